@@ -1,0 +1,1 @@
+"""What everything else stands on: units, refusals, data tables, lumber, sections, loads."""

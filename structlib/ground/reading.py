@@ -1,0 +1,392 @@
+"""Lengths, loads and stresses read as people write them; ambiguous text is asked about, never guessed."""
+
+import math
+import re
+
+from . import units as u
+from .refusals import BadInput, check_choice
+
+# How each unit may be written, by dimension; the first one named is used in questions.
+_FEET = dict.fromkeys(("ft", "feet", "foot", "'"), u.ft)
+_INCHES = dict.fromkeys(("in", "inch", "inches", '"'), u.inch)
+_METRIC_LENGTHS = {
+    **dict.fromkeys(("mm", "millimeter", "millimeters", "millimetre", "millimetres"), u.mm),
+    **dict.fromkeys(("cm", "centimeter", "centimeters", "centimetre", "centimetres"), u.cm),
+    **dict.fromkeys(("m", "meter", "meters", "metre", "metres"), u.m),
+}
+_LENGTH = {**_FEET, **_INCHES, **_METRIC_LENGTHS}
+
+SPELLINGS = {
+    "length": _LENGTH,
+    "section length": _LENGTH,
+    "small length": _LENGTH,
+    "force": {
+        **dict.fromkeys(("lb", "lbs", "lbf", "pound", "pounds"), u.lb),
+        **dict.fromkeys(("kip", "kips"), u.kip),
+        "kn": u.kN,
+        "n": u.N,
+    },
+    "line load": {
+        **dict.fromkeys(("plf", "lb/ft", "lbs/ft", "pounds/foot", "lb/foot", "lb/lin ft"), u.plf),
+        **dict.fromkeys(("klf", "kip/ft", "kips/ft"), u.kip / u.ft),
+        **dict.fromkeys(("lb/in", "pli"), u.lb / u.inch),
+        "kn/m": u.kN_per_m,
+        "n/m": u.N / u.m,
+        "n/mm": u.kN_per_m,
+    },
+    "area load": {
+        **dict.fromkeys(("psf", "lb/ft2", "lbs/ft2", "lb/sq ft", "lbs/sq ft", "pounds/square foot"), u.psf),
+        "ksf": 1000 * u.psf,
+        **dict.fromkeys(("kpa", "kn/m2"), u.kPa),
+        **dict.fromkeys(("pa", "n/m2"), u.kPa / 1000),
+    },
+    "stress": {
+        **dict.fromkeys(("psi", "lb/in2", "lbs/in2", "lb/sq in"), u.psi),
+        "ksi": u.ksi,
+        **dict.fromkeys(("mpa", "n/mm2"), u.MPa),
+        "gpa": u.GPa,
+    },
+    "moment": {
+        **dict.fromkeys(("lb-ft", "ft-lb", "ft-lbs", "lb ft", "ft lb"), u.lb * u.ft),
+        **dict.fromkeys(("kip-ft", "ft-kip", "ft-kips"), u.kip * u.ft),
+        **dict.fromkeys(("lb-in", "in-lb", "in-lbs"), u.lb * u.inch),
+        **dict.fromkeys(("kn-m", "kn m", "knm"), u.kN * u.m),
+        **dict.fromkeys(("n-m", "n m"), u.N * u.m),
+    },
+    "area": {**dict.fromkeys(("in2", "sq in"), u.inch**2), **dict.fromkeys(("ft2", "sq ft"), u.ft**2),
+             "mm2": 1.0, "cm2": 1e2, "m2": 1e6},
+    "section modulus": {"in3": u.inch**3, "mm3": 1.0, "cm3": 1e3},
+    "inertia": {"in4": u.inch**4, "mm4": 1.0, "cm4": 1e4},
+    "stiffness": {"lb-in2": u.lb * u.inch**2, "million lb-in2": 1e6 * u.lb * u.inch**2,
+                  "kn-m2": u.kN * u.m**2, "n-mm2": 1.0},
+    "weight density": {**dict.fromkeys(("pcf", "lb/ft3", "lb/cu ft"), u.pcf), "kn/m3": u.kN_per_m3},
+    "angle": dict.fromkeys(("deg", "degree", "degrees", "°"), u.deg),
+    "ratio": {"%": 0.01, "percent": 0.01, "": 1.0},
+    "count": {"": 1.0},
+}
+
+# What to suggest for each dimension: units to put after a bare number, and a metric example.
+_SUGGESTED = {
+    "length": (("ft", "in"), "3.8 m"),
+    "section length": (("in", "mm"), "9 1/4 in"),
+    "small length": (("in", "mm"), "3/8 in"),
+    "force": (("lb", "kip"), "6.7 kN"),
+    "line load": (("plf", "kN/m"), "600 plf"),
+    "area load": (("psf", "kPa"), "40 psf"),
+    "stress": (("psi", "MPa"), "900 psi"),
+    "moment": (("lb-ft", "kN-m"), "5,000 lb-ft"),
+    "area": (("in2", "mm2"), "13.9 in2"),
+    "section modulus": (("in3", "mm3"), "21.4 in3"),
+    "inertia": (("in4", "mm4"), "98.9 in4"),
+    "stiffness": (("million lb-in2", "kN-m2"), "158 million lb-in2"),
+    "weight density": (("pcf", "kN/m3"), "34 pcf"),
+    "angle": (("deg",), "26.6 deg"),
+    "ratio": (("%",), "83 %"),
+    "count": ((), "3"),
+}
+
+# Units where a comma is as likely to be a decimal comma, so that it is asked about.
+_COMMA_UNITS = {"lb", "lbs", "lbf", "pound", "pounds", "plf", "lb/ft", "psf", "psi", "lb-ft", "ft-lb", "lb-in",
+                "in-lb", "in2", "in3", "in4", "ft2", "sq ft", "sq in", "lb-in2", "million lb-in2", "ft", "in", ""}
+
+_NUMBER = re.compile(
+    r"(?P<whole>[0-9]+)(?:\s+|-)(?P<top>[0-9]+)/(?P<bottom>[0-9]+)"
+    r"|(?P<over>[0-9]+)/(?P<under>[0-9]+)"
+    r"|(?P<plain>(?:[0-9]{1,3}(?:,[0-9]{3})+(?![0-9])|[0-9]+)(?:\.[0-9]*)?(?:e[+-]?[0-9]+)?"
+    r"|\.[0-9]+(?:e[+-]?[0-9]+)?)"
+)
+_FEET_THEN_MORE = re.compile(r"(?:feet|foot|ft\.?|')\s*[-,]?\s*(?P<rest>[0-9.].*)$")
+_SAME = str.maketrans({
+    "\u2032": "'", "\u2019": "'", "\u2018": "'", "\u00b4": "'", "`": "'", "\u02b9": "'",
+    "\u2033": '"', "\u201c": '"', "\u201d": '"', "\u02ba": '"',
+    "\u2212": "-", "\u2013": "-", "\u2011": "-", "\u00b7": "-", "\u22c5": "-", "*": "-",
+    "\u00b2": "2", "\u00b3": "3", "\u2074": "4", "\u00a0": " ", "\u202f": " ", "\u2044": "/",
+    "\u00bd": " 1/2", "\u00bc": " 1/4", "\u00be": " 3/4", "\u215b": " 1/8", "\u215c": " 3/8",
+    "\u215d": " 5/8", "\u215e": " 7/8",
+})
+_LONGEST_TEXT = 60
+
+
+def read(text, dimension, *, allow_negative=False):
+    """Read one quantity that a person wrote with its unit.
+
+    Parameters
+    ----------
+    text : str
+        What was written, for example ``12'-6 1/2"`` or ``40 psf`` [-].
+    dimension : str
+        What is asked for: ``length``, ``force``, ``line load``, ``area load``, ``stress`` ... [-].
+    allow_negative : bool
+        Whether a minus sign is accepted [-].
+
+    Returns
+    -------
+    float
+        The value in the library's own units (mm, N, MPa, radians) [by dimension].
+
+    Raises
+    ------
+    BadInput
+        When the text is empty, has no unit, can be read in two ways, or is of another dimension.
+
+    Examples
+    --------
+    >>> round(read("12 ft 6 1/2 in", "length") / 25.4, 3)
+    150.5
+    >>> read("3.8 m", "length")
+    3800.0
+    >>> read("12", "length")
+    Traceback (most recent call last):
+    ...
+    structlib.ground.refusals.BadInput: '12' has no unit: 12 what? write 12 ft, 12 in or 3.8 m
+    """
+    check_choice("dimension", dimension, SPELLINGS)
+    shown = _as_text(text, dimension)
+    cleaned = " ".join(shown.translate(_SAME).replace("''", '"').lower().split())
+    sign = -1.0 if cleaned.startswith("-") else 1.0
+    body = cleaned[1:].lstrip() if cleaned[:1] in ("-", "+") else cleaned
+    number, rest = _number_first(body, shown, dimension)
+    more = _FEET_THEN_MORE.match(rest) if SPELLINGS[dimension] is _LENGTH else None
+    value = _feet_and_inches(body, number, more["rest"], shown) if more else _scaled(
+        body, number, rest, shown, dimension)
+    if not math.isfinite(value):
+        raise BadInput(f"{shown!r} is too large to be a {dimension}; {_example(dimension)}")
+    if sign < 0 and value > 0 and not allow_negative:
+        raise BadInput(f"{shown!r} is negative, but {_article(dimension)} of zero or more is asked for; "
+                       f"{_example(dimension)}")
+    return sign * value if value else 0.0
+
+
+def _as_text(text, dimension):
+    if text is None or (isinstance(text, str) and not text.strip()):
+        raise BadInput(f"nothing was written, but {_article(dimension)} is asked for; {_example(dimension)}")
+    if isinstance(text, bool) or not isinstance(text, (str, int, float)):
+        raise BadInput(f"{_article(dimension)} must be written as text, got {type(text).__name__}; "
+                       f"{_example(dimension)}")
+    shown = text.strip() if isinstance(text, str) else f"{text:g}"
+    if len(shown) > _LONGEST_TEXT:
+        raise BadInput(f"{shown[:20] + '...'!r} is too long to be {_article(dimension)}; {_example(dimension)}")
+    return shown
+
+
+def _number_first(body, shown, dimension):
+    match = _NUMBER.match(body)
+    if not match:
+        raise BadInput(f"{shown!r} does not start with a number; {_example(dimension)}")
+    rest = body[match.end():].strip()
+    if rest[:1] == ",":
+        raise BadInput(f"{shown!r} has a comma that can be read in two ways; write a decimal point, "
+                       f"for example 1.5 m, or leave thousands commas out")
+    if rest[:1] in ("-", ".", "/", "+") or rest[:1].isdigit():
+        raise BadInput(f"{shown!r} can be read in more than one way; {_example(dimension)}")
+    return match, rest
+
+
+def _value_of(match, shown, dimension):
+    part = match.groupdict()
+    top, bottom = (part["top"], part["bottom"]) if part["whole"] else (part["over"], part["under"])
+    if bottom is None:
+        return float(part["plain"].replace(",", ""))
+    if int(bottom) == 0 or (part["whole"] and int(top) >= int(bottom)):
+        raise BadInput(f"{shown!r} has a fraction {top}/{bottom} that cannot be meant; {_example(dimension)}")
+    # int / int refuses a quotient over the largest float instead of giving infinity, hence float()
+    return float(part["whole"] or 0) + float(top) / float(bottom)
+
+
+def _feet_and_inches(body, feet, rest, shown):
+    inches, unit = _number_first(rest, shown, "length")
+    if not unit:
+        raise BadInput(f"{shown!r} has no unit after the second number: {rest} what? "
+                       f"write {feet[0]} ft {inches[0]} in")
+    if unit.rstrip(".") not in _INCHES:
+        raise BadInput(f"{shown!r} has {unit!r} after the feet where inches are expected; write 12 ft 6 in")
+    if not feet[0].replace(",", "").isdigit():
+        raise BadInput(f"{shown!r} has a fraction of a foot and inches besides; write 12.5 ft or 12 ft 6 in")
+    whole, part = _value_of(feet, shown, "length"), _value_of(inches, shown, "length")
+    if part >= 12:
+        raise BadInput(f"{shown!r} has {inches[0]} inches after the feet, which is a foot or more; "
+                       f"write 12 ft 6 in or all of it in inches, for example 150 in")
+    return whole * u.ft + part * u.inch
+
+
+def _scaled(body, number, rest, shown, dimension):
+    unit = _unit_word(rest)
+    spellings = SPELLINGS[dimension]
+    if unit not in spellings:
+        _refuse_unit(number, unit, rest, shown, dimension)
+    if "," in number[0] and unit not in _COMMA_UNITS:
+        raise BadInput(f"{shown!r} has a comma that can be read in two ways with {rest!r}; write a decimal "
+                       f"point, for example 1.5 m, or leave the comma out")
+    value = _value_of(number, shown, dimension)
+    if dimension == "count" and value != int(min(value, 1e15)):
+        raise BadInput(f"{shown!r} is not a whole number; {_example(dimension)}")
+    return value * spellings[unit]
+
+
+def _unit_word(rest):
+    word = rest.replace("^", "").replace(" per ", "/").removeprefix("per ").replace("square ", "sq ")
+    word = word.replace("pounds/sq foot", "lb/sq ft").replace("sq foot", "sq ft")
+    word = word.replace(" / ", "/").replace(" - ", "-").replace("ft.", "ft").replace("in.", "in")
+    return word.replace("lb.", "lb").replace("lbs.", "lbs").strip()
+
+
+def _refuse_unit(number, unit, rest, shown, dimension):
+    if not unit:
+        ways = [f"{number[0]} {name}" for name in _SUGGESTED[dimension][0]] + [_SUGGESTED[dimension][1]]
+        ways = list(dict.fromkeys(ways))
+        listed = " or ".join(filter(None, (", ".join(ways[:-1]), ways[-1])))
+        raise BadInput(f"{shown!r} has no unit: {number[0]} what? write {listed}")
+    for other, spellings in SPELLINGS.items():
+        if unit in spellings and spellings is not SPELLINGS[dimension]:
+            raise BadInput(f"{shown!r} is {_article(other)}, but {_article(dimension)} is asked for; "
+                           f"{_example(dimension)}")
+    raise BadInput(f"{rest!r} in {shown!r} is not a unit of {dimension} that is known here; "
+                   f"{_example(dimension)}")
+
+
+def _article(dimension):
+    return f"{'an' if dimension[0] in 'aeiou' else 'a'} {dimension}"
+
+
+def _example(dimension):
+    return "write " + {"length": "12 ft 6 in or 3.8 m"}.get(dimension, "for example " + _SUGGESTED[dimension][1])
+
+
+def read_length(text, *, allow_negative=False):
+    """Read a length, in feet and inches or metric.
+
+    Parameters
+    ----------
+    text : str
+        What was written, for example ``12'-6 1/2"`` or ``3800 mm`` [-].
+    allow_negative : bool
+        Whether a minus sign is accepted [-].
+
+    Returns
+    -------
+    float
+        The length [mm].
+
+    Raises
+    ------
+    BadInput
+        When the text cannot be read as one length.
+
+    Examples
+    --------
+    >>> round(read_length("9 1/4 in"), 2)
+    234.95
+    """
+    return read(text, "length", allow_negative=allow_negative)
+
+
+def read_force(text, *, allow_negative=False):
+    """Read a force.
+
+    Parameters
+    ----------
+    text : str
+        What was written, for example ``1,500 lb`` or ``6.7 kN`` [-].
+    allow_negative : bool
+        Whether a minus sign is accepted [-].
+
+    Returns
+    -------
+    float
+        The force [N].
+
+    Raises
+    ------
+    BadInput
+        When the text cannot be read as one force.
+
+    Examples
+    --------
+    >>> round(read_force("1.5 kip"))
+    6672
+    """
+    return read(text, "force", allow_negative=allow_negative)
+
+
+def read_line_load(text, *, allow_negative=False):
+    """Read a load per length.
+
+    Parameters
+    ----------
+    text : str
+        What was written, for example ``600 plf`` or ``8.8 kN/m`` [-].
+    allow_negative : bool
+        Whether a minus sign is accepted [-].
+
+    Returns
+    -------
+    float
+        The line load [N/mm].
+
+    Raises
+    ------
+    BadInput
+        When the text cannot be read as one line load.
+
+    Examples
+    --------
+    >>> round(read_line_load("600 lb/ft"), 3)
+    8.756
+    """
+    return read(text, "line load", allow_negative=allow_negative)
+
+
+def read_area_load(text, *, allow_negative=False):
+    """Read a load per area.
+
+    Parameters
+    ----------
+    text : str
+        What was written, for example ``40 psf`` or ``1.9 kPa`` [-].
+    allow_negative : bool
+        Whether a minus sign is accepted [-].
+
+    Returns
+    -------
+    float
+        The area load [MPa].
+
+    Raises
+    ------
+    BadInput
+        When the text cannot be read as one area load.
+
+    Examples
+    --------
+    >>> round(read_area_load("1.9 kPa"), 6)
+    0.0019
+    """
+    return read(text, "area load", allow_negative=allow_negative)
+
+
+def read_stress(text, *, allow_negative=False):
+    """Read a stress or a modulus.
+
+    Parameters
+    ----------
+    text : str
+        What was written, for example ``900 psi`` or ``1.6e6 psi`` [-].
+    allow_negative : bool
+        Whether a minus sign is accepted [-].
+
+    Returns
+    -------
+    float
+        The stress [MPa].
+
+    Raises
+    ------
+    BadInput
+        When the text cannot be read as one stress.
+
+    Examples
+    --------
+    >>> round(read_stress("900 psi"), 3)
+    6.205
+    """
+    return read(text, "stress", allow_negative=allow_negative)

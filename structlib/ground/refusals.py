@@ -1,0 +1,151 @@
+"""How the library says no: one clear sentence, what was wrong, what is accepted, an example."""
+
+import math
+
+
+class BadInput(ValueError):
+    """The input cannot be read or makes no sense; the message is one sentence for the reader."""
+
+
+class OutsideRule(ValueError):
+    """A rule was asked about a case that it does not cover; it is refused, never extrapolated."""
+
+
+def is_symbolic(value):
+    """Tell whether a value is a sympy expression, without importing sympy.
+
+    Parameters
+    ----------
+    value : object
+        Anything [-].
+
+    Returns
+    -------
+    bool
+        True for a sympy symbol or expression [-].
+
+    Examples
+    --------
+    >>> is_symbolic(3.0)
+    False
+    """
+    return hasattr(value, "free_symbols")
+
+
+def check_number(name, value, *, low, high, shown=str, hint="", low_allowed=True):
+    """Refuse anything but a finite number (or array of numbers) between two limits.
+
+    Sympy expressions pass through unchecked, so that a formula can print itself.
+
+    Parameters
+    ----------
+    name : str
+        What the number is, in the reader's words [-].
+    value : float or numpy.ndarray
+        The number or numbers to check [any].
+    low : float
+        Least accepted value [same unit as value].
+    high : float
+        Greatest accepted value [same unit as value].
+    shown : callable
+        Turns a value into text with its unit [-].
+    hint : str
+        A closing question or example for the message [-].
+    low_allowed : bool
+        Whether ``low`` itself is accepted [-].
+
+    Returns
+    -------
+    float or numpy.ndarray
+        The value, unchanged [same unit as value].
+
+    Raises
+    ------
+    BadInput
+        When the value is not a number, not finite, or outside the limits.
+
+    Examples
+    --------
+    >>> check_number("plies", 3, low=1, high=6)
+    3
+    >>> check_number("plies", 0, low=1, high=6, hint="for example 2")
+    Traceback (most recent call last):
+    ...
+    structlib.ground.refusals.BadInput: plies must be between 1 and 6, got 0; for example 2
+    """
+    if is_symbolic(value):
+        return value
+    tail = f"; {hint}" if hint else ""
+    accepted = f"{name} must be {'between' if low_allowed else 'more than'} {shown(low)}"
+    accepted += f" and {shown(high)}" if low_allowed else f" and at most {shown(high)}"
+    if isinstance(value, (bool, str, bytes)) or value is None:
+        raise BadInput(f"{accepted}, got {value!r}, which is not a number{tail}")
+    if isinstance(value, (int, float)):
+        fine = math.isfinite(value) and value <= high and (value >= low if low_allowed else value > low)
+        if not fine:
+            got = shown(value) if math.isfinite(value) else repr(value)
+            raise BadInput(f"{accepted}, got {got}{tail}")
+        return value
+    return _check_array(name, value, low, high, shown, tail, accepted, low_allowed)
+
+
+def _check_array(name, value, low, high, shown, tail, accepted, low_allowed):
+    import numpy
+
+    try:
+        numbers = numpy.asarray(value, dtype=float)
+    except (TypeError, ValueError):
+        raise BadInput(f"{accepted}, got {type(value).__name__}, which is not a number{tail}") from None
+    if numbers.size == 0:
+        raise BadInput(f"{accepted}, got an empty list{tail}")
+    over_low = numbers >= low if low_allowed else numbers > low
+    bad = ~(numpy.isfinite(numbers) & over_low & (numbers <= high))
+    if bad.any():
+        worst = float(numbers[bad].flat[0])
+        got = shown(worst) if math.isfinite(worst) else repr(worst)
+        raise BadInput(f"{accepted}, got {got}{tail}")
+    return value
+
+
+def check_choice(name, value, choices):
+    """Refuse a word that is not one of the choices, and offer the nearest ones.
+
+    Parameters
+    ----------
+    name : str
+        What the word chooses [-].
+    value : str
+        The word given [-].
+    choices : iterable of str
+        The words accepted [-].
+
+    Returns
+    -------
+    str
+        The value, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When the word is not among the choices; the nearest are named.
+
+    Examples
+    --------
+    >>> check_choice("grade", "No.2", ["No.1", "No.2"])
+    'No.2'
+    >>> check_choice("species", "Hem Fir", ["Hem-Fir", "Southern Pine"])
+    Traceback (most recent call last):
+    ...
+    structlib.ground.refusals.BadInput: species 'Hem Fir' is not known; did you mean 'Hem-Fir'?
+    """
+    import difflib
+
+    choices = list(choices)
+    if isinstance(value, str) and value in choices:
+        return value
+    near = difflib.get_close_matches(str(value), choices, n=3, cutoff=0.5)
+    if near:
+        ask = "did you mean " + " or ".join(repr(n) for n in near) + "?"
+    else:
+        ask = "accepted are " + ", ".join(repr(c) for c in choices[:12])
+    raise BadInput(f"{name} {value!r} is not known; {ask}")

@@ -1,0 +1,342 @@
+"""One beam from its loads to its verdict, under any rulebook."""
+
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+from structlib.ground.refusals import BadInput, check_number
+from structlib.ground.units import ft, inch
+from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
+from structlib.rules.check import VARIABLE_TYPES, BeamDemand, BeamMember, BeamUse, Seat, governing
+
+
+@dataclass(frozen=True)
+class TypedLoad:
+    """One load on a beam and the type it is of: 'dead', 'live', 'roof live' or 'snow'."""
+
+    load_type: str
+    load: Any
+
+
+@dataclass(frozen=True)
+class BeamJob:
+    """An opening to be spanned: what the beam carries and what it sits on, before a beam is chosen.
+
+    Lengths in mm. ``loads`` are placed from the left end of the design span, which runs from the middle
+    of one seat to the middle of the other. Own weight is added for each beam, and never listed here.
+    """
+
+    clear_width: float
+    left: Seat
+    right: Seat
+    loads: tuple[TypedLoad, ...] = ()
+    unbraced_length: float = 0.0
+    loaded_on: str = "top"
+    wet: bool = False
+    use: BeamUse = field(default_factory=BeamUse)
+
+    @property
+    def span(self):
+        """Design span: clear width and half of each seat [mm]."""
+        return design_span(clear_width=self.clear_width, left_seat=self.left.length, right_seat=self.right.length)
+
+
+@dataclass(frozen=True)
+class BeamChoice:
+    """A beam that could be put in: material, width of one ply, depth (mm) and number of plies."""
+
+    material: Any
+    ply_width: float
+    depth: float
+    plies: int
+    name: str = ""
+
+
+@dataclass(frozen=True)
+class BeamResult:
+    """A job, a choice, every check, and the solved beam of each combination."""
+
+    job: BeamJob
+    choice: BeamChoice
+    member: BeamMember
+    demands: tuple[BeamDemand, ...]
+    checks: tuple
+
+    @property
+    def governs(self):
+        """The check with the greatest share."""
+        return governing(self.checks)
+
+    @property
+    def share(self):
+        """The greatest share used [-]."""
+        return self.governs.share
+
+    def check(self, name):
+        """Return one check by its name.
+
+        Parameters
+        ----------
+        name : str
+            Name of the check, such as 'bending' [-].
+
+        Returns
+        -------
+        structlib.rules.check.Check
+            The check [-].
+
+        Raises
+        ------
+        BadInput
+            When there is no such check; the names are listed.
+        """
+        for check in self.checks:
+            if check.name == name:
+                return check
+        raise BadInput(f"there is no check {name!r}; this beam has " + ", ".join(c.name for c in self.checks))
+
+
+def design_span(*, clear_width, left_seat, right_seat):
+    """Return the design span of a simple beam: clear width and half of each seat.
+
+    Parameters
+    ----------
+    clear_width : float, numpy.ndarray or sympy expression
+        Distance between the inner edges of the seats [mm].
+    left_seat : float, numpy.ndarray or sympy expression
+        Length of the left seat [mm].
+    right_seat : float, numpy.ndarray or sympy expression
+        Length of the right seat [mm].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Design span [mm].
+
+    Notes
+    -----
+    NDS 2018 3.2.1 adds half of the *needed* seat at each end; the whole seat given is used here, which
+    makes the span a little longer and the answer a little more careful.
+
+    Examples
+    --------
+    >>> design_span(clear_width=144.0, left_seat=3.0, right_seat=3.0)
+    147.0
+    """
+    return clear_width + left_seat / 2 + right_seat / 2
+
+
+def check_job(job):
+    """Refuse a job whose numbers make no sense.
+
+    Parameters
+    ----------
+    job : BeamJob
+        The opening and its loads [-].
+
+    Returns
+    -------
+    BeamJob
+        The job, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When a width, a seat or a brace distance is out of range, or a load type is unknown.
+
+    Examples
+    --------
+    >>> check_job(BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch))).loaded_on
+    'top'
+    """
+    feet = _feet
+    check_number("opening width", job.clear_width, low=1 * ft, high=40 * ft, shown=feet,
+                 hint="did you mean inches?" if _is_big(job.clear_width, 40 * ft) else "for example 12 ft")
+    for name, seat in (("left seat", job.left), ("right seat", job.right)):
+        check_number(name, seat.length, low=0.5 * inch, high=24 * inch, shown=_inches, hint="for example 3 in")
+        if seat.below not in ("plate", "post", "steel", "masonry", "hanger"):
+            raise BadInput(f"the {name} must rest on 'plate', 'post', 'steel', 'masonry' or 'hanger', "
+                           f"got {seat.below!r}")
+    check_number("distance between braces", job.unbraced_length, low=0.0, high=40 * ft, shown=feet,
+                 hint="0 when the edge is held all along")
+    if job.loaded_on not in ("top", "side"):
+        raise BadInput(f"loaded_on must be 'top' or 'side', got {job.loaded_on!r}")
+    for typed in job.loads:
+        if typed.load_type not in ("dead",) + VARIABLE_TYPES:
+            raise BadInput(f"load type must be 'dead', 'live', 'roof live' or 'snow', got {typed.load_type!r}")
+    return job
+
+
+def check_choice_of_beam(choice):
+    """Refuse a beam whose size or ply count makes no sense.
+
+    Parameters
+    ----------
+    choice : BeamChoice
+        The beam [-].
+
+    Returns
+    -------
+    BeamChoice
+        The beam, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When plies, width or depth are out of range.
+
+    Examples
+    --------
+    >>> check_choice_of_beam(BeamChoice(None, 1.5 * inch, 9.25 * inch, 2)).plies
+    2
+    """
+    check_number("plies", choice.plies, low=1, high=6, hint="for example 2")
+    if choice.plies != int(choice.plies):
+        raise BadInput(f"plies must be a whole number between 1 and 6, got {choice.plies}; for example 2")
+    check_number("width of one ply", choice.ply_width, low=0.5 * inch, high=24 * inch, shown=_inches,
+                 hint="for example 1.5 in")
+    check_number("depth", choice.depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in")
+    return choice
+
+
+def factored_loads(job, combination, *, own_weight, keep):
+    """Return the loads of one combination on a job, each with its factor.
+
+    Parameters
+    ----------
+    job : BeamJob
+        The opening and its loads [-].
+    combination : structlib.rules.check.Combination
+        Factors by load type [-].
+    own_weight : float
+        Weight of the beam, added to the dead load [N/mm].
+    keep : callable
+        Tells by load type whether it is wanted [-].
+
+    Returns
+    -------
+    tuple
+        Loads for the solver [-].
+
+    Examples
+    --------
+    >>> factored_loads.__name__
+    'factored_loads'
+    """
+    loads = []
+    if keep("dead") and combination.factor("dead") and own_weight:
+        loads.append(LineLoad(0.0, job.span, own_weight * combination.factor("dead")))
+    for typed in job.loads:
+        factor = combination.factor(typed.load_type)
+        if not factor or not keep(typed.load_type):
+            continue
+        load = typed.load
+        if isinstance(load, LineLoad):
+            end = load.intensity if load.end_intensity is None else load.end_intensity
+            loads.append(replace(load, intensity=load.intensity * factor, end_intensity=end * factor))
+        elif isinstance(load, PointLoad):
+            loads.append(replace(load, force=load.force * factor))
+        else:
+            raise BadInput(f"a beam job takes line loads and point loads, got {type(load).__name__}")
+    return tuple(loads)
+
+
+def check_beam(job, choice, rulebook):
+    """Check one beam in one opening under one rulebook, in full.
+
+    Parameters
+    ----------
+    job : BeamJob
+        The opening and its loads [-].
+    choice : BeamChoice
+        The beam to try [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules to judge by [-].
+
+    Returns
+    -------
+    BeamResult
+        Every check, and the solved beam for each combination [-].
+
+    Raises
+    ------
+    BadInput
+        When the job or the beam makes no sense.
+    OutsideRule
+        When the rulebook does not cover the beam.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import plf
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    >>> result = check_beam(job, BeamChoice(find_material("Hem-Fir", "No.2"), 1.5*inch, 9.25*inch, 2), RULEBOOK)
+    >>> result.governs.name
+    'bending'
+    """
+    check_job(job)
+    check_choice_of_beam(choice)
+    member = BeamMember(
+        material=choice.material, ply_width=choice.ply_width, depth=choice.depth, plies=int(choice.plies),
+        left=job.left, right=job.right, unbraced_length=job.unbraced_length, loaded_on=job.loaded_on, wet=job.wet)
+    demands = demands_on(job, member, rulebook)
+    return BeamResult(job, choice, member, demands, rulebook.beam_checks(member, demands, job.use))
+
+
+def demands_on(job, member, rulebook):
+    """Solve a beam for every combination of a rulebook.
+
+    Parameters
+    ----------
+    job : BeamJob
+        The opening and its loads [-].
+    member : structlib.rules.check.BeamMember
+        The beam [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules, which combine the loads [-].
+
+    Returns
+    -------
+    tuple of structlib.rules.check.BeamDemand
+        One record a combination [-].
+
+    Examples
+    --------
+    >>> demands_on.__name__
+    'demands_on'
+    """
+    span, stiffness, own = job.span, member.bending_stiffness, member.weight_per_length
+    supports = (Support(0.0), Support(span))
+
+    def solved(combination, keep):
+        loads = factored_loads(job, combination, own_weight=own, keep=keep)
+        return loads, solve(Beam(span, stiffness, supports, loads))
+
+    demands, lasting_cache = [], {}
+    for combination in rulebook.combinations({typed.load_type for typed in job.loads}):
+        loads, solution = solved(combination, lambda load_type: True)
+        dead_factor = combination.factor("dead")
+        if dead_factor not in lasting_cache:
+            lasting_cache[dead_factor] = solved(combination, lambda load_type: load_type == "dead")[1]
+        passes = any(combination.factor(load_type) for load_type in VARIABLE_TYPES)
+        variable = solved(combination, lambda load_type: load_type != "dead")[1] if passes else None
+        demands.append(BeamDemand(
+            combination, solution, variable, lasting_cache[dead_factor], span,
+            left_face=job.left.length / 2, right_face=span - job.right.length / 2,
+            top_loads=tuple((load.start, load.end, load.intensity,
+                             load.intensity if load.end_intensity is None else load.end_intensity)
+                            for load in loads if isinstance(load, LineLoad))))
+    return tuple(demands)
+
+
+def _is_big(value, limit):
+    return isinstance(value, (int, float)) and value > limit
+
+
+def _feet(value):
+    return f"{value / ft:g} ft"
+
+
+def _inches(value):
+    return f"{value / inch:g} in"

@@ -1,0 +1,467 @@
+"""A house as data: what comes down on one wall, and the opening to be made in it. Read and written as a file.
+
+The file is TOML, with lengths and loads written as people write them. Nothing is guessed: a number
+without its unit, an unknown word or a missing field is answered with one sentence that names the place.
+"""
+
+import os
+import tempfile
+import tomllib
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from structlib.ground.loads import LoadsByType
+from structlib.ground.refusals import BadInput, check_choice, check_number
+from structlib.ground.reading import read, read_area_load, read_length
+from structlib.ground.showing import show
+from structlib.ground.tables import data_folder
+from structlib.ground.units import ft, inch, psf
+
+KINDS = ("floor", "ceiling", "roof")
+JOISTS = ("cut", "continuous")
+POSITIONS = ("dropped", "flush")
+RIDGES = ("board", "beam")
+
+
+@dataclass(frozen=True)
+class Layer:
+    """One layer of a floor, ceiling or roof, and its weight on the surface that it lies on [MPa]."""
+
+    name: str
+    weight: float
+
+
+@dataclass(frozen=True)
+class Joists:
+    """The joists or rafters of a level: wood, nominal size, spacing [mm], and plies of each."""
+
+    species: str
+    grade: str
+    size: str
+    spacing: float
+    plies: int = 1
+
+
+@dataclass(frozen=True)
+class WallUnder:
+    """A wall that stands between one level and the next below, and its weight: height [mm], face load [MPa]."""
+
+    height: float
+    weight: float
+
+
+@dataclass(frozen=True)
+class Level:
+    """One level that comes down on the wall. Spans in mm, loads in MPa of plan.
+
+    ``slope`` is (rise, run) of a roof; its layers are weighed on the slope. ``ridge`` tells whether the
+    top of the rafters leans on a ridge 'board' (the walls carry all) or a ridge 'beam' (half goes there).
+    """
+
+    name: str
+    kind: str
+    left_span: float
+    right_span: float
+    joists: str = "cut"
+    joist: Joists | None = None
+    layers: tuple[Layer, ...] = ()
+    live: float = 0.0
+    roof_live: float = 0.0
+    snow: float = 0.0
+    slope: tuple[float, float] = (0.0, 12.0)
+    overhang: float = 0.0
+    ridge: str = "board"
+    wall_under: WallUnder | None = None
+
+
+@dataclass(frozen=True)
+class Opening:
+    """The opening to be made, and the space there is for a beam. Lengths in mm."""
+
+    clear_width: float
+    height: float
+    wall_thickness: float
+    greatest_depth: float
+    greatest_width: float
+    position: str
+    left_seat: float
+    right_seat: float
+    plate_species: str
+    plate_grade: str
+
+
+@dataclass(frozen=True)
+class House:
+    """What comes down on one wall, from the top, and the opening to be made under it."""
+
+    name: str
+    levels: tuple[Level, ...]
+    opening: Opening
+    invented: bool = False
+    note: str = ""
+
+
+def demo_house(name="alder_lane"):
+    """Return one of the invented houses that come with the workbook.
+
+    Parameters
+    ----------
+    name : str
+        File name without its ending [-].
+
+    Returns
+    -------
+    House
+        The house [-].
+
+    Raises
+    ------
+    BadInput
+        When there is no such house; the names are listed.
+
+    Examples
+    --------
+    >>> demo_house().name
+    'Alder Lane'
+    """
+    folder = data_folder() / "houses"
+    check_choice("demo house", name, sorted(path.stem for path in folder.glob("*.toml")))
+    return read_house(folder / f"{name}.toml")
+
+
+def read_house(path):
+    """Read a house from a file.
+
+    Parameters
+    ----------
+    path : str or pathlib.Path
+        A TOML file laid out like the demo house [-].
+
+    Returns
+    -------
+    House
+        The house [-].
+
+    Raises
+    ------
+    BadInput
+        When the file is missing, is not TOML, or a field cannot be read; the sentence names the field.
+
+    Examples
+    --------
+    >>> read_house("no-such-house.toml")
+    Traceback (most recent call last):
+    ...
+    structlib.ground.refusals.BadInput: there is no file no-such-house.toml; give the path of a house file, for example a copy of the demo house
+    """
+    path = Path(path)
+    try:
+        data = tomllib.loads(path.read_text(encoding="utf-8"))
+    except FileNotFoundError:
+        raise BadInput(f"there is no file {path.name}; give the path of a house file, for example a copy of the "
+                       "demo house") from None
+    except (IsADirectoryError, PermissionError, UnicodeDecodeError):
+        raise BadInput(f"{path.name} cannot be read as text; give a house file, for example a copy of the demo "
+                       "house") from None
+    except tomllib.TOMLDecodeError as error:
+        raise BadInput(f"{path.name} is not laid out as TOML: {error}; look at the demo house for an example") from None
+    return house_from_data(data)
+
+
+def house_from_data(data):
+    """Build a house from the plain data of a file.
+
+    Parameters
+    ----------
+    data : dict
+        Names and texts as a house file holds them [-].
+
+    Returns
+    -------
+    House
+        The house [-].
+
+    Raises
+    ------
+    BadInput
+        When a field is missing, unknown, or cannot be read.
+
+    Examples
+    --------
+    >>> house_from_data({})
+    Traceback (most recent call last):
+    ...
+    structlib.ground.refusals.BadInput: the house has no 'name'; write it as in the demo house, for example name = "Alder Lane"
+    """
+    _known(data, {"name", "levels", "opening", "invented", "note"}, "the house")
+    name = _need(data, "name", "the house", 'name = "Alder Lane"')
+    rows = _need(data, "levels", "the house", "[[levels]]")
+    if not isinstance(rows, list) or not rows:
+        raise BadInput("the house needs at least one level that comes down on the wall; write [[levels]] as in the "
+                       "demo house")
+    levels = tuple(_level(row, number) for number, row in enumerate(rows, 1))
+    return House(str(name), levels, _opening(_need(data, "opening", "the house", "[opening]")),
+                 bool(data.get("invented", False)), str(data.get("note", "")))
+
+
+def _known(row, names, place):
+    if not isinstance(row, dict):
+        raise BadInput(f"{place} must be a group of fields, got {row!r}; look at the demo house for an example")
+    for name in row:
+        if name not in names:
+            check_choice(f"field of {place}", name, sorted(names))
+
+
+def _need(row, name, place, example):
+    if name not in row:
+        raise BadInput(f"{place} has no {name!r}; write it as in the demo house, for example {example}")
+    return row[name]
+
+
+def _read(row, name, place, reader, example, *, low, high, shown, default=None):
+    if name not in row and default is not None:
+        return default
+    text = _need(row, name, place, f'{name} = "{example}"')
+    try:
+        value = reader(text)
+    except BadInput as error:
+        raise BadInput(f"{name} of {place}: {error}") from None
+    return check_number(f"{name} of {place}", value, low=low, high=high, shown=shown, hint=f"for example {example}")
+
+
+def _length(row, name, place, example, *, low, high, default=None):
+    return _read(row, name, place, read_length, example, low=low, high=high,
+                 shown=lambda mm: show(mm, "length"), default=default)
+
+
+def _area_load(row, name, place, example, *, high, default=None):
+    return _read(row, name, place, read_area_load, example, low=0.0, high=high,
+                 shown=lambda mpa: show(mpa, "area load"), default=default)
+
+
+def _level(row, number):
+    place = f"level {number}"
+    _known(row, {"name", "kind", "left_span", "right_span", "joists", "joist", "layers", "live", "roof_live", "snow",
+                 "slope", "overhang", "ridge", "wall_under"}, place)
+    name = str(_need(row, "name", place, 'name = "upper floor"'))
+    place = f"level {number} ({name})"
+    kind = check_choice(f"kind of {place}", _need(row, "kind", place, 'kind = "floor"'), KINDS)
+    layers = []
+    for layer in row.get("layers", []):
+        _known(layer, {"name", "weight"}, f"a layer of {place}")
+        label = str(_need(layer, "name", f"a layer of {place}", 'name = "subfloor"'))
+        layers.append(Layer(label, _area_load(layer, "weight", f"layer {label!r} of {place}", "3 psf", high=200 * psf)))
+    wall = row.get("wall_under")
+    if wall is not None:
+        _known(wall, {"height", "weight"}, f"wall under {place}")
+        wall = WallUnder(_length(wall, "height", f"wall under {place}", "8 ft", low=0.0, high=20 * ft),
+                         _area_load(wall, "weight", f"wall under {place}", "8 psf", high=150 * psf))
+    level = Level(
+        name, kind,
+        left_span=_length(row, "left_span", place, "12 ft", low=0.0, high=40 * ft, default=0.0),
+        right_span=_length(row, "right_span", place, "12 ft", low=0.0, high=40 * ft, default=0.0),
+        joists=check_choice(f"joists of {place}", row.get("joists", "cut"), JOISTS),
+        joist=_joists(row["joist"], place) if "joist" in row else None,
+        layers=tuple(layers),
+        live=_area_load(row, "live", place, "40 psf", high=300 * psf, default=0.0),
+        roof_live=_area_load(row, "roof_live", place, "20 psf", high=100 * psf, default=0.0),
+        snow=_area_load(row, "snow", place, "30 psf", high=300 * psf, default=0.0),
+        slope=_slope(row.get("slope", "0 in 12"), place),
+        overhang=_length(row, "overhang", place, "1 ft", low=0.0, high=4 * ft, default=0.0),
+        ridge=check_choice(f"ridge of {place}", row.get("ridge", "board"), RIDGES),
+        wall_under=wall,
+    )
+    return check_level(level, place)
+
+
+def check_level(level, place="the level"):
+    """Refuse a level that does not hang together.
+
+    Parameters
+    ----------
+    level : Level
+        The level [-].
+    place : str
+        How the message names it [-].
+
+    Returns
+    -------
+    Level
+        The level, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When it has no span at all, or continuous joists without two spans.
+
+    Examples
+    --------
+    >>> check_level(Level("attic", "floor", 12 * ft, 0.0)).joists
+    'cut'
+    """
+    if level.left_span + level.right_span <= 0:
+        raise BadInput(f"{place} reaches to neither side of the wall; give left_span or right_span, for example 12 ft")
+    if level.joists == "continuous" and (level.left_span <= 0 or level.right_span <= 0):
+        raise BadInput(f"{place} has continuous joists but one span only; joists that end on the wall are 'cut'")
+    if level.kind != "roof" and (level.overhang or level.snow or level.roof_live):
+        raise BadInput(f"{place} is a {level.kind}; overhang, snow and roof_live belong to a level of kind 'roof'")
+    if level.kind == "roof" and level.live:
+        raise BadInput(f"{place} is a roof; write roof_live or snow, not live, for example roof_live = \"20 psf\"")
+    return level
+
+
+def _joists(row, place):
+    place = f"joist of {place}"
+    _known(row, {"species", "grade", "size", "spacing", "plies"}, place)
+    plies = check_number(f"plies of {place}", row.get("plies", 1), low=1, high=4, hint="for example 1")
+    return Joists(str(_need(row, "species", place, 'species = "Hem-Fir"')),
+                  str(_need(row, "grade", place, 'grade = "No.2"')),
+                  str(_need(row, "size", place, 'size = "2x10"')),
+                  _length(row, "spacing", place, "16 in", low=4 * inch, high=48 * inch), int(plies))
+
+
+def _slope(text, place):
+    words = str(text).replace(":", " in ").split(" in ")
+    try:
+        rise, run = (float(word) for word in words)
+    except ValueError:
+        raise BadInput(f"slope of {place} must be written as rise in run, got {text!r}; for example \"6 in 12\"") from None
+    check_number(f"run of the slope of {place}", run, low=0.0, high=1000.0, low_allowed=False, hint="for example 6 in 12")
+    check_number(f"rise of the slope of {place}", rise, low=0.0, high=2.0 * run, hint="for example 6 in 12")
+    return rise, run
+
+
+def _opening(row):
+    place = "the opening"
+    _known(row, {"clear_width", "height", "wall_thickness", "greatest_depth", "greatest_width", "position", "left_seat",
+                 "right_seat", "plate"}, place)
+    plate = row.get("plate", {"species": "Spruce-Pine-Fir", "grade": "No.1/No.2"})
+    _known(plate, {"species", "grade"}, "the plate of the opening")
+    return Opening(
+        clear_width=_length(row, "clear_width", place, "12 ft", low=1 * ft, high=40 * ft),
+        height=_length(row, "height", place, "6 ft 10 in", low=1 * ft, high=20 * ft, default=82 * inch),
+        wall_thickness=_length(row, "wall_thickness", place, "4 1/2 in", low=2 * inch, high=24 * inch, default=4.5 * inch),
+        greatest_depth=_length(row, "greatest_depth", place, "12 in", low=3 * inch, high=48 * inch, default=18 * inch),
+        greatest_width=_length(row, "greatest_width", place, "7 in", low=1.5 * inch, high=24 * inch, default=7 * inch),
+        position=check_choice("position of the beam", row.get("position", "dropped"), POSITIONS),
+        left_seat=_length(row, "left_seat", place, "3 in", low=0.5 * inch, high=24 * inch, default=3 * inch),
+        right_seat=_length(row, "right_seat", place, "3 in", low=0.5 * inch, high=24 * inch, default=3 * inch),
+        plate_species=str(_need(plate, "species", "the plate of the opening", 'species = "Spruce-Pine-Fir"')),
+        plate_grade=str(_need(plate, "grade", "the plate of the opening", 'grade = "No.1/No.2"')),
+    )
+
+
+def write_house(house, path, *, overwrite=False):
+    """Write a house to a file, whole or not at all.
+
+    Parameters
+    ----------
+    house : House
+        The house [-].
+    path : str or pathlib.Path
+        Where to write it [-].
+    overwrite : bool
+        True to replace a file that is there already [-].
+
+    Returns
+    -------
+    pathlib.Path
+        Where it was written [-].
+
+    Raises
+    ------
+    BadInput
+        When a file is there already and ``overwrite`` is False.
+
+    Examples
+    --------
+    >>> import tempfile, pathlib
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     path = write_house(demo_house(), pathlib.Path(folder) / "mine.toml")
+    ...     read_house(path) == demo_house()
+    True
+    """
+    path = Path(path)
+    if path.exists() and not overwrite:
+        raise BadInput(f"{path.name} is there already and was left as it is; choose another name, or say overwrite=True")
+    handle, name = tempfile.mkstemp(dir=path.parent, prefix=path.name, suffix=".part")
+    try:
+        with os.fdopen(handle, "w", encoding="utf-8") as file:
+            file.write(_as_toml(house))
+        os.replace(name, path)
+    except BaseException:
+        Path(name).unlink(missing_ok=True)
+        raise
+    return path
+
+
+def with_level(house, number, **changes):
+    """Return the house with one level changed.
+
+    Parameters
+    ----------
+    house : House
+        The house [-].
+    number : int
+        Place of the level from the top, counted from zero [-].
+    **changes : any
+        Fields of the level and their new values [any].
+
+    Returns
+    -------
+    House
+        A new house; the old one is untouched [-].
+
+    Examples
+    --------
+    >>> with_level(demo_house(), 0, left_span=9 * ft).levels[0].left_span / ft
+    9.0
+    """
+    levels = list(house.levels)
+    levels[number] = check_level(replace(levels[number], **changes))
+    return replace(house, levels=tuple(levels))
+
+
+def _as_toml(house):
+    import json
+
+    quoted = json.dumps  # a JSON string is a TOML basic string
+    lines = [f"name = {quoted(house.name)}", f"invented = {'true' if house.invented else 'false'}",
+             f"note = {quoted(house.note)}"]
+    for level in house.levels:
+        lines += ["", "[[levels]]", f"name = {quoted(level.name)}", f"kind = {quoted(level.kind)}",
+                  f"left_span = {_mm(level.left_span)}", f"right_span = {_mm(level.right_span)}",
+                  f"joists = {quoted(level.joists)}", f"live = {_kpa(level.live)}",
+                  f"roof_live = {_kpa(level.roof_live)}", f"snow = {_kpa(level.snow)}",
+                  f"slope = {quoted(f'{level.slope[0]!r} in {level.slope[1]!r}')}",
+                  f"overhang = {_mm(level.overhang)}", f"ridge = {quoted(level.ridge)}"]
+        if level.joist is not None:
+            j = level.joist
+            lines.append(f"joist = {{ species = {quoted(j.species)}, grade = {quoted(j.grade)}, size = {quoted(j.size)}, "
+                         f"spacing = {_mm(j.spacing)}, plies = {j.plies} }}")
+        if level.wall_under is not None:
+            lines.append(f"wall_under = {{ height = {_mm(level.wall_under.height)}, "
+                         f"weight = {_kpa(level.wall_under.weight)} }}")
+        for layer in level.layers:
+            lines += ["[[levels.layers]]", f"name = {quoted(layer.name)}", f"weight = {_kpa(layer.weight)}"]
+    o = house.opening
+    lines += ["", "[opening]"]
+    lines += [f"{name} = {_mm(getattr(o, name))}" for name in (
+        "clear_width", "height", "wall_thickness", "greatest_depth", "greatest_width", "left_seat", "right_seat")]
+    lines += [f"position = {quoted(o.position)}",
+              f"plate = {{ species = {quoted(o.plate_species)}, grade = {quoted(o.plate_grade)} }}"]
+    return "\n".join(lines) + "\n"
+
+
+def _mm(value):
+    return _as_text(value, "length", f"{value!r} mm")
+
+
+def _kpa(value):
+    return _as_text(value, "area load", f"{value / psf!r} psf")
+
+
+def _as_text(value, dimension, exact):
+    """A value as people write it when that says it exactly, else with all its digits."""
+    text = show(value, dimension)
+    return f'"{text}"' if abs(read(text, dimension) - value) <= 1e-12 * abs(value) else f'"{exact}"'

@@ -1,0 +1,1 @@
+"""What is true everywhere: statics and elastic bending, with no code clause in it."""

@@ -1,0 +1,1 @@
+"""What a notebook calls to show and to ask."""

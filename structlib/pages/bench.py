@@ -1,0 +1,396 @@
+"""The controls of a page and their live link to a picture. The only room with widgets in it.
+
+A page is a plain object: ``controls(values)`` describes what can be moved, ``compute(values, before)``
+answers with a `Shown`. The bench makes the widgets, and redraws on every move. No engineering here.
+"""
+
+import html
+import os
+
+# One answer for each move instead of two: the page needs no echo of what it has just sent.
+os.environ.setdefault("JUPYTER_WIDGETS_ECHO", "0")
+
+import ipywidgets as W  # noqa: E402
+
+from structlib.ground.refusals import BadInput, OutsideRule  # noqa: E402
+from structlib.pages.controls import Box, Pick, Slide, Steps, Switch  # noqa: E402
+from structlib.pictures import svg  # noqa: E402
+
+_STYLE = """
+.sl-bench { max-width: 1240px; }
+.sl-bench .sl-controls { flex: 0 0 300px; min-width: 280px; }
+.sl-bench .sl-picture { flex: 1 1 560px; min-width: 300px; overflow: hidden; }
+.sl-bench .widget-label, .sl-bench input, .sl-bench select { font-size: 15px; }
+.sl-table { border-collapse: collapse; font-size: 15px; line-height: 1.35; margin: 4px 0 2px 0;
+  font-variant-numeric: tabular-nums; }
+.sl-table caption { text-align: left; font-weight: 600; padding: 2px 0; }
+.sl-table th, .sl-table td { text-align: left; padding: 2px 14px 2px 0; border-bottom: 1px solid #8886;
+  vertical-align: top; }
+.sl-note { font-size: 14px; margin: 3px 0; }
+.sl-gate { border-left: 6px solid #a4342c; padding: 6px 10px; margin: 4px 0; font-size: 15px; }
+.sl-status { min-height: 22px; font-size: 15px; }
+.sl-text { font-size: 16px; line-height: 1.45; max-width: 780px; }
+"""
+
+
+def _head_style():
+    return W.HTML(f"<style>{_STYLE}</style>{svg.stylesheet()}", layout=W.Layout(height="0px", margin="0px"))
+
+
+class Bench(W.VBox):
+    """Sliders for span, depth and plies first, then the rest; beside them the live picture and its numbers.
+
+    Parameters
+    ----------
+    page : object
+        A page with ``controls(values)`` and ``compute(values, before)`` [-].
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+    **start : any
+        Starting values of controls by name, in the library's own units [any].
+    """
+
+    def __init__(self, page, system="us", **start):
+        self.page, self.system = page, system
+        self.values, self.before, self._last_moved, self._busy = {}, None, None, False
+        self._widgets = {}
+        self._picture = W.HTML(layout=W.Layout(width="100%"))
+        self._picture.add_class("sl-picture")
+        self._status = W.HTML()
+        self._status.add_class("sl-status")
+        self._controls = W.VBox()
+        self._controls.add_class("sl-controls")
+        for control in page.controls({}):
+            self.values[control.name] = control.default
+        unknown = set(start) - set(self.values)
+        if unknown:
+            raise BadInput(f"this bench has no control {sorted(unknown)[0]!r}; it has " + ", ".join(self.values))
+        self.values.update(start)
+        self._build()
+        row = W.HBox([self._controls, W.VBox([self._picture, self._status], layout=W.Layout(flex="1 1 560px"))],
+                     layout=W.Layout(flex_flow="row wrap", width="100%"))
+        super().__init__([_head_style(), row])
+        self.add_class("sl-bench")
+        self._draw()
+
+    # ---- making the widgets -------------------------------------------------------------------
+
+    def _build(self):
+        children = []
+        self._specs = {control.name: control for control in self.page.controls(self.values)}
+        for name, control in self._specs.items():
+            if isinstance(control, (Slide, Steps)):
+                slider, box = self._slider(control), self._text(control)
+                self._widgets[name] = (slider, box)
+                children.append(W.VBox([box, slider], layout=W.Layout(margin="0 0 6px 0")))
+            elif isinstance(control, Box):
+                box = self._text(control)
+                self._widgets[name] = (None, box)
+                children.append(box)
+            else:
+                widget = self._choice(control)
+                self._widgets[name] = (widget, None)
+                children.append(widget)
+        again = W.Button(description="Start again", tooltip="Put every control back to where it began")
+        again.on_click(lambda _: self._start_again())
+        self._controls.children = (*children, again)
+
+    def _slider(self, control):
+        layout = W.Layout(width="290px")
+        value = self.values[control.name]
+        if isinstance(control, Steps):
+            options = [(control.text(listed, self.system), listed) for listed in control.values]
+            slider = W.SelectionSlider(options=options, value=control.nearest(value), readout=False, layout=layout)
+        elif control.dimension == "count":
+            slider = W.IntSlider(value=int(value), min=int(control.low), max=int(control.high), step=1, readout=False,
+                                 layout=layout)
+        else:
+            slider = W.FloatSlider(value=value, min=control.low, max=control.high, step=control.step, readout=False,
+                                   layout=layout)
+        slider.add_class(f"sl-slider-{control.name}")
+        slider.observe(lambda change: self._moved(control.name, change["new"]), names="value")
+        return slider
+
+    def _text(self, control):
+        box = W.Text(value=control.text(self.values[control.name], self.system), description=control.label,
+                     continuous_update=False, layout=W.Layout(width="290px"),
+                     style={"description_width": "150px"})
+        box.add_class(f"sl-box-{control.name}")
+        box.observe(lambda change: self._typed(control.name, change["new"]), names="value")
+        return box
+
+    def _choice(self, control):
+        layout, style = W.Layout(width="290px"), {"description_width": "110px"}
+        if isinstance(control, Switch):
+            widget = W.Checkbox(value=bool(self.values[control.name]), description=control.label, indent=False,
+                                layout=layout)
+        elif isinstance(control, Pick):
+            widget = W.Dropdown(options=list(control.options), value=self.values[control.name],
+                                description=control.label, layout=layout, style=style)
+        else:
+            raise TypeError(f"unknown kind of control {type(control).__name__}")
+        widget.add_class(f"sl-pick-{control.name}")
+        widget.observe(lambda change: self._moved(control.name, change["new"]), names="value")
+        return widget
+
+    # ---- answering the reader -----------------------------------------------------------------
+
+    def _moved(self, name, value):
+        if self._busy or value is None:
+            return
+        self._take(name, value)
+
+    def _typed(self, name, text):
+        if self._busy:
+            return
+        control = self._specs[name]
+        try:
+            value = control.value(text, self.system)
+        except (BadInput, OutsideRule) as error:
+            self._say(str(error))
+            self._write_boxes(name)
+            return
+        self._take(name, value, typed=text)
+
+    def _take(self, name, value, typed=None):
+        old = dict(self.values)
+        self.values[name] = value
+        try:
+            shown, notices = self._settle(name)
+        except (BadInput, OutsideRule) as error:
+            self.values = old
+            self._write_all()
+            self._say(str(error))
+            return
+        if name != self._last_moved:
+            self.before, self._last_moved = old, name
+        if typed is not None and isinstance(self._specs[name], Steps):
+            taken = self._specs[name].text(value, self.system)
+            if taken != typed.strip():
+                notices.insert(0, f"took the nearest listed value, {taken}")
+        self._write_boxes(name)
+        self._show(shown)
+        self._say("; ".join(notices))
+
+    def _settle(self, name):
+        """Fit the other controls to the one that moved (stock depths follow the material), and compute."""
+        notices = []
+        specs = {control.name: control for control in self.page.controls(self.values)}
+        for other, control in specs.items():
+            if isinstance(control, Steps) and self.values[other] not in control.values:
+                taken = control.nearest(self.values[other])
+                self.values[other] = taken
+                notices.append(f"{control.label.lower()} is now {control.text(taken, self.system)}, the nearest kept "
+                               "in stock")
+        shown = self._compute()
+        if specs != self._specs:
+            self._respec(specs)
+        return shown, notices
+
+    def _respec(self, specs):
+        self._busy = True
+        try:
+            for name, control in specs.items():
+                if control != self._specs[name] and isinstance(control, Steps):
+                    slider, box = self._widgets[name]
+                    options = [(control.text(listed, self.system), listed) for listed in control.values]
+                    slider.options = options
+                    slider.value = self.values[name]
+                    box.value = control.text(self.values[name], self.system)
+            self._specs = specs
+        finally:
+            self._busy = False
+
+    def _compute(self):
+        return self.page.compute(dict(self.values), None if self.before is None else dict(self.before))
+
+    def _draw(self):
+        self._show(self._compute())
+
+    def _show(self, shown):
+        self._picture.value = picture_html(shown)
+
+    def _say(self, sentence):
+        text = f'<span role="status">{html.escape(sentence)}</span>'
+        if self._status.value != text:
+            self._status.value = text
+
+    def _write_boxes(self, name):
+        self._busy = True
+        try:
+            slider, box = self._widgets[name]
+            control = self._specs[name]
+            if box is not None:
+                box.value = control.text(self.values[name], self.system)
+            if slider is not None and isinstance(control, (Slide, Steps)):
+                value = control.nearest(self.values[name]) if isinstance(control, Steps) else self.values[name]
+                if slider.value != value:
+                    slider.value = value
+        finally:
+            self._busy = False
+
+    def _write_all(self):
+        for name in self._specs:
+            slider, box = self._widgets[name]
+            if box is None:
+                self._busy = True
+                slider.value = self.values[name]
+                self._busy = False
+            else:
+                self._write_boxes(name)
+
+    def _start_again(self):
+        for control in self.page.controls({}):
+            self.values[control.name] = control.default
+        self.before = self._last_moved = None
+        self._settle("")
+        self._write_all()
+        self._draw()
+        self._say("every control is back to where it began")
+
+
+def picture_html(shown):
+    """Return the picture, its gates, its table and its notes as one piece of HTML.
+
+    Parameters
+    ----------
+    shown : structlib.pages.controls.Shown
+        What a page shows [-].
+
+    Returns
+    -------
+    str
+        HTML for the page [-].
+    """
+    gates = "".join(f'<div class="sl-gate" role="alert"><b>Stop and call.</b> {html.escape(gate)}</div>'
+                    for gate in shown.gates)
+    return gates + svg.svg_of(shown.scene) + table_html(shown.head, shown.rows) + "".join(
+        f'<p class="sl-note">{html.escape(note)}</p>' for note in shown.notes)
+
+
+def table_html(head, rows):
+    """Return rows of text as an HTML table.
+
+    Parameters
+    ----------
+    head : tuple of str
+        Names of the columns [-].
+    rows : tuple of tuple of str
+        Texts, row by row [-].
+
+    Returns
+    -------
+    str
+        HTML of the table [-].
+
+    Examples
+    --------
+    >>> "<td>12 ft</td>" in table_html(("what", "value"), (("span", "12 ft"),))
+    True
+    """
+    top = "".join(f'<th scope="col">{html.escape(name)}</th>' for name in head)
+    body = "".join("<tr>" + "".join(f"<td>{html.escape(text)}</td>" for text in row) + "</tr>" for row in rows)
+    return f'<table class="sl-table"><thead><tr>{top}</tr></thead><tbody>{body}</tbody></table>'
+
+
+class Predict(W.VBox):
+    """A question to commit to before the answer is shown. Works by keyboard alone.
+
+    Parameters
+    ----------
+    question : str
+        What to predict [-].
+    choices : tuple of str
+        What may be answered [-].
+    right : str
+        The choice that turns out right [-].
+    because : str
+        The reason, in a sentence or two, with the computed number in it [-].
+    """
+
+    def __init__(self, question, choices, right, because):
+        if right not in choices:
+            raise BadInput(f"the right answer must be one of the choices, got {right!r}; for example {choices[0]!r}")
+        self.right, self.because = right, because
+        self._choice = W.RadioButtons(options=list(choices), value=None, layout=W.Layout(width="auto"))
+        self._button = W.Button(description="Show me", disabled=True, tooltip="Pick an answer first")
+        self._answer = W.HTML()
+        self._choice.observe(self._chosen, names="value")
+        self._button.on_click(self._reveal)
+        super().__init__([_head_style(), W.HTML(f'<div class="sl-text"><b>Predict.</b> {html.escape(question)}</div>'),
+                          self._choice, self._button, self._answer])
+        self.add_class("sl-predict")
+
+    def _chosen(self, change):
+        self._button.disabled = change["new"] is None
+
+    def _reveal(self, _):
+        if self._choice.value is None:
+            return
+        word = "Yes." if self._choice.value == self.right else f"Not quite: {self.right}."
+        self._answer.value = (f'<div class="sl-text" role="status"><b>{html.escape(word)}</b> '
+                              f"{html.escape(self.because)}</div>")
+
+
+class Practice(W.VBox):
+    """Questions with fresh numbers: read, answer with a unit, be told what went wrong, see it worked.
+
+    Parameters
+    ----------
+    notebook : str
+        Number of the notebook whose questions are asked, such as '01' [-].
+    seed : int
+        First seed; the same seed always asks the same question [-].
+    """
+
+    def __init__(self, notebook, seed=1):
+        from structlib.pages import exercises
+
+        self._room = exercises
+        kinds = exercises.kinds(notebook)
+        self._kind = W.Dropdown(options=list(kinds), description="Question", layout=W.Layout(width="420px"))
+        self._seed = W.BoundedIntText(value=seed, min=0, max=999999, description="Number",
+                                      layout=W.Layout(width="200px"))
+        self._prompt, self._verdict, self._help = W.HTML(), W.HTML(), W.HTMLMath()
+        self._answer = W.Text(description="Answer", placeholder="number and unit", continuous_update=False,
+                              layout=W.Layout(width="320px"))
+        check, fresh = W.Button(description="Check"), W.Button(description="Fresh numbers")
+        hint, worked = W.Button(description="Hint"), W.Button(description="Worked solution")
+        self._hints = 0
+        for widget in (self._kind, self._seed):
+            widget.observe(lambda _: self._ask(), names="value")
+        self._answer.observe(lambda change: self._judge() if change["new"].strip() else None, names="value")
+        check.on_click(lambda _: self._judge())
+        fresh.on_click(lambda _: setattr(self._seed, "value", (self._seed.value + 1) % 1000000))
+        hint.on_click(lambda _: self._hint())
+        worked.on_click(lambda _: self._worked())
+        super().__init__([_head_style(), W.HBox([self._kind, self._seed, fresh], layout=W.Layout(flex_flow="row wrap")),
+                          self._prompt,
+                          W.HBox([self._answer, check, hint, worked], layout=W.Layout(flex_flow="row wrap")),
+                          self._verdict, self._help])
+        self.add_class("sl-practice")
+        self._ask()
+
+    def _ask(self):
+        self.question = self._room.make_question(self._kind.value, self._seed.value)
+        self._hints, self._verdict.value, self._help.value, self._answer.value = 0, "", "", ""
+        self._prompt.value = f'<div class="sl-text">{_paragraphs(self.question.prompt)}</div>'
+
+    def _judge(self):
+        verdict = self._room.judge(self.question, self._answer.value)
+        word = "Right. " if verdict.right else ""
+        self._verdict.value = f'<div class="sl-text" role="status"><b>{word}</b>{html.escape(verdict.message)}</div>'
+
+    def _hint(self):
+        self._hints = min(self._hints + 1, len(self.question.hints))
+        self._help.value = '<div class="sl-text">' + "".join(
+            f"<p>Hint {number}: {html.escape(text)}</p>"
+            for number, text in enumerate(self.question.hints[:self._hints], 1)) + "</div>"
+
+    def _worked(self):
+        self._help.value = f'<div class="sl-text">{_paragraphs(self.question.solution)}</div>'
+
+
+def _paragraphs(text):
+    lines = text if isinstance(text, (tuple, list)) else str(text).split("\n")
+    return "".join(f"<p>{html.escape(str(line))}</p>" for line in lines if str(line).strip())

@@ -1,0 +1,129 @@
+"""What a bench can be asked to change, described without any widget."""
+
+from dataclasses import dataclass
+from typing import Any
+
+from structlib.ground.reading import read
+from structlib.ground.refusals import BadInput, check_number
+from structlib.ground.showing import show
+
+
+@dataclass(frozen=True)
+class Slide:
+    """A slider over an even range, with a typed box. Values in the library's own units."""
+
+    name: str
+    label: str
+    dimension: str
+    low: float
+    high: float
+    step: float
+    default: float
+    hint: str = ""
+
+    def text(self, value, system):
+        """Write a value as the typed box shows it."""
+        return show(value, self.dimension, system)
+
+    def value(self, text, system):
+        """Read the typed box; refuse what is out of range."""
+        if self.dimension == "count":
+            value = _whole_number(self.label, text)
+        else:
+            value = read(text, self.dimension)
+        return check_number(self.label.lower(), value, low=self.low, high=self.high,
+                            shown=lambda v: show(v, self.dimension, system),
+                            hint=self.hint or f"for example {show(self.default, self.dimension, system)}")
+
+
+@dataclass(frozen=True)
+class Steps:
+    """A slider over listed values, such as the depths a yard keeps, with a typed box that takes the nearest."""
+
+    name: str
+    label: str
+    dimension: str
+    values: tuple[float, ...]
+    default: float
+
+    def text(self, value, system):
+        """Write a value as the typed box shows it."""
+        return show(value, self.dimension, system)
+
+    def value(self, text, system):
+        """Read the typed box and take the nearest listed value; refuse what is far outside the list."""
+        value = _whole_number(self.label, text) if self.dimension == "count" else read(text, self.dimension)
+        shown = lambda v: show(v, self.dimension, system)  # noqa: E731
+        check_number(self.label.lower(), value, low=0.5 * self.values[0], high=1.5 * self.values[-1], shown=shown,
+                     hint=f"for example {shown(self.default)}")
+        return self.nearest(value)
+
+    def nearest(self, value):
+        """Return the listed value nearest to one given."""
+        return min(self.values, key=lambda listed: abs(listed - value))
+
+
+@dataclass(frozen=True)
+class Pick:
+    """A choice from a list of (text, value)."""
+
+    name: str
+    label: str
+    options: tuple[tuple[str, Any], ...]
+    default: Any
+
+
+@dataclass(frozen=True)
+class Box:
+    """A typed box alone, for numbers that need no slider."""
+
+    name: str
+    label: str
+    dimension: str
+    low: float
+    high: float
+    default: float
+
+    def text(self, value, system):
+        """Write a value as the box shows it."""
+        return show(value, self.dimension, system)
+
+    def value(self, text, system):
+        """Read the box; refuse what is out of range."""
+        return check_number(self.label.lower(), read(text, self.dimension), low=self.low, high=self.high,
+                            shown=lambda v: show(v, self.dimension, system),
+                            hint=f"for example {show(self.default, self.dimension, system)}")
+
+
+@dataclass(frozen=True)
+class Switch:
+    """A yes or no."""
+
+    name: str
+    label: str
+    default: bool
+
+
+@dataclass(frozen=True)
+class Shown:
+    """What a page shows for one set of values: the picture, its numbers as rows of text, notes below it.
+
+    ``rows`` are (what, value) or longer; ``head`` names the columns. ``gates`` are reasons to stop and call,
+    which stand first on the page.
+    """
+
+    scene: Any
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    notes: tuple[str, ...] = ()
+    gates: tuple[str, ...] = ()
+
+
+def _whole_number(label, text):
+    try:
+        value = float(str(text).strip())
+    except ValueError:
+        raise BadInput(f"{label.lower()} must be a whole number, got {text!r}; for example 2") from None
+    if value != int(value):
+        raise BadInput(f"{label.lower()} must be a whole number, got {text!r}; for example 2")
+    return int(value)

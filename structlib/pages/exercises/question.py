@@ -1,0 +1,258 @@
+"""What a question is: a pure function of a kind and a seed, with the wrong answers worked out too."""
+
+import operator
+import random
+from dataclasses import dataclass, field, replace
+
+from structlib.ground.refusals import BadInput, check_choice
+
+HAND_TOLERANCE = 0.02
+"""How far an answer worked by hand may lie from the computed one [-]."""
+
+LARGEST_SEED = 999_999
+
+_builders = {}
+_kinds = {}
+
+
+@dataclass(frozen=True)
+class Mistake:
+    """A wrong answer that a known slip leads to.
+
+    Attributes
+    ----------
+    value : float or str
+        What the slip gives, in internal units, or a word [any].
+    name : str
+        The slip in a few words [-].
+    message : str
+        Why it is a slip, and what to do instead [-].
+    """
+
+    value: float | str
+    name: str
+    message: str
+
+
+@dataclass(frozen=True)
+class Question:
+    """One exercise with its numbers, its answer and the wrong answers people give.
+
+    Attributes
+    ----------
+    prompt : str
+        What is asked, ending with the unit and the rounding [-].
+    dimension : str
+        What the answer is: a dimension of the unit reader, ``count``, ``ratio`` or ``word`` [-].
+    answer : float, int or str
+        The right answer, computed by structlib, in internal units, or a word [any].
+    mistakes : tuple of Mistake
+        Wrong answers that have a name; no two lie close together [-].
+    hints : tuple of str
+        Three of them: the idea, the formula with blanks, the numbers put in [-].
+    solution : str
+        The whole way in these numbers, as Markdown [-].
+    numbers : dict
+        The drawn numbers by name, in internal units [any].
+    tolerance : float
+        Accepted share of difference; 0 for counts and words [-].
+    choices : tuple of str
+        The words that may be answered; empty unless a word is asked [-].
+    kind, notebook, title : str
+        Where the question belongs [-].
+    seed : int
+        The number that brings the same question back [-].
+    """
+
+    prompt: str
+    dimension: str
+    answer: float | int | str
+    mistakes: tuple
+    hints: tuple
+    solution: str
+    numbers: dict = field(hash=False)
+    tolerance: float = HAND_TOLERANCE
+    choices: tuple = ()
+    kind: str = ""
+    notebook: str = ""
+    title: str = ""
+    seed: int = 0
+
+
+def asks(notebook, kind, title):
+    """Register a builder of questions for a notebook.
+
+    The decorated function takes a ``random.Random`` and returns a `Question`; kind, notebook,
+    title and seed are filled in afterwards.
+
+    Parameters
+    ----------
+    notebook : str
+        Number of the notebook, as in ``"01"`` [-].
+    kind : str
+        Short name of the question, one word with underscores [-].
+    title : str
+        What the question is about, in a few words [-].
+
+    Returns
+    -------
+    callable
+        The decorator [-].
+    """
+
+    def register(builder):
+        if kind in _builders:
+            raise ValueError(f"two questions are both called {kind!r}")
+        _builders[kind] = (builder, notebook, title)
+        _kinds.setdefault(notebook, []).append(kind)
+        return builder
+
+    return register
+
+
+def kinds(notebook=None):
+    """List the kinds of question, all of them or those of one notebook.
+
+    Parameters
+    ----------
+    notebook : str, optional
+        Number of the notebook, as in ``"01"`` [-].
+
+    Returns
+    -------
+    dict or tuple of str
+        Notebook to kinds; with a notebook named, its kinds alone [-].
+
+    Examples
+    --------
+    >>> kinds("01")[0]
+    'section_modulus'
+    """
+    if notebook is None:
+        return {number: tuple(found) for number, found in sorted(_kinds.items())}
+    return tuple(_kinds[check_choice("notebook", notebook, sorted(_kinds))])
+
+
+def make_question(kind, seed):
+    """Make the question that a kind and a seed stand for, the same one every time.
+
+    Parameters
+    ----------
+    kind : str
+        One of `kinds` [-].
+    seed : int
+        Any whole number from 0 to 999999 [-].
+
+    Returns
+    -------
+    Question
+        The question, with its answer and its named mistakes [-].
+
+    Raises
+    ------
+    BadInput
+        When the kind is unknown or the seed is not such a whole number.
+
+    Examples
+    --------
+    >>> make_question("section_modulus", 1) == make_question("section_modulus", 1)
+    True
+    """
+    check_choice("kind", kind, list(_builders))
+    seed = check_seed(seed)
+    builder, notebook, title = _builders[kind]
+    question = builder(random.Random(f"{kind}-{seed}"))
+    question = replace(question, kind=kind, notebook=notebook, title=title, seed=seed)
+    return replace(question, mistakes=settle(question))
+
+
+def check_seed(seed):
+    """Refuse a seed that is not a whole number from 0 to 999999.
+
+    Parameters
+    ----------
+    seed : int
+        The number to check [-].
+
+    Returns
+    -------
+    int
+        The seed [-].
+
+    Raises
+    ------
+    BadInput
+        When it is not such a number.
+
+    Examples
+    --------
+    >>> check_seed(12)
+    12
+    """
+    try:
+        number = operator.index(seed)
+    except TypeError:
+        number = -1
+    if isinstance(seed, bool) or not 0 <= number <= LARGEST_SEED:
+        raise BadInput(f"seed must be a whole number from 0 to {LARGEST_SEED}, got {seed!r}; for example 12")
+    return number
+
+
+def settle(question):
+    """Keep only the mistakes that can be told apart from the answer and from each other.
+
+    A mistake near the right answer is dropped: the right answer is never turned away. Two mistakes
+    that give the same number are merged, and the message then names both.
+
+    Parameters
+    ----------
+    question : Question
+        The question with all its mistakes, the likeliest first [-].
+
+    Returns
+    -------
+    tuple of Mistake
+        Those that are kept, in the same order [-].
+    """
+    kept = []
+    for mistake in question.mistakes:
+        # Twice the tolerance: a rounded slip must not be taken for a rounded right answer.
+        if is_near(mistake.value, question.answer, 2 * question.tolerance):
+            continue
+        twin = next((i for i, m in enumerate(kept) if is_near(mistake.value, m.value, question.tolerance)), None)
+        if twin is None:
+            kept.append(mistake)
+        else:
+            kept[twin] = _merged(kept[twin], mistake)
+    return tuple(kept)
+
+
+def _merged(first, second):
+    return Mistake(first.value, f"{first.name}, or {second.name}", f"{first.message} Or else: {second.message}")
+
+
+def is_near(value, target, tolerance):
+    """Tell whether a value lies within a share of a target; words and counts must be equal.
+
+    Parameters
+    ----------
+    value : float or str
+        The value [any].
+    target : float or str
+        What it is compared with [same unit as value].
+    tolerance : float
+        Accepted share of the target; 0 asks for the same value [-].
+
+    Returns
+    -------
+    bool
+        Whether it is that near [-].
+
+    Examples
+    --------
+    >>> is_near(101, 100, 0.02), is_near(103, 100, 0.02), is_near("shear", "bending", 0)
+    (True, False, False)
+    """
+    if isinstance(target, str) or tolerance == 0:
+        return value == target
+    return abs(value - target) <= tolerance * abs(target) * (1 + 1e-9)

@@ -1,0 +1,171 @@
+"""Sentences and sizes that all questions share."""
+
+from dataclasses import dataclass
+
+from structlib.ground.lumber import nominal_size, stock_sizes
+from structlib.ground.refusals import check_choice
+from structlib.ground.sections import Section
+from structlib.ground.showing import show
+from structlib.ground.units import inch
+
+STOCK = ("2x4", "2x6", "2x8", "2x10", "2x12")
+"""Dimension lumber that every yard carries, shallowest first."""
+
+
+@dataclass(frozen=True)
+class Board:
+    """A dry board of dimension lumber, standing on edge.
+
+    Attributes
+    ----------
+    name : str
+        Its name in the yard, such as ``2x10`` [-].
+    width, depth : float
+        Its dressed size [mm].
+    """
+
+    name: str
+    width: float
+    depth: float
+
+    def plies(self, count=1):
+        """Stand like boards side by side.
+
+        Parameters
+        ----------
+        count : int
+            How many [-].
+
+        Returns
+        -------
+        Section
+            Their section [-].
+        """
+        return Section(ply_width=self.width, depth=self.depth, plies=count)
+
+    def as_named(self, count=1):
+        """Take the size that the name seems to promise, as beginners do.
+
+        Parameters
+        ----------
+        count : int
+            How many boards side by side [-].
+
+        Returns
+        -------
+        Section
+            A section larger than the true one [-].
+        """
+        width, depth = (inches * inch for inches in nominal_size(self.name))
+        return Section(ply_width=width, depth=depth, plies=count)
+
+
+def board(name):
+    """Find the dressed size of a board that a yard keeps.
+
+    Parameters
+    ----------
+    name : str
+        Its name in the yard, such as ``2x10`` [-].
+
+    Returns
+    -------
+    Board
+        The board [-].
+
+    Examples
+    --------
+    >>> round(board("2x10").depth / inch, 2)
+    9.25
+    """
+    sizes = {size.nominal: size for size in stock_sizes("dimension", 2)}
+    size = sizes[check_choice("size", name, sizes)]
+    return Board(name, size.width, size.depth)
+
+
+def say(value, dimension):
+    """Write a value of a question with its unit.
+
+    Parameters
+    ----------
+    value : float, int or str
+        The value, in internal units, or a word [any].
+    dimension : str
+        What it is; ``ratio`` is said as times, ``count`` and ``word`` as they are [-].
+
+    Returns
+    -------
+    str
+        The text [-].
+
+    Examples
+    --------
+    >>> say(234.95, "section length"), say(2.5, "ratio"), say(3, "count")
+    ('9 1/4 in', '2.50 times', '3')
+    """
+    if dimension == "word":
+        return value
+    if dimension == "count":
+        return f"{value:,}"
+    if dimension == "ratio":
+        return f"{value:,.2f} times" if abs(value) >= 0.1 else f"{value:.3g} times"
+    return show(value, dimension, "us")
+
+
+def any_unit(unit):
+    """Say how to answer with a unit.
+
+    Parameters
+    ----------
+    unit : str
+        The unit people would use [-].
+
+    Returns
+    -------
+    str
+        The sentence [-].
+    """
+    return f"Answer in {unit}, or name another unit. Three figures are enough: within 2 % counts."
+
+
+def times():
+    """Say how to answer with a ratio.
+
+    Returns
+    -------
+    str
+        The sentence [-].
+    """
+    return "Answer with a number, no unit, to two decimals: within 2 % counts."
+
+
+def whole(things):
+    """Say how to answer with a count.
+
+    Parameters
+    ----------
+    things : str
+        What is counted [-].
+
+    Returns
+    -------
+    str
+        The sentence [-].
+    """
+    return f"Answer with a whole number of {things}, no unit. It must be exact."
+
+
+def one_word(choices):
+    """Say how to answer with a word.
+
+    Parameters
+    ----------
+    choices : tuple of str
+        The words that may be answered [-].
+
+    Returns
+    -------
+    str
+        The sentence [-].
+    """
+    return f"Answer with one word: {', '.join(choices[:-1])} or {choices[-1]}. No unit, no rounding."

@@ -1,0 +1,628 @@
+"""A picture as a list of simple shapes, every coordinate computed here.
+
+Lengths are viewBox units, x to the right, y down. A renderer lays out nothing: ``runs(scene)``
+hands it finished outlines and texts, in painting order, and both renderers draw the same ones.
+"""
+
+import math
+from dataclasses import dataclass
+
+from structlib.ground.refusals import BadInput
+from structlib.pictures.labels import Label, boxes_meet, plate_box
+from structlib.pictures.style import NOTE_SIZE
+
+
+@dataclass(frozen=True)
+class Polygon:
+    """A closed area.
+
+    Parameters
+    ----------
+    points : sequence of tuple
+        Corners in viewBox units [-].
+    role : str
+        Role in the style sheet [-].
+    """
+
+    points: tuple
+    role: str
+
+
+@dataclass(frozen=True)
+class Line:
+    """An open line through points.
+
+    Parameters
+    ----------
+    points : sequence of tuple
+        Points in viewBox units [-].
+    role : str
+        Role in the style sheet, which also sets the dash [-].
+    """
+
+    points: tuple
+    role: str
+
+
+@dataclass(frozen=True)
+class Arrow:
+    """A straight arrow with a filled head.
+
+    Parameters
+    ----------
+    tail : tuple of float
+        Where it starts, in viewBox units [-].
+    tip : tuple of float
+        Where it points, in viewBox units [-].
+    role : str
+        Role in the style sheet [-].
+    head : float
+        Length of the head in viewBox units [-].
+    """
+
+    tail: tuple
+    tip: tuple
+    role: str = "force"
+    head: float = 9.0
+
+    def outlines(self):
+        """Give shaft and head as points.
+
+        Returns
+        -------
+        tuple
+            The shaft, two points; the head, three points, tip first [-].
+
+        Examples
+        --------
+        >>> Arrow((0, 0), (0, 20), head=10).outlines()
+        (((0, 0), (0.0, 10.0)), ((0, 20), (-4.0, 10.0), (4.0, 10.0)))
+        """
+        (x0, y0), (x1, y1) = self.tail, self.tip
+        length = math.hypot(x1 - x0, y1 - y0)
+        if length == 0:
+            return ((self.tail, self.tip), (self.tip, self.tip, self.tip))
+        head = min(self.head, length)
+        ux, uy = (x1 - x0) / length, (y1 - y0) / length
+        nx, ny = x1 - head * ux, y1 - head * uy
+        half = 0.4 * head
+        return ((self.tail, (nx, ny)),
+                (self.tip, (nx - half * uy, ny + half * ux), (nx + half * uy, ny - half * ux)))
+
+
+@dataclass(frozen=True)
+class Dimension:
+    """A dimension line with slanted ticks, witness lines and its text on a plate.
+
+    Parameters
+    ----------
+    start : tuple of float
+        First measured point, in viewBox units [-].
+    end : tuple of float
+        Second measured point, level with or plumb below the first, in viewBox units [-].
+    offset : float
+        How far the line lies from the points: down for a level one, right for a plumb one [-].
+    text : str
+        What is written on it [-].
+    size : float
+        Type size in viewBox units [-].
+    beside : bool
+        Whether the text stands beside the line (past ``offset``) instead of on it [-].
+    """
+
+    start: tuple
+    end: tuple
+    offset: float
+    text: str
+    size: float = NOTE_SIZE
+    beside: bool = False
+
+    def parts(self):
+        """Give the lines and the label that it is made of.
+
+        Returns
+        -------
+        list
+            Lines and one Label [-].
+
+        Examples
+        --------
+        >>> [type(part).__name__ for part in Dimension((0, 0), (90, 0), 20, "12 ft").parts()]
+        ['Line', 'Line', 'Line', 'Line', 'Line', 'Label']
+        """
+        level = abs(self.end[0] - self.start[0]) >= abs(self.end[1] - self.start[1])
+        way = math.copysign(1.0, self.offset)
+        ends, lines = [], []
+        for x, y in (self.start, self.end):
+            at = (x, self.start[1] + self.offset) if level else (self.start[0] + self.offset, y)
+            near = (x, at[1] - way * min(8, abs(self.offset))) if level else (at[0] - way * min(8, abs(self.offset)), y)
+            past = (at[0], at[1] + 4 * way) if level else (at[0] + 4 * way, at[1])
+            lines.append(Line((near, past), "dimension"))
+            ends.append(at)
+        ticks = [Line(((x - 4, y + 4), (x + 4, y - 4)), "dimension") for x, y in ends]
+        middle = ((ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2)
+        return [Line(tuple(ends), "dimension"), *lines, *ticks, self._label(middle, level, way)]
+
+    def _label(self, middle, level, way):
+        x, y = middle
+        drop = 0.27 * self.size
+        if not self.beside:
+            return Label(self.text, x, y + drop, "ink", self.size, "middle", plate="plate")
+        if level:
+            y = y + 1.0 * self.size + 2 if way > 0 else y - 0.45 * self.size
+            return Label(self.text, x, y, "ink", self.size, "middle")
+        return Label(self.text, x + 8 * way, y + drop, "ink", self.size, "start" if way > 0 else "end")
+
+
+@dataclass(frozen=True)
+class Grain:
+    """Grain of wood inside an upright box: along its length, or the rings of a cut end.
+
+    Parameters
+    ----------
+    box : tuple of float
+        Left, top, right and bottom in viewBox units [-].
+    kind : str
+        ``"along"`` (wavy lines along the longer side), ``"layers"`` (straight glue lines) or
+        ``"rings"`` (a cut end) [-].
+    count : int
+        How many lines [-].
+    role : str
+        Role in the style sheet [-].
+    """
+
+    box: tuple
+    kind: str = "along"
+    count: int = 4
+    role: str = "wood_grain"
+
+    def lines(self):
+        """Give the grain lines, all inside the box.
+
+        Returns
+        -------
+        list of Line
+            The lines, the same ones every time [-].
+
+        Examples
+        --------
+        >>> len(Grain((0, 0, 100, 20), "layers", 3).lines())
+        3
+        """
+        if self.kind == "rings":
+            return self._rings()
+        left, top, right, bottom = self.box
+        upright = bottom - top > right - left
+        if upright:
+            left, top, right, bottom = top, left, bottom, right
+        wave = 0.0 if self.kind == "layers" else 0.16 * (bottom - top) / (self.count + 1)
+        steps = 1 if not wave else max(2, min(10, round((right - left) / 55)))
+        lines = []
+        for i in range(1, self.count + 1):
+            y = top + (bottom - top) * i / (self.count + 1)
+            inset = 0.0 if not wave else (right - left) * (0.02 + 0.05 * ((i * 7) % 3))
+            length = right - left - 2 * inset
+            points = tuple((left + inset + length * k / steps, y + wave * math.sin(1.7 * k + 2.4 * i))
+                           for k in range(steps + 1))
+            lines.append(Line(tuple((b, a) for a, b in points) if upright else points, self.role))
+        return lines
+
+    def _rings(self):
+        # arcs around a pith that lies below the board, cut off at the edges of the board
+        left, top, right, bottom = self.box
+        cx, cy = left + 0.4 * (right - left), bottom + 0.35 * (right - left)
+        reach = cy - top
+        lines = []
+        for i in range(1, self.count + 1):
+            radius = reach * i / (self.count + 0.5)
+            inside = []
+            for k in range(25):
+                angle = math.pi * k / 24
+                x, y = cx - radius * math.cos(angle), cy - radius * math.sin(angle)
+                if left + 1 <= x <= right - 1 and top + 1 <= y <= bottom - 1:
+                    inside.append((x, y))
+                elif len(inside) > 1:
+                    lines.append(Line(tuple(inside), self.role))
+                    inside = []
+                else:
+                    inside = []
+            if len(inside) > 1:
+                lines.append(Line(tuple(inside), self.role))
+        return lines
+
+
+@dataclass(frozen=True)
+class Curve:
+    """A curve through arrays, filled down to a baseline when one is given.
+
+    Parameters
+    ----------
+    xs : sequence of float
+        Places from the left edge, in viewBox units [-].
+    ys : sequence of float
+        Places from the top edge, in viewBox units [-].
+    role : str
+        Role of the line [-].
+    baseline : float or None
+        Where the fill ends, from the top edge, in viewBox units [-].
+    area_role : str
+        Role of the fill, needed with a baseline [-].
+    tolerance : float
+        Points that a straight line meets within this distance are left out [-].
+    """
+
+    xs: tuple
+    ys: tuple
+    role: str
+    baseline: float | None = None
+    area_role: str = ""
+    tolerance: float = 0.15
+
+    def parts(self):
+        """Give the filled area (if any) and the line.
+
+        Returns
+        -------
+        list
+            A Polygon when there is a baseline, then a Line [-].
+
+        Examples
+        --------
+        >>> Curve((0, 5, 10), (0, 5, 10), "shear").parts()[0].points
+        ((0.0, 0.0), (10.0, 10.0))
+        """
+        points = thin(self.xs, self.ys, self.tolerance)
+        line = Line(points, self.role)
+        if self.baseline is None:
+            return [line]
+        closed = ((points[0][0], self.baseline), *points, (points[-1][0], self.baseline))
+        return [Polygon(closed, self.area_role), line]
+
+
+@dataclass(frozen=True)
+class Group:
+    """Shapes that belong together, and whether they stay while a slider moves.
+
+    Parameters
+    ----------
+    name : str
+        What the group is [-].
+    items : tuple
+        Its shapes, in painting order [-].
+    still : bool
+        True for a group that seldom changes (paper, axes, fixed names) [-].
+    """
+
+    name: str
+    items: tuple
+    still: bool = False
+
+
+@dataclass(frozen=True)
+class Scene:
+    """A whole picture: shapes, the message, the scale and the text for who cannot see it.
+
+    Parameters
+    ----------
+    width : float
+        Width of the viewBox [-].
+    height : float
+        Height of the viewBox [-].
+    items : tuple
+        Groups and shapes, in painting order [-].
+    title : str
+        The message of the picture, also drawn in it [-].
+    caption : str
+        The scale and what else is needed to read it, also drawn in it [-].
+    alt : str
+        The picture in words, with its numbers [-].
+    """
+
+    width: float
+    height: float
+    items: tuple
+    title: str
+    caption: str
+    alt: str
+
+
+def thin(xs, ys, tolerance):
+    """Leave out the points of a curve that a straight line would meet anyway.
+
+    Parameters
+    ----------
+    xs : sequence of float
+        Places from the left edge, in viewBox units [-].
+    ys : sequence of float
+        Places from the top edge, in viewBox units [-].
+    tolerance : float
+        Greatest distance up or down that a left-out point may have, in viewBox units [-].
+
+    Returns
+    -------
+    tuple of tuple
+        The points kept; the first and the last are among them [-].
+
+    Examples
+    --------
+    >>> thin([0, 1, 2, 3], [0, 0, 0, 3], 0.1)
+    ((0.0, 0.0), (2.0, 0.0), (3.0, 3.0))
+    """
+    xs, ys = [float(x) for x in xs], [float(y) for y in ys]
+    if len(xs) != len(ys) or len(xs) < 2:
+        raise BadInput(f"a curve needs at least two points and as many x as y, got {len(xs)} and {len(ys)}")
+    if not all(map(math.isfinite, xs)) or not all(map(math.isfinite, ys)):
+        raise BadInput("a curve must be made of finite numbers, got nan or inf")
+    keep, stack = {0, len(xs) - 1}, [(0, len(xs) - 1)]
+    while stack:
+        first, last = stack.pop()
+        if last - first < 2:
+            continue
+        x0, y0, run, rise = xs[first], ys[first], xs[last] - xs[first], ys[last] - ys[first]
+        slope = rise / run if run else 0.0
+        off = [abs(ys[k] - y0 - slope * (xs[k] - x0)) for k in range(first + 1, last)]
+        worst = max(off)
+        if worst > tolerance:
+            k = first + 1 + off.index(worst)
+            keep.add(k)
+            stack += [(first, k), (k, last)]
+    return tuple((xs[k], ys[k]) for k in sorted(keep))
+
+
+@dataclass(frozen=True)
+class Run:
+    """Neighbouring shapes of one role, ready to be drawn as one path.
+
+    Parameters
+    ----------
+    kind : str
+        ``"area"`` (filled), ``"line"`` (not filled) or ``"arrow"`` (shafts and filled heads) [-].
+    role : str
+        Role in the style sheet [-].
+    outlines : list
+        Pairs of points and whether the outline is closed [-].
+    """
+
+    kind: str
+    role: str
+    outlines: list
+
+
+def flat(items):
+    """List simple shapes: groups opened, dimensions, grain and curves taken apart.
+
+    Parameters
+    ----------
+    items : iterable
+        Groups and shapes [-].
+
+    Returns
+    -------
+    list
+        Polygons, Lines, Arrows and Labels, in painting order [-].
+
+    Examples
+    --------
+    >>> len(flat([Group("grain", (Grain((0, 0, 90, 20), count=2),))]))
+    2
+    """
+    simple = []
+    for item in items:
+        kind = type(item)
+        if kind in (Polygon, Line, Arrow, Label):
+            simple.append(item)
+        elif kind is Group:
+            simple += flat(item.items)
+        elif kind is Grain:
+            simple += item.lines()
+        elif kind in (Dimension, Curve):
+            simple += item.parts()
+        else:
+            raise BadInput(f"a scene is made of shapes and groups, got {kind.__name__}")
+    return simple
+
+
+def runs(scene, layer="all"):
+    """Give what a renderer draws: runs of outlines, and labels, in painting order.
+
+    Parameters
+    ----------
+    scene : Scene
+        The picture [-].
+    layer : str
+        ``"all"``, ``"still"`` (groups marked still) or ``"live"`` (everything else) [-].
+
+    Returns
+    -------
+    list
+        Run and Label records [-].
+
+    Examples
+    --------
+    >>> pair = (Line(((0, 0), (1, 1)), "ink"), Line(((2, 0), (3, 1)), "ink"))
+    >>> len(runs(Scene(10, 10, pair, "two lines", "", "two lines")))
+    1
+    """
+    items = scene.items
+    if layer != "all":
+        items = [item for item in items if (type(item) is Group and item.still) == (layer == "still")]
+    result, labels, last = [], [], None
+
+    def add(kind, role, outlines):
+        nonlocal last
+        if last is None or last.kind != kind or last.role != role:
+            last = Run(kind, role, [])
+            result.append(last)
+        last.outlines.extend(outlines)
+
+    def settle():
+        # labels never overlap, so all their plates may be painted first, as one path each role
+        nonlocal last
+        for label in sorted(labels, key=lambda label: label.plate):
+            if label.plate:
+                add("area", label.plate, [(_corners(plate_box(label)), True)])
+        result.extend(labels)
+        if labels:
+            last = None
+        labels.clear()
+
+    for item in flat(items):
+        kind = type(item)
+        if kind is Label:
+            labels.append(item)
+            continue
+        if labels:
+            settle()
+        if kind is Polygon:
+            add("area", item.role, [(item.points, True)])
+        elif kind is Line:
+            add("line", item.role, [(item.points, False)])
+        else:
+            shaft, head = item.outlines()
+            add("arrow", item.role, [(shaft, False), (head, True)])
+    settle()
+    return result
+
+
+def _corners(box):
+    left, top, right, bottom = box
+    return ((left, top), (right, top), (right, bottom), (left, bottom))
+
+
+def rectangle(left, top, right, bottom, role):
+    """Make an upright rectangle.
+
+    Parameters
+    ----------
+    left : float
+        Left edge in viewBox units [-].
+    top : float
+        Top edge in viewBox units [-].
+    right : float
+        Right edge in viewBox units [-].
+    bottom : float
+        Bottom edge in viewBox units [-].
+    role : str
+        Role in the style sheet [-].
+
+    Returns
+    -------
+    Polygon
+        Its four corners [-].
+
+    Examples
+    --------
+    >>> rectangle(0, 0, 2, 1, "wood").points[2]
+    (2, 1)
+    """
+    return Polygon(_corners((left, top, right, bottom)), role)
+
+
+def hatch(box, spacing=15.0, role="hatch"):
+    """Make slanted hatch lines that end on the edges of a box.
+
+    Parameters
+    ----------
+    box : tuple of float
+        Left, top, right and bottom in viewBox units [-].
+    spacing : float
+        Distance between lines along an edge, in viewBox units [-].
+    role : str
+        Role in the style sheet [-].
+
+    Returns
+    -------
+    list of Line
+        The lines, rising to the right [-].
+
+    Examples
+    --------
+    >>> hatch((0, 0, 10, 10), spacing=10)[0].points
+    ((0, 10), (10, 0))
+    """
+    left, top, right, bottom = box
+    width, height = right - left, bottom - top
+    lines, reach = [], spacing
+    while reach < width + height - 1e-9:
+        # the line x + y = reach, measured from the upper left corner
+        start = (left, top + reach) if reach <= height else (left + reach - height, bottom)
+        end = (left + reach, top) if reach <= width else (right, top + reach - width)
+        lines.append(Line((start, end), role))
+        reach += spacing
+    return lines
+
+
+def labels_of(scene):
+    """List all labels of a scene.
+
+    Parameters
+    ----------
+    scene : Scene
+        The picture [-].
+
+    Returns
+    -------
+    list of Label
+        Its labels, in painting order [-].
+
+    Examples
+    --------
+    >>> labels_of(Scene(9, 9, (), "nothing", "", "nothing"))
+    []
+    """
+    return [item for item in flat(scene.items) if type(item) is Label]
+
+
+def label_overlaps(scene):
+    """List the pairs of labels whose boxes overlap.
+
+    Parameters
+    ----------
+    scene : Scene
+        The picture [-].
+
+    Returns
+    -------
+    list of tuple
+        Pairs of texts; empty when every label is free [-].
+
+    Examples
+    --------
+    >>> both = (Label("one", 10, 50), Label("two", 12, 52))
+    >>> label_overlaps(Scene(90, 90, both, "two words", "", "two words"))
+    [('one', 'two')]
+    """
+    labels = labels_of(scene)
+    boxes = [label.box() for label in labels]
+    return [(labels[i].text, labels[k].text) for i in range(len(labels)) for k in range(i + 1, len(labels))
+            if boxes_meet(boxes[i], boxes[k])]
+
+
+def outside(scene):
+    """List what lies outside the viewBox.
+
+    Parameters
+    ----------
+    scene : Scene
+        The picture [-].
+
+    Returns
+    -------
+    list of str
+        Roles of outlines and texts of labels that leave the picture; empty when all is inside [-].
+
+    Examples
+    --------
+    >>> outside(Scene(9, 9, (Line(((0, 0), (10, 0)), "ink"),), "too long", "", "too long"))
+    ['ink']
+    """
+    found = []
+    for item in runs(scene):
+        if type(item) is Label:
+            left, top, right, bottom = item.box()
+            points, name = ((left, top), (right, bottom)), item.text
+        else:
+            points, name = [p for outline, _ in item.outlines for p in outline], item.role
+        if any(not (-0.05 <= x <= scene.width + 0.05 and -0.05 <= y <= scene.height + 0.05) for x, y in points):
+            found.append(name)
+    return found

@@ -1,0 +1,198 @@
+"""One style sheet for every picture: what a role looks like, in a light and in a dark room.
+
+A drawing names roles ("wood", "force", "governs"); only this file knows colours, line widths,
+dashes and type sizes. No meaning rests on colour alone: a role also has its own line width or
+dash, and a label beside it. The tests hold the contrast of all text to 4.5 and keep the line
+colours apart for readers who do not see red or green.
+"""
+
+from dataclasses import dataclass
+
+from structlib.ground.refusals import check_choice
+
+# Type sizes in viewBox units. Pictures are about 720 units wide, so that on a phone 360 px wide
+# a unit is half a pixel: a primary label is 11 px there and nothing is below 9 px.
+TITLE_SIZE = 25
+TITLE_SIZE_LONG = 22
+LABEL_SIZE = 22
+NOTE_SIZE = 18
+LEAST_SIZE = 18
+
+FONT_STACK = "system-ui,-apple-system,'Segoe UI',Roboto,'DejaVu Sans',sans-serif"
+
+THEMES = ("light", "dark")
+
+COLOURS = {
+    "light": {
+        "paper": "#fbf8f1",
+        "ink": "#2a2521",
+        "quiet": "#665d53",
+        "ghost": "#8a8075",
+        "wood": "#e6c795",
+        "wood_cut": "#edd6ad",
+        "wood_edge": "#6f4b26",
+        "wood_grain": "#c49a5e",
+        "steel": "#a9bac8",
+        "steel_edge": "#3f4f5d",
+        "wall": "#f0eadd",
+        "hatch": "#d3c8b4",
+        "force": "#155f9f",
+        "force_soft": "#dfeaf3",
+        "moved": "#b24b30",
+        "governs": "#6c014f",
+        "bearing": "#4a2f1b",
+        "shear": "#0a7980",
+        "shear_soft": "#d5eae9",
+        "moment": "#1b2e88",
+        "moment_soft": "#dcdff0",
+    },
+    "dark": {
+        "paper": "#1f1c19",
+        "ink": "#f1ebe1",
+        "quiet": "#b5aa9c",
+        "ghost": "#8d8375",
+        "wood": "#7d5d36",
+        "wood_cut": "#8d6c43",
+        "wood_edge": "#dcb983",
+        "wood_grain": "#5f4425",
+        "steel": "#5b6b7a",
+        "steel_edge": "#c3d0db",
+        "wall": "#2b2723",
+        "hatch": "#453e36",
+        "force": "#5d89eb",
+        "force_soft": "#212b40",
+        "moved": "#eb8863",
+        "governs": "#cd7fab",
+        "bearing": "#f0dcc0",
+        "shear": "#75ccd3",
+        "shear_soft": "#1d3638",
+        "moment": "#af96dc",
+        "moment_soft": "#2f2940",
+    },
+}
+
+
+@dataclass(frozen=True)
+class RoleStyle:
+    """How one role is drawn: names of colours, a line width and a dash.
+
+    Parameters
+    ----------
+    fill : str or None
+        Name of the colour inside an area, or None [-].
+    stroke : str or None
+        Name of the colour of lines and edges, or None [-].
+    width : float
+        Line width in viewBox units [-].
+    dash : tuple of float
+        Dash pattern in viewBox units, empty for a full line [-].
+    """
+
+    fill: str | None = None
+    stroke: str | None = None
+    width: float = 1.6
+    dash: tuple = ()
+
+
+ROLES = {
+    # surfaces
+    "paper": RoleStyle(fill="paper"),
+    "plate": RoleStyle(fill="paper"),
+    "governs_plate": RoleStyle(fill="paper", stroke="governs", width=2.6),
+    "wall": RoleStyle(fill="wall"),
+    "hatch": RoleStyle(stroke="hatch", width=1.2),
+    "wood": RoleStyle(fill="wood", stroke="wood_edge", width=1.8),
+    "wood_cut": RoleStyle(fill="wood_cut", stroke="wood_edge", width=1.6),
+    "wood_grain": RoleStyle(stroke="wood_grain", width=1.2),
+    "steel": RoleStyle(fill="steel", stroke="steel_edge", width=1.8),
+    "steel_line": RoleStyle(stroke="steel_edge", width=1.4),
+    # thin lines
+    "ink": RoleStyle(stroke="ink", width=1.8),
+    "ground": RoleStyle(stroke="ink", width=3),
+    "quiet": RoleStyle(stroke="quiet", width=1.3),
+    "leader": RoleStyle(stroke="quiet", width=1.1),
+    "dimension": RoleStyle(stroke="quiet", width=1.4),
+    "axis": RoleStyle(stroke="quiet", width=1.4),
+    "guide": RoleStyle(stroke="quiet", width=1.1, dash=(2, 5)),
+    # forces
+    "force": RoleStyle(fill="force", stroke="force", width=1.8),
+    "force_big": RoleStyle(fill="force", stroke="force", width=4),
+    "force_edge": RoleStyle(stroke="force", width=1.8),
+    "force_area": RoleStyle(fill="force_soft"),
+    # shapes
+    "moved": RoleStyle(stroke="moved", width=3.6),
+    "reference": RoleStyle(stroke="ink", width=2.6, dash=(11, 5)),
+    "ghost": RoleStyle(stroke="ghost", width=2, dash=(5, 5)),
+    "limit": RoleStyle(stroke="ink", width=1.8, dash=(14, 4, 3, 4)),
+    # checks drawn on the member
+    "mark": RoleStyle(stroke="ink", width=2),
+    "governs": RoleStyle(stroke="governs", width=4),
+    "bearing": RoleStyle(stroke="bearing", width=1.8),
+    # diagrams
+    "shear": RoleStyle(stroke="shear", width=2.4),
+    "shear_area": RoleStyle(fill="shear_soft"),
+    "shear_dot": RoleStyle(fill="shear", stroke="paper", width=1.5),
+    "moment": RoleStyle(stroke="moment", width=2.4),
+    "moment_area": RoleStyle(fill="moment_soft"),
+    "moment_dot": RoleStyle(fill="moment", stroke="paper", width=1.5),
+    # what lands where
+    "tributary": RoleStyle(fill="force_soft", stroke="force", width=1.2, dash=(3, 4)),
+}
+
+# roles that a label may have; the text takes the colour of the same name
+TEXT_ROLES = ("ink", "quiet", "force", "moved", "governs", "shear", "moment")
+
+# line colours that a reader must tell apart
+LINE_COLOURS = ("ink", "quiet", "force", "moved", "governs", "shear", "moment")
+
+# surfaces that lie beside each other
+SURFACE_COLOURS = ("paper", "wood", "steel")
+
+# surfaces that text is written on
+TEXT_GROUNDS = ("paper", "wall", "force_soft", "shear_soft", "moment_soft")
+
+
+def colour(name, theme):
+    """Give the colour of a name in a theme.
+
+    Parameters
+    ----------
+    name : str
+        Name of the colour, as in ``COLOURS`` [-].
+    theme : str
+        ``"light"`` or ``"dark"`` [-].
+
+    Returns
+    -------
+    str
+        The colour as ``#rrggbb`` [-].
+
+    Examples
+    --------
+    >>> colour("paper", "light")
+    '#fbf8f1'
+    """
+    check_choice("theme", theme, THEMES)
+    check_choice("colour", name, COLOURS[theme])
+    return COLOURS[theme][name]
+
+
+def role_style(role):
+    """Give the style of a role.
+
+    Parameters
+    ----------
+    role : str
+        Name of the role, as in ``ROLES`` [-].
+
+    Returns
+    -------
+    RoleStyle
+        Fill, stroke, width and dash [-].
+
+    Examples
+    --------
+    >>> role_style("ghost").dash
+    (5, 5)
+    """
+    return ROLES[check_choice("role", role, ROLES)]

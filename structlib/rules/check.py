@@ -1,0 +1,264 @@
+"""The records in which every rulebook asks and answers, and what a rulebook must offer.
+
+A check is one record: what is asked, what can be given, the share used, the clause, and the
+formula with numbers put in. A page, a brief, an exercise or a film takes everything that it
+says about strength from that record.
+"""
+
+from dataclasses import dataclass
+from typing import Any, Protocol
+
+#: How well a number is known, from the best to the least. A result is as well known as its worst input.
+VERIFIED_ORDER = ("seen", "recalled-agrees", "back-solved", "computed", "recalled", "common practice")
+
+#: Load types that come and go. Dead load stays.
+VARIABLE_TYPES = ("live", "roof live", "snow")
+
+
+def least_verified(words):
+    """Return the least well known of several ``verified`` words.
+
+    Parameters
+    ----------
+    words : iterable of str
+        Words from VERIFIED_ORDER; empty words are passed over [-].
+
+    Returns
+    -------
+    str
+        The word that comes last in VERIFIED_ORDER; 'seen' when there is none [-].
+
+    Examples
+    --------
+    >>> least_verified(["seen", "recalled", "computed"])
+    'recalled'
+    """
+    known = [VERIFIED_ORDER.index(word) for word in words if word]
+    return VERIFIED_ORDER[max(known)] if known else "seen"
+
+
+@dataclass(frozen=True)
+class Combination:
+    """Loads of several types that act together, each with its factor, as a rulebook combines them."""
+
+    name: str
+    factors: tuple[tuple[str, float], ...]
+    time_factor: float
+    time_name: str
+    clause: str
+    verified: str
+
+    def factor(self, load_type):
+        """Return the factor on one load type.
+
+        Parameters
+        ----------
+        load_type : str
+            'dead', 'live', 'roof live' or 'snow' [-].
+
+        Returns
+        -------
+        float
+            The factor; zero when the type is not in the combination [-].
+
+        Examples
+        --------
+        >>> Combination("D + L", (("dead", 1.0), ("live", 1.0)), 1.0, "ten years", "2.4.1", "recalled").factor("snow")
+        0.0
+        """
+        return dict(self.factors).get(load_type, 0.0)
+
+
+@dataclass(frozen=True)
+class Seat:
+    """What one end of a beam rests on.
+
+    ``below`` is 'plate' (wood loaded across its grain), 'post' (end grain), 'steel', 'masonry' or
+    'hanger'. ``below_bearing`` is the crushing value of a wood plate, MPa, with its name.
+    """
+
+    length: float
+    below: str = "plate"
+    below_bearing: float | None = None
+    below_name: str = ""
+    below_verified: str = "seen"
+
+
+@dataclass(frozen=True)
+class BeamMember:
+    """A beam as a rulebook sees it: material, section, ends, bracing and conditions.
+
+    Lengths in mm. ``unbraced_length`` is the greatest distance along the compressed edge without a
+    brace against rolling sideways; zero when it is held all along. ``loaded_on`` is 'top' or 'side'.
+    ``repetitive`` overrides the count of plies for joists that share a floor.
+    """
+
+    material: Any
+    ply_width: float
+    depth: float
+    plies: int
+    left: Seat
+    right: Seat
+    unbraced_length: float = 0.0
+    loaded_on: str = "top"
+    repetitive: bool | None = None
+    wet: bool = False
+
+    @property
+    def width(self):
+        """Width of all plies together [mm]."""
+        return self.ply_width * self.plies
+
+    @property
+    def area(self):
+        """Area of the cross-section [mm2]."""
+        from structlib.ground.sections import rectangle_area
+
+        return rectangle_area(width=self.width, depth=self.depth)
+
+    @property
+    def section_modulus(self):
+        """Section modulus about the strong axis [mm3]."""
+        from structlib.ground.sections import rectangle_section_modulus
+
+        return rectangle_section_modulus(width=self.width, depth=self.depth)
+
+    @property
+    def inertia(self):
+        """Second moment of area about the strong axis [mm4]."""
+        from structlib.ground.sections import rectangle_inertia
+
+        return rectangle_inertia(width=self.width, depth=self.depth)
+
+    @property
+    def bending_stiffness(self):
+        """Modulus of elasticity times second moment of area [N*mm2]."""
+        return self.material.modulus * self.inertia
+
+    @property
+    def weight_per_length(self):
+        """Own weight of all plies together [N/mm]."""
+        return self.material.weight_density * self.area
+
+
+@dataclass(frozen=True)
+class BeamUse:
+    """What a beam carries, which sets its sag limits.
+
+    ``supports`` is a row of the rulebook's deflection table, such as 'floor'. The divisors ask for a
+    stricter limit than the code's. ``creep_decides`` lets the sag after years govern as well.
+    """
+
+    supports: str = "floor"
+    live_divisor: float | None = None
+    total_divisor: float | None = None
+    creep_decides: bool = False
+
+
+@dataclass(frozen=True)
+class BeamDemand:
+    """What one combination asks of a beam: solutions of the same beam, ready to be read.
+
+    ``solution`` has all loads with their factors, ``variable`` only those that come and go,
+    ``lasting`` only those that stay. ``left_face`` and ``right_face`` are the inner edges of the
+    seats, mm from the left end. ``top_loads`` are (start, end, intensity, end intensity) of the
+    distributed part, used where a rule leaves out load close to a support.
+    """
+
+    combination: Combination
+    solution: Any
+    variable: Any
+    lasting: Any
+    span: float
+    left_face: float
+    right_face: float
+    top_loads: tuple[tuple[float, float, float, float], ...] = ()
+
+
+@dataclass(frozen=True)
+class Factor:
+    """One number that adjusts a reference value: its symbol, its value, why, and the clause."""
+
+    symbol: str
+    value: float
+    reason: str
+    clause: str
+    verified: str = "seen"
+
+
+@dataclass(frozen=True)
+class Check:
+    """One question put to one member: asked, given, the share used, where, and by which clause.
+
+    ``asked`` and ``given`` have the dimension named; ``position`` is in mm from the left end.
+    ``substitute`` holds (symbol, value, dimension) for every symbol of the formula, so that any page
+    can put the reader's own units in. ``decides`` is False for a figure shown beside the limits
+    (it informs, and never governs).
+    """
+
+    name: str
+    kind: str
+    sentence: str
+    asked: float
+    given: float
+    share: float
+    dimension: str
+    position: float
+    where: str
+    combination: str
+    clause: str
+    formula: str
+    substitute: tuple[tuple[str, float, str], ...] = ()
+    factors: tuple[Factor, ...] = ()
+    verified: str = "seen"
+    decides: bool = True
+
+
+class Rulebook(Protocol):
+    """What a folder of rules must offer. A second rulebook fits by offering the same."""
+
+    name: str
+    edition: str
+
+    def combinations(self, load_types) -> tuple[Combination, ...]:
+        """Return the load combinations that matter for the load types present."""
+
+    def beam_checks(self, member: BeamMember, demands: tuple[BeamDemand, ...], use) -> tuple[Check, ...]:
+        """Return every check of one beam, in full."""
+
+    def leaves_out_load_near_seat(self, *, below: str, loaded_on: str) -> bool:
+        """Tell whether load within a depth of a seat may be left out of the shear there."""
+
+    def prepare(self, rack) -> dict:
+        """Return the strengths of every candidate of a rack, before time and bracing."""
+
+    def beam_shares(self, rack, strengths, demand, use) -> dict:
+        """Return the share used by each candidate of a rack, as arrays, for one combination."""
+
+
+def governing(checks):
+    """Return the check with the greatest share among those that decide.
+
+    Parameters
+    ----------
+    checks : iterable of Check
+        Checks of one member [-].
+
+    Returns
+    -------
+    Check
+        The one that governs; the first of equals [-].
+
+    Raises
+    ------
+    ValueError
+        When no check decides.
+
+    Examples
+    --------
+    >>> a = Check("bending", "bending", "", 1, 2, 0.5, "stress", 0, "", "", "", "")
+    >>> b = Check("sag", "sag", "", 3, 4, 0.75, "small length", 0, "", "", "", "")
+    >>> governing([a, b]).name
+    'sag'
+    """
+    return max((check for check in checks if check.decides), key=lambda check: check.share)

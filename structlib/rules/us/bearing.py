@@ -1,0 +1,128 @@
+"""Bearing across the grain (NDS 2018 3.10): the seat crushes, the beam's face or the plate below it."""
+
+import numpy
+
+from structlib.ground.refusals import check_number
+from structlib.rules.us import factors
+
+
+def bearing_stress(*, reaction, width, bearing_length):
+    """Return the stress across the grain where a beam sits.
+
+    Parameters
+    ----------
+    reaction : float, numpy.ndarray or sympy expression
+        Push of the beam on its seat [N].
+    width : float, numpy.ndarray or sympy expression
+        Width in contact [mm].
+    bearing_length : float, numpy.ndarray or sympy expression
+        Length in contact, along the beam [mm].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Bearing stress [MPa].
+
+    Examples
+    --------
+    >>> bearing_stress(reaction=4000.0, width=3.0, bearing_length=2.0)
+    666.6666666666666
+    """
+    return reaction / (width * bearing_length)
+
+
+def bearing_length_needed(*, reaction, width, bearing_value):
+    """Return the seat length at which the wood is crushed exactly to its design value.
+
+    Parameters
+    ----------
+    reaction : float, numpy.ndarray or sympy expression
+        Push of the beam on its seat [N].
+    width : float, numpy.ndarray or sympy expression
+        Width in contact [mm].
+    bearing_value : float, numpy.ndarray or sympy expression
+        Design value across the grain of the weaker face [MPa].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Seat length [mm].
+
+    Examples
+    --------
+    >>> round(bearing_length_needed(reaction=4000.0, width=3.0, bearing_value=425.0), 2)
+    3.14
+    """
+    return reaction / (width * bearing_value)
+
+
+def bearing_area_factor(*, bearing_length, distance_to_end):
+    """Return the bearing area factor C_b of a short seat away from the end of a member.
+
+    Parameters
+    ----------
+    bearing_length : float or numpy.ndarray
+        Length of the seat along the grain [mm].
+    distance_to_end : float or numpy.ndarray
+        Distance from the seat to the nearer end of the member [mm].
+
+    Returns
+    -------
+    float or numpy.ndarray
+        Bearing area factor; 1.0 at a beam's end [-].
+
+    Raises
+    ------
+    BadInput
+        When the seat has no length.
+
+    Notes
+    -----
+    NDS 2018 3.10.4: more than 1 only under 6 in of seat and not nearer than 3 in to the end.
+
+    Examples
+    --------
+    >>> from structlib.ground.units import inch
+    >>> float(bearing_area_factor(bearing_length=1.5 * inch, distance_to_end=12 * inch))
+    1.25
+    >>> float(bearing_area_factor(bearing_length=1.5 * inch, distance_to_end=0.0))
+    1.0
+    """
+    check_number("bearing length", bearing_length, low=0.0, high=10000.0, low_allowed=False,
+                 shown=lambda mm: f"{mm:g} mm", hint="a beam wants at least 1 1/2 in of seat")
+    added = factors.length("bearing_area_added_length")
+    longest = factors.length("bearing_area_greatest_length")
+    nearest = factors.length("bearing_area_least_end_distance")
+    applies = (numpy.asarray(bearing_length) < longest) & (numpy.asarray(distance_to_end) >= nearest)
+    return numpy.where(applies, (bearing_length + added) / bearing_length, 1.0)
+
+
+def bearing_value_at_angle(*, along, across, sine, cosine):
+    """Return the bearing value when the load meets the grain at an angle (Hankinson's formula).
+
+    Parameters
+    ----------
+    along : float, numpy.ndarray or sympy expression
+        Bearing value along the grain [MPa].
+    across : float, numpy.ndarray or sympy expression
+        Bearing value across the grain [MPa].
+    sine : float, numpy.ndarray or sympy expression
+        Sine of the angle between load and grain [-].
+    cosine : float, numpy.ndarray or sympy expression
+        Cosine of the angle between load and grain [-].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Bearing value at that angle [MPa].
+
+    Notes
+    -----
+    NDS 2018 Eq. 3.10-1.
+
+    Examples
+    --------
+    >>> bearing_value_at_angle(along=1200.0, across=400.0, sine=0.5, cosine=0.75**0.5)
+    800.0
+    """
+    return along * across / (along * sine**2 + across * cosine**2)

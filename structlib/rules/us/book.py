@@ -1,0 +1,363 @@
+"""The United States rulebook for beams: every check in full for one member, and as arrays for a rack."""
+
+import numpy
+
+from structlib.ground.refusals import check_number
+from structlib.rules.check import VARIABLE_TYPES, Check, Combination, Factor, least_verified
+from structlib.rules.us import bearing, bending, deflection, factors, shear
+from structlib.rules.us.stability import beam_stability_factor
+
+
+class UnitedStates:
+    """NDS 2018 allowable stress, IRC 2021 limits, ASCE 7-16 combinations."""
+
+    name = "United States"
+    edition = "NDS 2018, IRC 2021, ASCE 7-16"
+
+    def combinations(self, load_types):
+        """Return the gravity combinations for the load types present, each with its time factor.
+
+        Parameters
+        ----------
+        load_types : iterable of str
+            Types that act on the member [-].
+
+        Returns
+        -------
+        tuple of structlib.rules.check.Combination
+            Dead load alone, and every combination that adds something to it [-].
+
+        Raises
+        ------
+        BadInput
+            When a load type is not known.
+
+        Notes
+        -----
+        ASCE 7-16 2.4.1; the shortest-lasting load sets the time factor (NDS 2018 2.3.2).
+
+        Examples
+        --------
+        >>> [c.name for c in UnitedStates().combinations(["dead", "live"])]
+        ['D', 'D + L']
+        """
+        from structlib.ground.refusals import check_choice
+
+        present = {check_choice("load type", word, ("dead",) + VARIABLE_TYPES) for word in load_types} | {"dead"}
+        found = []
+        for row in factors.combination_rows():
+            if set(dict(row["factors"])) <= present:
+                time_factor, time_name = factors.time_factor(name for name, _ in row["factors"])
+                found.append(Combination(row["name"], row["factors"], time_factor, time_name, row["clause"],
+                                         row["verified"]))
+        return tuple(found)
+
+    def beam_checks(self, member, demands, use):
+        """Return every check of one beam: bending, shear, bearing on both faces, seats, sag.
+
+        Parameters
+        ----------
+        member : structlib.rules.check.BeamMember
+            The beam [-].
+        demands : tuple of structlib.rules.check.BeamDemand
+            What each combination asks [-].
+        use : structlib.rules.check.BeamUse
+            What the beam carries, which sets the sag limits [-].
+
+        Returns
+        -------
+        tuple of structlib.rules.check.Check
+            One check a question, each for the combination that asks most [-].
+
+        Raises
+        ------
+        OutsideRule
+            When the member is outside the rules.
+
+        Examples
+        --------
+        >>> UnitedStates().name
+        'United States'
+        """
+        bending.refuse_unknown_material(member.material)
+        checks = [_worst(_bending_check(member, demand) for demand in demands)]
+        for end in ("left", "right"):
+            checks.append(_worst(_shear_check(member, demand, end) for demand in demands))
+        for end in ("left", "right"):
+            checks.extend(_seat_checks(member, demands, end))
+        checks.extend(_sag_checks(member, demands, use))
+        return tuple(checks)
+
+    def leaves_out_load_near_seat(self, *, below, loaded_on):
+        """Tell whether load within a depth of a seat may be left out of the shear there.
+
+        Parameters
+        ----------
+        below : str
+            What the end rests on: 'plate', 'post', 'steel', 'masonry' or 'hanger' [-].
+        loaded_on : str
+            Where the load comes in: 'top' or 'side' [-].
+
+        Returns
+        -------
+        bool
+            True only for full bearing below and load on top (NDS 2018 3.4.3.1) [-].
+
+        Examples
+        --------
+        >>> UnitedStates().leaves_out_load_near_seat(below="hanger", loaded_on="top")
+        False
+        """
+        return shear.loads_near_support_may_be_left_out(below=below, loaded_on=loaded_on)
+
+    def prepare(self, rack):
+        """Return the strengths of every candidate of a rack, before time and bracing.
+
+        Parameters
+        ----------
+        rack : structlib.house.sizing.Rack
+            The candidates [-].
+
+        Returns
+        -------
+        dict of numpy.ndarray
+            Strength columns, one value a candidate [MPa].
+
+        Examples
+        --------
+        >>> UnitedStates().edition
+        'NDS 2018, IRC 2021, ASCE 7-16'
+        """
+        count = len(rack.depth)
+        base, volume = numpy.empty(count), numpy.ones(count)
+        shear_value, crush, stability_modulus = numpy.empty(count), numpy.empty(count), numpy.empty(count)
+        for number, material in enumerate(rack.materials):
+            rows = rack.rows_of(number)
+            size, _, _ = bending.size_factor(material, width=rack.ply_width[rows], depth=rack.depth[rows])
+            repeats = bending.repetitive_factor(material, sharing_members=rack.plies[rows])
+            is_lvl = material.kind == "lvl"
+            base[rows] = material.bending * repeats * (1.0 if is_lvl else size)
+            volume[rows] = size if is_lvl else 1.0
+            shear_value[rows], crush[rows] = material.shear, material.bearing
+            stability_modulus[rows] = material.modulus_stability
+        return {"bending": base, "volume": volume, "shear": shear_value, "bearing": crush,
+                "modulus_stability": stability_modulus}
+
+    def beam_shares(self, rack, strengths, demand, use):
+        """Return the share used by every candidate for one combination, as arrays.
+
+        Parameters
+        ----------
+        rack : structlib.house.sizing.Rack
+            The candidates [-].
+        strengths : dict of numpy.ndarray
+            What `prepare` returned for this rack [MPa].
+        demand : structlib.house.sizing.RackDemand
+            What the combination asks of each candidate [-].
+        use : structlib.rules.check.BeamUse
+            What the beam carries [-].
+
+        Returns
+        -------
+        dict of numpy.ndarray
+            Share by check name [-].
+
+        Examples
+        --------
+        >>> sorted(UnitedStates.beam_shares.__code__.co_varnames[:2])
+        ['rack', 'self']
+        """
+        time = demand.combination.time_factor
+        starred = strengths["bending"] * time
+        stability = beam_stability_factor(
+            unbraced_length=demand.unbraced_length, depth=rack.depth, width=rack.width, bending_value=starred,
+            modulus_stability=strengths["modulus_stability"])
+        volume = strengths["volume"]
+        both = numpy.where(volume < 1.0, numpy.minimum(volume, stability), volume * stability)
+        with numpy.errstate(divide="ignore"):
+            shares = {"bending": demand.moment / (rack.section_modulus * starred * both)}
+        shares["shear"] = 1.5 * demand.shear / (rack.area * strengths["shear"] * time)
+        crush = numpy.zeros(len(rack.depth))
+        for seat, reaction in ((demand.left, demand.left_reaction), (demand.right, demand.right_reaction)):
+            if seat.below == "hanger":
+                continue
+            weaker = strengths["bearing"]
+            if seat.below == "plate" and seat.below_bearing is not None:
+                weaker = numpy.minimum(weaker, seat.below_bearing)
+            crush = numpy.maximum(crush, reaction / (rack.width * seat.length) / weaker)
+        shares["bearing"] = crush
+        live_divisor, total_divisor, _ = sag_divisors(use)
+        shares["sag under live load"] = demand.variable_deflection * live_divisor / demand.span
+        shares["sag under all load"] = demand.total_deflection * total_divisor / demand.span
+        return shares
+
+
+def sag_divisors(use):
+    """Return n of span/n for live and for total load, and the clauses.
+
+    Parameters
+    ----------
+    use : structlib.rules.check.BeamUse
+        What the beam carries [-].
+
+    Returns
+    -------
+    tuple of (float, float, dict)
+        Live divisor, total divisor, and clause and verified word of each [-].
+
+    Notes
+    -----
+    Live: IRC 2021 Table R301.7. Total: IBC 2018 Table 1604.3 (dead plus live). A stricter divisor may be asked.
+
+    Examples
+    --------
+    >>> from structlib.rules.check import BeamUse
+    >>> sag_divisors(BeamUse())[:2]
+    (360.0, 240.0)
+    """
+    live, live_clause, live_verified = deflection.limit_divisor(use.supports)
+    total, total_clause, total_verified = factors.total_limit()
+    if use.live_divisor is not None:
+        asked = check_number("live sag divisor", use.live_divisor, low=live, high=2000,
+                             hint=f"the code's own is {live:.0f}; only a stricter one is accepted, for example 480")
+        if asked != live:
+            live, live_clause = float(asked), f"asked by the reader (stricter than {live_clause})"
+    if use.total_divisor is not None:
+        asked = check_number("total sag divisor", use.total_divisor, low=total, high=2000,
+                             hint=f"the code's own is {total:.0f}; only a stricter one is accepted, for example 360")
+        if asked != total:
+            total, total_clause = float(asked), f"asked by the reader (stricter than {total_clause})"
+    return live, total, {"live": (live_clause, live_verified), "total": (total_clause, total_verified)}
+
+
+def _worst(checks):
+    return max(checks, key=lambda check: check.share)
+
+
+def _bending_check(member, demand):
+    peak = demand.solution.extremes.moment
+    value, used = bending.bending_value(
+        member.material, width=member.width, depth=member.depth, plies=member.plies, ply_width=member.ply_width,
+        unbraced_length=member.unbraced_length, time_factor=demand.combination.time_factor, wet=member.wet,
+        sharing_members=3 if member.repetitive else (1 if member.repetitive is False else None),
+    )
+    stress = abs(peak.value) / member.section_modulus
+    given = float(value)
+    return Check(
+        name="bending", kind="bending", sentence="the wood at the bottom edge is stretched most here",
+        asked=stress, given=given, share=stress / given, dimension="stress", position=peak.position,
+        where="at the peak of the moment", combination=demand.combination.name,
+        clause="NDS 2018 3.3.1", formula="f_b = M / S <= F_b' = F_b * factors",
+        substitute=(("M", abs(peak.value), "moment"), ("S", member.section_modulus, "section modulus"),
+                    ("f_b", stress, "stress"), ("F_b", member.material.bending, "stress"), ("F_b'", given, "stress")),
+        factors=used, verified=least_verified([member.material.verified] + [f.verified for f in used]),
+    )
+
+
+def _shear_check(member, demand, end):
+    force, position, left_out = shear.design_shear(demand, member)[0 if end == "left" else 1]
+    wet = bending.wet_factor(member.material, value="shear", wet=member.wet)
+    time = demand.combination.time_factor
+    given = member.material.shear * time * wet
+    stress = 1.5 * abs(force) / member.area
+    reason = "load within a depth of the seat left out" if left_out else "full shear at the seat's edge"
+    return Check(
+        name=f"shear, {end} end", kind="shear", sentence="the fibres slide along each other near the end",
+        asked=stress, given=given, share=stress / given, dimension="stress", position=position,
+        where=f"near the {end} seat ({reason})", combination=demand.combination.name,
+        clause="NDS 2018 3.4.2" + (", 3.4.3.1" if left_out else ""),
+        formula="f_v = 3 V / (2 b d) <= F_v' = F_v * C_D * C_M",
+        substitute=(("V", abs(force), "force"), ("b", member.width, "section length"),
+                    ("d", member.depth, "section length"), ("f_v", stress, "stress"),
+                    ("F_v", member.material.shear, "stress"), ("F_v'", given, "stress")),
+        factors=(Factor("C_D", time, "how long the load lasts", "NDS 2018 Table 2.3.2", factors.verified("load_duration_live")),
+                 Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", "seen")),
+        verified=member.material.verified,
+    )
+
+
+def _seat_checks(member, demands, end):
+    seat = member.left if end == "left" else member.right
+    demand = max(demands, key=lambda d: d.solution.reactions[0 if end == "left" else -1].force)
+    reaction = demand.solution.reactions[0 if end == "left" else -1].force
+    position = 0.0 if end == "left" else demand.span
+    wet = bending.wet_factor(member.material, value="bearing", wet=member.wet)
+    stress = bearing.bearing_stress(reaction=reaction, width=member.width, bearing_length=seat.length)
+    shared = dict(kind="bearing", asked=stress, dimension="stress", position=position,
+                  combination=demand.combination.name, clause="NDS 2018 3.10.2, 4.3.1",
+                  formula="f = R / (b * seat) <= F_perp' = F_perp * C_M")
+    numbers = (("R", reaction, "force"), ("b", member.width, "section length"),
+               ("seat", seat.length, "section length"), ("f", stress, "stress"))
+    checks = []
+    if seat.below == "hanger":
+        return checks
+    faces = [("beam", member.material.bearing, member.material.verified,
+              "the underside of the beam is crushed on its seat")]
+    if seat.below == "plate" and seat.below_bearing is not None:
+        faces.append((seat.below_name or "plate below", seat.below_bearing, seat.below_verified,
+                      "the plate below is crushed by the beam"))
+    for face, value, verified, sentence in faces:
+        given = value * wet
+        checks.append(Check(
+            name=f"bearing, {end} seat, {face}", sentence=sentence, given=given, share=stress / given,
+            where=f"at the {end} seat, {face}", verified=verified,
+            substitute=numbers + (("F_perp'", given, "stress"),),
+            factors=(Factor("C_b", 1.0, "seat at the beam's end", "NDS 2018 3.10.4", "seen"),
+                     Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", "recalled")), **shared))
+    least, clause, verified = factors.least_seat(seat.below)
+    checks.append(Check(
+        name=f"seat length, {end}", kind="seat", sentence="the code asks for this much seat whatever the load",
+        asked=least, given=seat.length, share=least / seat.length, dimension="section length", position=position,
+        where=f"at the {end} seat", combination="any", clause=clause, formula="least seat <= seat",
+        substitute=(("least seat", least, "section length"), ("seat", seat.length, "section length")),
+        verified=verified))
+    return checks
+
+
+def _sag_checks(member, demands, use):
+    live, total, clauses = sag_divisors(use)
+    creep = deflection.creep_factor(wet=member.wet)
+    span = demands[0].span
+
+    def sag(kind, name, sentence, value, position, divisor, combination, clause, verified, formula, more=(),
+            decides=True):
+        limit = span / divisor
+        return Check(
+            name=name, kind="sag", sentence=sentence, asked=value, given=limit, share=value / limit,
+            dimension="small length", position=position, where="at the low point", combination=combination,
+            clause=clause, formula=formula, substitute=more + (
+                ("sag", value, "small length"), ("span", span, "length"), ("limit", limit, "small length"),
+                ("E", member.material.modulus, "stress"), ("I", member.inertia, "inertia")),
+            verified=least_verified([verified, member.material.verified]), decides=decides)
+
+    checks = []
+    # A combination is named when it has load that comes and goes; dead load alone is judged only as part of the total.
+    passing = [d for d in demands if d.variable is not None]
+    if passing:
+        worst = max(passing, key=lambda d: abs(d.variable.extremes.deflection.value))
+        peak = worst.variable.extremes.deflection
+        checks.append(sag("live", "sag under live load", "the low point drops this much when people or snow arrive",
+                          abs(peak.value), peak.position, live, worst.combination.name, clauses["live"][0],
+                          clauses["live"][1], f"sag(live) <= span / {live:.0f}"))
+    worst = max(demands, key=lambda d: abs(d.solution.extremes.deflection.value))
+    peak = worst.solution.extremes.deflection
+    checks.append(sag("total", "sag under all load", "the low point hangs this far down on the first day",
+                      abs(peak.value), peak.position, total, worst.combination.name, clauses["total"][0],
+                      clauses["total"][1], f"sag(all) <= span / {total:.0f}"))
+
+    def after_years(demand):
+        place = demand.solution.extremes.deflection.position
+        lasting = demand.lasting.deflection(place)
+        return deflection.long_term_deflection(
+            lasting=lasting, passing=demand.solution.deflection(place) - lasting, creep_factor=creep)
+
+    worst = max(demands, key=lambda d: abs(after_years(d)))
+    checks.append(sag("years", "sag after years", "wood creeps: the dead load's share of the sag grows",
+                      abs(after_years(worst)), worst.solution.extremes.deflection.position, total,
+                      worst.combination.name, "NDS 2018 3.5.2 beside " + clauses["total"][0], "recalled",
+                      f"K_cr * sag(dead) + sag(live) beside span / {total:.0f}",
+                      (("K_cr", creep, "ratio"),), decides=use.creep_decides))
+    return checks
+
+
+RULEBOOK = UnitedStates()

@@ -1,0 +1,71 @@
+"""Shear in wood beams (NDS 2018 3.4): checked near the ends, where the beam pushes on its seats."""
+
+from structlib.mechanics.resultants import load_between
+
+
+def loads_near_support_may_be_left_out(*, below, loaded_on):
+    """Tell whether load within a depth of the support may be left out of the shear.
+
+    Parameters
+    ----------
+    below : str
+        What the end rests on: 'plate', 'post', 'steel', 'masonry' or 'hanger' [-].
+    loaded_on : str
+        Where the load comes in: 'top' or 'side' [-].
+
+    Returns
+    -------
+    bool
+        True only for a beam with full bearing below and the load on its top [-].
+
+    Notes
+    -----
+    NDS 2018 3.4.3.1. A beam hung from its side, or loaded through hangers on its side, gets no reduction.
+
+    Examples
+    --------
+    >>> loads_near_support_may_be_left_out(below="plate", loaded_on="top")
+    True
+    >>> loads_near_support_may_be_left_out(below="plate", loaded_on="side")
+    False
+    """
+    return below != "hanger" and loaded_on == "top"
+
+
+def design_shear(demand, member):
+    """Return the shear to check at each end of a beam, after the reduction where it is allowed.
+
+    Parameters
+    ----------
+    demand : structlib.rules.check.BeamDemand
+        Solved beam for one combination [-].
+    member : structlib.rules.check.BeamMember
+        The beam [-].
+
+    Returns
+    -------
+    tuple of tuple
+        For each end: (shear, position of that shear, whether load was left out) [N, mm, -].
+
+    Notes
+    -----
+    NDS 2018 3.4.3.1(a): distributed load from the support to a depth beyond its face is left out. Point
+    loads close to a support are kept whole: the rule lets them be reduced; keeping them is on the careful side.
+
+    Examples
+    --------
+    >>> design_shear.__name__
+    'design_shear'
+    """
+    solution, span = demand.solution, demand.span
+    ends = []
+    left_out_left = loads_near_support_may_be_left_out(below=member.left.below, loaded_on=member.loaded_on)
+    left_out_right = loads_near_support_may_be_left_out(below=member.right.below, loaded_on=member.loaded_on)
+    near = min(demand.left_face + member.depth, span / 2)
+    far = max(demand.right_face - member.depth, span / 2)
+    reaction_left, reaction_right = solution.reactions[0].force, solution.reactions[-1].force
+    dropped = load_between(demand.top_loads, start=0.0, end=near) if left_out_left else 0.0
+    ends.append((reaction_left - dropped, near if left_out_left else demand.left_face, left_out_left))
+    dropped = load_between(demand.top_loads, start=far, end=span) if left_out_right else 0.0
+    ends.append((reaction_right - dropped, far if left_out_right else demand.right_face, left_out_right))
+    return tuple(ends)
