@@ -1,14 +1,11 @@
-"""Shared by all tests: the tally of published values, printed apart by how each is known."""
+"""Prints, at the end of a run, the tally of values compared with a source, apart by how each is known."""
 
-from collections import defaultdict
+import sys
+from pathlib import Path
 
-#: How each compared value is known -> list of (relative difference over tolerance, label).
-TALLY = defaultdict(list)
+sys.path.insert(0, str(Path(__file__).parent))
 
-
-def record_published(group, verified, used_tolerance, label):
-    """Note one comparison with a published, computed or common-practice value."""
-    TALLY[(group, verified)].append((used_tolerance, label))
+from tests_tally import TALLY  # noqa: E402
 
 
 def pytest_terminal_summary(terminalreporter):
@@ -19,5 +16,5 @@ def pytest_terminal_summary(terminalreporter):
     write("values compared with a source, apart by how each is known (only 'seen' is a published check):")
     for (group, verified), rows in sorted(TALLY.items()):
         worst = max(rows)
-        write(f"  {group:<22} {verified:<16} {len(rows):>5} hold; worst uses {100 * worst[0]:.0f} % of its tolerance "
+        write(f"  {group:<24} {verified:<16} {len(rows):>5} hold; worst uses {100 * worst[0]:.0f} % of its tolerance "
               f"({worst[1]})")

@@ -401,7 +401,7 @@ class LoadsByType(Mapping):
     --------
     >>> floor = LoadsByType({"dead": 10, "live": 40})
     >>> dict(floor + LoadsByType({"snow": 30}))
-    {'dead': 10, 'live': 40, 'roof live': 0.0, 'snow': 30}
+    {'dead': 10.0, 'live': 40.0, 'roof live': 0.0, 'snow': 30.0}
     >>> floor.scale(2)["live"]
     80
     """
@@ -435,7 +435,10 @@ class LoadsByType(Mapping):
         return len(LOAD_TYPES)
 
     def __repr__(self):
-        return f"LoadsByType({ {kind: value for kind, value in self._values.items()} })"
+        return f"LoadsByType({self._values})"
+
+    def __reduce__(self):
+        return LoadsByType, (dict(self._values),)
 
     def __add__(self, other):
         if not isinstance(other, LoadsByType):

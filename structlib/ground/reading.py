@@ -85,9 +85,10 @@ _SUGGESTED = {
     "count": ((), "3"),
 }
 
-# Units where a comma is as likely to be a decimal comma, so that it is asked about.
-_COMMA_UNITS = {"lb", "lbs", "lbf", "pound", "pounds", "plf", "lb/ft", "psf", "psi", "lb-ft", "ft-lb", "lb-in",
-                "in-lb", "in2", "in3", "in4", "ft2", "sq ft", "sq in", "lb-in2", "million lb-in2", "ft", "in", ""}
+# US units, where a comma parts thousands; with any other it may be a decimal comma and is asked about.
+_COMMA_UNITS = {"lb", "lbs", "lbf", "pound", "pounds", "plf", "lb/ft", "psf", "psi", "lb-ft", "ft-lb",
+                "lb-in", "in-lb", "in2", "in3", "in4", "ft2", "sq ft", "sq in", "lb-in2", "million lb-in2",
+                "ft", "feet", "in", "inches", "pcf", ""}
 
 _NUMBER = re.compile(
     r"(?P<whole>[0-9]+)(?:\s+|-)(?P<top>[0-9]+)/(?P<bottom>[0-9]+)"
@@ -147,8 +148,10 @@ def read(text, dimension, *, allow_negative=False):
     body = cleaned[1:].lstrip() if cleaned[:1] in ("-", "+") else cleaned
     number, rest = _number_first(body, shown, dimension)
     more = _FEET_THEN_MORE.match(rest) if SPELLINGS[dimension] is _LENGTH else None
-    value = _feet_and_inches(body, number, more["rest"], shown) if more else _scaled(
-        body, number, rest, shown, dimension)
+    if more:
+        value = _feet_and_inches(number, more["rest"], shown)
+    else:
+        value = _scaled(number, rest, shown, dimension)
     if not math.isfinite(value):
         raise BadInput(f"{shown!r} is too large to be a {dimension}; {_example(dimension)}")
     if sign < 0 and value > 0 and not allow_negative:
@@ -165,7 +168,8 @@ def _as_text(text, dimension):
                        f"{_example(dimension)}")
     shown = text.strip() if isinstance(text, str) else f"{text:g}"
     if len(shown) > _LONGEST_TEXT:
-        raise BadInput(f"{shown[:20] + '...'!r} is too long to be {_article(dimension)}; {_example(dimension)}")
+        raise BadInput(f"{shown[:20] + '...'!r} is too long to be {_article(dimension)}; "
+                       f"{_example(dimension)}")
     return shown
 
 
@@ -189,11 +193,10 @@ def _value_of(match, shown, dimension):
         return float(part["plain"].replace(",", ""))
     if int(bottom) == 0 or (part["whole"] and int(top) >= int(bottom)):
         raise BadInput(f"{shown!r} has a fraction {top}/{bottom} that cannot be meant; {_example(dimension)}")
-    # int / int refuses a quotient over the largest float instead of giving infinity, hence float()
     return float(part["whole"] or 0) + float(top) / float(bottom)
 
 
-def _feet_and_inches(body, feet, rest, shown):
+def _feet_and_inches(feet, rest, shown):
     inches, unit = _number_first(rest, shown, "length")
     if not unit:
         raise BadInput(f"{shown!r} has no unit after the second number: {rest} what? "
@@ -209,7 +212,7 @@ def _feet_and_inches(body, feet, rest, shown):
     return whole * u.ft + part * u.inch
 
 
-def _scaled(body, number, rest, shown, dimension):
+def _scaled(number, rest, shown, dimension):
     unit = _unit_word(rest)
     spellings = SPELLINGS[dimension]
     if unit not in spellings:
@@ -249,7 +252,9 @@ def _article(dimension):
 
 
 def _example(dimension):
-    return "write " + {"length": "12 ft 6 in or 3.8 m"}.get(dimension, "for example " + _SUGGESTED[dimension][1])
+    if dimension == "length":
+        return "write 12 ft 6 in or 3.8 m"
+    return "write for example " + _SUGGESTED[dimension][1]
 
 
 def read_length(text, *, allow_negative=False):

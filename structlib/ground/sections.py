@@ -14,13 +14,15 @@ _MOST_BOARDS = 10
 
 def _size(name, value):
     return check_number(name, value, low=0, high=_GREATEST_SIZE, low_allowed=False,
-                        shown=lambda size: show(size, "section length"), hint="for example 9 1/4 in (9.25*inch)")
+                        shown=lambda size: show(size, "section length"),
+                        hint="for example 9.25*inch for 9 1/4 in")
 
 
 def _count(name, value):
     check_number(name, value, low=1, high=_MOST_BOARDS, hint="for example 2")
     if not is_symbolic(value) and not _all_whole(value):
-        raise BadInput(f"{name} must be a whole number between 1 and {_MOST_BOARDS}, got {value}; for example 2")
+        raise BadInput(f"{name} must be a whole number between 1 and {_MOST_BOARDS}, got {value}; "
+                       "for example 2")
     return value
 
 

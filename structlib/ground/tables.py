@@ -43,7 +43,6 @@ def data_folder():
     return installed if installed.is_dir() else package.parent / "data"
 
 
-@lru_cache(maxsize=None)
 def table_rows(name):
     """Read one published table, once.
 
@@ -67,6 +66,11 @@ def table_rows(name):
     >>> len(table_rows("lumber_dimension"))
     64
     """
+    return _rows_of(name if isinstance(name, str) else repr(name))
+
+
+@lru_cache(maxsize=None)
+def _rows_of(name):
     check_choice("table", name, sorted(path.stem for path in data_folder().glob("*.csv")))
     return read_table(data_folder() / f"{name}.csv")
 
@@ -103,6 +107,8 @@ def read_table(path):
     if not body:
         raise BadInput(f"{path.name} has no header row")
     header = next(csv.reader([body[0][1]]))
+    if len(set(header)) != len(header):
+        raise BadInput(f"{path.name} line {body[0][0]}: a column is named twice in the header")
     for column in (*key, *numbers, "source", "verified"):
         if column not in header:
             raise BadInput(f"{path.name} line {body[0][0]}: the column {column!r} is missing")
@@ -111,7 +117,8 @@ def read_table(path):
         row = _checked(f"{path.name} line {line}", header, next(csv.reader([text])), numbers)
         this = tuple(row[column] for column in key)
         if this in used:
-            raise BadInput(f"{path.name} line {line}: {', '.join(map(str, this))} is already on line {used[this]}")
+            words = ", ".join(map(str, this))
+            raise BadInput(f"{path.name} line {line}: {words} is already on line {used[this]}")
         used[this] = line
         rows.append(MappingProxyType(row))
     return tuple(rows)

@@ -56,6 +56,8 @@ class Level:
 
     ``slope`` is (rise, run) of a roof; its layers are weighed on the slope. ``ridge`` tells whether the
     top of the rafters leans on a ridge 'board' (the walls carry all) or a ridge 'beam' (half goes there).
+    ``lands`` is False for a level that passes over the wall and leaves its load elsewhere, as a roof that
+    stands on the outside walls does.
     """
 
     name: str
@@ -72,6 +74,7 @@ class Level:
     overhang: float = 0.0
     ridge: str = "board"
     wall_under: WallUnder | None = None
+    lands: bool = True
 
 
 @dataclass(frozen=True)
@@ -242,7 +245,7 @@ def _area_load(row, name, place, example, *, high, default=None):
 def _level(row, number):
     place = f"level {number}"
     _known(row, {"name", "kind", "left_span", "right_span", "joists", "joist", "layers", "live", "roof_live", "snow",
-                 "slope", "overhang", "ridge", "wall_under"}, place)
+                 "slope", "overhang", "ridge", "wall_under", "lands"}, place)
     name = str(_need(row, "name", place, 'name = "upper floor"'))
     place = f"level {number} ({name})"
     kind = check_choice(f"kind of {place}", _need(row, "kind", place, 'kind = "floor"'), KINDS)
@@ -270,6 +273,7 @@ def _level(row, number):
         overhang=_length(row, "overhang", place, "1 ft", low=0.0, high=4 * ft, default=0.0),
         ridge=check_choice(f"ridge of {place}", row.get("ridge", "board"), RIDGES),
         wall_under=wall,
+        lands=_yes_or_no(row.get("lands", True), f"lands of {place}"),
     )
     return check_level(level, place)
 
@@ -318,6 +322,12 @@ def _joists(row, place):
                   str(_need(row, "grade", place, 'grade = "No.2"')),
                   str(_need(row, "size", place, 'size = "2x10"')),
                   _length(row, "spacing", place, "16 in", low=4 * inch, high=48 * inch), int(plies))
+
+
+def _yes_or_no(value, place):
+    if not isinstance(value, bool):
+        raise BadInput(f"{place} must be true or false, got {value!r}; for example true")
+    return value
 
 
 def _slope(text, place):
@@ -434,7 +444,8 @@ def _as_toml(house):
                   f"joists = {quoted(level.joists)}", f"live = {_kpa(level.live)}",
                   f"roof_live = {_kpa(level.roof_live)}", f"snow = {_kpa(level.snow)}",
                   f"slope = {quoted(f'{level.slope[0]!r} in {level.slope[1]!r}')}",
-                  f"overhang = {_mm(level.overhang)}", f"ridge = {quoted(level.ridge)}"]
+                  f"overhang = {_mm(level.overhang)}", f"ridge = {quoted(level.ridge)}",
+                  f"lands = {'true' if level.lands else 'false'}"]
         if level.joist is not None:
             j = level.joist
             lines.append(f"joist = {{ species = {quoted(j.species)}, grade = {quoted(j.grade)}, size = {quoted(j.size)}, "

@@ -259,6 +259,120 @@ def size_beams(job, rack, rulebook, strengths=None):
     return Sizing(rack, worst, which, names, piece_weight, rack.area * length)
 
 
+def limit_widths(job_at, rack, rulebook):
+    """Return, for every candidate, the width of floor at which it has nothing left to give.
+
+    Parameters
+    ----------
+    job_at : callable
+        Gives the job (structlib.house.beam.BeamJob) for one tributary width [mm].
+    rack : Rack
+        The candidates [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules to judge by [-].
+
+    Returns
+    -------
+    tuple of (numpy.ndarray, numpy.ndarray, tuple of str)
+        Greatest tributary width, the check that sets it, and the names of the checks [mm, -, -].
+
+    Notes
+    -----
+    Every share grows in a straight line with the load, so two widths tell the whole line; the place where
+    it reaches one is exact, not searched for. A candidate that is too weak for its own weight gets zero.
+
+    Examples
+    --------
+    >>> limit_widths.__name__
+    'limit_widths'
+    """
+    strengths = rulebook.prepare(rack)
+    narrow, wide = 1 * ft, 11 * ft
+    names, limit, which = None, numpy.full(len(rack.depth), numpy.inf), numpy.zeros(len(rack.depth), dtype=int)
+    types = {typed.load_type for typed in job_at(wide).loads}
+    for combination in rulebook.combinations(types):
+        ends = [rulebook.beam_shares(rack, strengths, rack_demand(job_at(width), rack, combination, rulebook),
+                                     job_at(width).use) for width in (narrow, wide)]
+        names = tuple(ends[0])
+        for number, name in enumerate(names):
+            slope = (ends[1][name] - ends[0][name]) / (wide - narrow)
+            with numpy.errstate(divide="ignore", invalid="ignore"):
+                reached = numpy.where(slope > 0, narrow + (1 - ends[0][name]) / slope, numpy.inf)
+            reached = numpy.where(numpy.isnan(reached), 0.0, numpy.maximum(reached, 0.0))
+            tighter = reached < limit
+            limit, which = numpy.where(tighter, reached, limit), numpy.where(tighter, number, which)
+    return limit, which, names
+
+
+def give_way(limit, preference):
+    """Return which candidate is preferred at which width, and where it gives way to the next.
+
+    Parameters
+    ----------
+    limit : numpy.ndarray
+        Greatest width of each candidate [mm].
+    preference : numpy.ndarray
+        What is to be small, such as the volume of wood or the cost [any].
+
+    Returns
+    -------
+    list of tuple
+        (row, from width, to width), from narrow to wide [-, mm, mm].
+
+    Examples
+    --------
+    >>> give_way(numpy.array([4.0, 9.0, 7.0]), numpy.array([1.0, 3.0, 2.0]))
+    [(0, 0.0, 4.0), (2, 4.0, 7.0), (1, 7.0, 9.0)]
+    """
+    steps, reached = [], 0.0
+    for row in numpy.lexsort((-limit, preference)):
+        if limit[row] > reached:
+            steps.append((int(row), reached, float(limit[row])))
+            reached = float(limit[row])
+    return steps
+
+
+def cost_of(rack, length, prices):
+    """Return the cost of every candidate from prices that the reader enters.
+
+    Parameters
+    ----------
+    rack : Rack
+        The candidates [-].
+    length : float
+        Length of the beam [mm].
+    prices : dict
+        Price per length of one ply, by (material name, depth in mm) [1/mm].
+
+    Returns
+    -------
+    numpy.ndarray
+        Cost, in the reader's own money; infinite where no price was entered [-].
+
+    Raises
+    ------
+    BadInput
+        When a price is not a number above zero.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> wood = find_material("Hem-Fir", "No.2")
+    >>> rack = build_rack([(wood, 1.5 * inch, 9.25 * inch)], plies=(2,))
+    >>> round(float(cost_of(rack, 10 * ft, {(wood.name, 9.25 * inch): 2.0 / ft})[0]), 6)
+    40.0
+    """
+    for key, price in prices.items():
+        check_number(f"price of {key}", price, low=0.0, high=1e6, low_allowed=False, hint="for example 1.80/ft")
+    cost = numpy.full(len(rack.depth), numpy.inf)
+    for number, material in enumerate(rack.materials):
+        for row in range(rack.rows_of(number).start, rack.rows_of(number).stop):
+            price = prices.get((material.name, float(rack.depth[row])))
+            if price is not None:
+                cost[row] = price * length * rack.plies[row]
+    return cost
+
+
 def rack_demand(job, rack, combination, rulebook):
     """Return what one combination asks of every candidate.
 

@@ -116,7 +116,7 @@ def area_loads(level):
     --------
     >>> from structlib.ground.units import psf
     >>> from structlib.house.model import demo_house
-    >>> round(area_loads(demo_house().levels[0])["live"] / psf)
+    >>> round(area_loads(demo_house().levels[1])["live"] / psf)
     20
     """
     dead = sum(layer.weight for layer in level.layers)
@@ -155,6 +155,8 @@ def widths_on_wall(level):
     [6.0, 7.0]
     """
     left, right = level.left_span, level.right_span
+    if not level.lands:
+        return 0.0, 0.0
     if level.joists == "continuous":
         return _continuous_widths(left, right)
     if level.kind != "roof" or not level.overhang:
@@ -227,6 +229,8 @@ def take_down(levels):
 def _elsewhere(level, area_load):
     """What a level gives to its other supports, worked out on its own: from the far ends, not by difference."""
     total = 0.0
+    if not level.lands:
+        return area_load * (level.left_span + level.right_span + level.overhang)
     if level.joists == "continuous":
         length = level.left_span + level.right_span
         supports = (Support(0.0), Support(level.left_span), Support(length))

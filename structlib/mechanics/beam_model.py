@@ -73,9 +73,9 @@ class Support:
 
     def __post_init__(self):
         _check_place(self, "position", "support position")
-        if self.kind not in SUPPORT_KINDS:
+        if not isinstance(self.kind, str) or self.kind not in SUPPORT_KINDS:
             check_choice("support kind", self.kind, SUPPORT_KINDS)
-        if self.settlement != 0.0:
+        if type(self.settlement) is not float or self.settlement:
             settlement = _one_number("settlement", self.settlement, -LONGEST, LONGEST, "mm")
             object.__setattr__(self, "settlement", settlement)
         if self.kind == "spring":
@@ -247,7 +247,7 @@ class Beam:
         ):
             object.__setattr__(self, name, _checked_tuple(name, getattr(self, name), kinds, example))
         _check_on_beam(self.supports, self.loads, length)
-        if self.hinges != ():
+        if type(self.hinges) is not tuple or self.hinges:
             object.__setattr__(self, "hinges", _checked_hinges(self.hinges, self))
 
     def stiffness_pieces(self):

@@ -7,13 +7,12 @@ the beam is one piece, and all four quantities are polynomials that are known ex
 from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from functools import cached_property
-from math import sqrt
-from operator import itemgetter
 from typing import NamedTuple
 
 import numpy as np
 
-from structlib.ground.refusals import BadInput, check_choice, check_number
+from structlib.ground.refusals import check_choice, check_number
+from structlib.mechanics.beam_extremes import find_extremes
 from structlib.mechanics.beam_model import SAME_SPOT, Beam, length_text
 
 
@@ -43,113 +42,6 @@ class Reaction(NamedTuple):
     lifted: bool
 
 
-class Extreme(NamedTuple):
-    """A greatest or least value and where it stands.
-
-    Parameters
-    ----------
-    value : float
-        The value [unit of the quantity].
-    position : float
-        Distance from the left end of the beam [mm].
-
-    Examples
-    --------
-    >>> Extreme(9.0, 3.0).position
-    3.0
-    """
-
-    value: float
-    position: float
-
-
-def most(*extremes):
-    """The extreme that is greatest in size, whatever its sign; the first of equals.
-
-    Parameters
-    ----------
-    *extremes : Extreme
-        The extremes to compare, of one quantity [-].
-
-    Returns
-    -------
-    Extreme
-        The one farthest from zero [-].
-
-    Raises
-    ------
-    BadInput
-        When there is nothing to compare, or something that is not an extreme.
-
-    Examples
-    --------
-    >>> most(Extreme(9.0, 3.0), Extreme(-16.0, 8.0)).value
-    -16.0
-    """
-    if not extremes or not all(isinstance(extreme, Extreme) for extreme in extremes):
-        raise BadInput("most() compares records of type Extreme, for example most(e.least_slope)")
-    return max(extremes, key=lambda extreme: abs(extreme.value))
-
-
-class Extremes(NamedTuple):
-    """Greatest and least of each quantity along a beam.
-
-    Parameters
-    ----------
-    greatest_shear : Extreme
-        Greatest shear, at a jump counted on both sides [N].
-    least_shear : Extreme
-        Least (most negative) shear, at a jump counted on both sides [N].
-    greatest_moment : Extreme
-        Greatest moment, the most sagging [N*mm].
-    least_moment : Extreme
-        Least moment, the most hogging [N*mm].
-    greatest_slope : Extreme
-        Greatest slope, the steepest going down to the right [-].
-    least_slope : Extreme
-        Least slope, the steepest going up to the right [-].
-    greatest_deflection : Extreme
-        Greatest deflection, the lowest place [mm].
-    least_deflection : Extreme
-        Least deflection, the highest place [mm].
-
-    Examples
-    --------
-    >>> nothing = Extreme(0.0, 0.0)
-    >>> Extremes(nothing, Extreme(-5.0, 8.0), *6 * [nothing]).shear
-    Extreme(value=-5.0, position=8.0)
-    """
-
-    greatest_shear: Extreme
-    least_shear: Extreme
-    greatest_moment: Extreme
-    least_moment: Extreme
-    greatest_slope: Extreme
-    least_slope: Extreme
-    greatest_deflection: Extreme
-    least_deflection: Extreme
-
-    @property
-    def shear(self):
-        """The shear greatest in size [N]."""
-        return most(self.greatest_shear, self.least_shear)
-
-    @property
-    def moment(self):
-        """The moment greatest in size [N*mm]."""
-        return most(self.greatest_moment, self.least_moment)
-
-    @property
-    def slope(self):
-        """The slope greatest in size [-]."""
-        return most(self.greatest_slope, self.least_slope)
-
-    @property
-    def deflection(self):
-        """The deflection greatest in size [mm]."""
-        return most(self.greatest_deflection, self.least_deflection)
-
-
 class Points(NamedTuple):
     """A beam's diagrams as rows of numbers for drawing; a jump gives two points at one position.
 
@@ -165,6 +57,11 @@ class Points(NamedTuple):
         Slope at each position [-].
     deflection : numpy.ndarray
         Deflection at each position [mm].
+
+    Examples
+    --------
+    >>> Points(*5 * [np.zeros(3)]).x.size
+    3
     """
 
     x: np.ndarray
@@ -205,6 +102,11 @@ class Piece(NamedTuple):
         Slope just inside the right end [-].
     end_deflection : float
         Deflection at the right end [mm].
+
+    Examples
+    --------
+    >>> Piece(0.0, 800.0, 2e12, *10 * [0.0]).end
+    800.0
     """
 
     start: float
@@ -289,6 +191,13 @@ class Solution:
         ------
         BadInput
             When a position is not a number or lies off the beam.
+
+        Examples
+        --------
+        >>> from structlib.mechanics.beams import Beam, PointLoad, Support, solve
+        >>> beam = Beam(4000.0, 2e12, [Support(0.0), Support(4000.0)], [PointLoad(1000.0, 800.0)])
+        >>> solve(beam).shear(1000.0), solve(beam).shear(1000.0, side="left")
+        (-200.0, 600.0)
         """
         return self._value(x, side, _shear, "end_shear")
 
@@ -311,6 +220,13 @@ class Solution:
         ------
         BadInput
             When a position is not a number or lies off the beam.
+
+        Examples
+        --------
+        >>> from structlib.mechanics.beams import Beam, PointLoad, Support, solve
+        >>> beam = Beam(4000.0, 2e12, [Support(0.0), Support(4000.0)], [PointLoad(1000.0, 800.0)])
+        >>> solve(beam).moment(1000.0)
+        600000.0
         """
         return self._value(x, side, _moment, "end_moment")
 
@@ -333,6 +249,13 @@ class Solution:
         ------
         BadInput
             When a position is not a number or lies off the beam.
+
+        Examples
+        --------
+        >>> from structlib.mechanics.beams import Beam, PointLoad, Support, solve
+        >>> beam = Beam(4000.0, 2e12, [Support(0.0), Support(4000.0)], [PointLoad(1000.0, 800.0)])
+        >>> round(1e6 * solve(beam).slope(0.0), 3)
+        350.0
         """
         return self._value(x, side, _slope, "end_slope")
 
@@ -355,6 +278,13 @@ class Solution:
         ------
         BadInput
             When a position is not a number or lies off the beam.
+
+        Examples
+        --------
+        >>> from structlib.mechanics.beams import Beam, PointLoad, Support, solve
+        >>> beam = Beam(4000.0, 2e12, [Support(0.0), Support(4000.0)], [PointLoad(1000.0, 800.0)])
+        >>> round(solve(beam).deflection(1000.0), 6)
+        0.3
         """
         return self._value(x, side, _deflection, "end_deflection")
 
@@ -401,7 +331,7 @@ class Solution:
     @cached_property
     def extremes(self):
         """Greatest and least shear, moment, slope and deflection, found when first asked for."""
-        return _find_extremes(self.pieces)
+        return find_extremes(self.pieces)
 
     @cached_property
     def _starts(self):
@@ -433,100 +363,3 @@ class Solution:
         index = np.maximum(np.searchsorted(self._starts, x, side=side) - 1, 0)
         piece = Piece(*self._table[:, index])
         return np.where(x == piece.end, getattr(piece, end_field), polynomial(piece, x - piece.start))
-
-
-def _find_extremes(pieces):
-    """Every place where a quantity can be greatest: ends of pieces, and zeros of its derivative."""
-    shears, moments, slopes, deflections = [], [], [], []
-    for piece in pieces:
-        start, end, _, _, _, v0, m0, s0, y0, v1, m1, s1, y1 = piece
-        turns = _shear_turns(piece, shears, moments)
-        flats = _moment_turns(piece, turns, slopes)
-        _slope_turns(piece, flats, deflections)
-        shears += (v0, start), (v1, end)
-        moments += (m0, start), (m1, end)
-        slopes += (s0, start), (s1, end)
-        deflections += (y0, start), (y1, end)
-    found = []
-    for candidates in (shears, moments, slopes, deflections):
-        found.append(Extreme._make(max(candidates, key=_VALUE)))
-        found.append(Extreme._make(min(candidates, key=_VALUE)))
-    return Extremes._make(found)
-
-
-_VALUE = itemgetter(0)
-
-
-def _shear_turns(piece, shears, moments):
-    """Note the shear where the load is zero and the moment where the shear is; return (t, moment) there."""
-    start, end, _, load, rate, shear, moment, *_ = piece
-    h = end - start
-    if not rate:
-        zeros = (shear / load,) if load else ()
-    else:
-        t = -load / rate
-        if 0 < t < h:
-            shears.append((shear + load * t / 2, start + t))
-        # shear - load t - rate t^2 / 2 = 0, in the form that loses no digits
-        inside = load * load + 2 * rate * shear
-        if inside < 0:
-            return ()
-        q = load + sqrt(inside) if load >= 0 else load - sqrt(inside)
-        zeros = sorted((-q / rate, 2 * shear / q)) if q else ()
-    turns = []
-    for t in zeros:
-        if 0 < t < h:
-            value = moment + t * (shear - t * (load / 2 + t * rate / 6))
-            moments.append((value, start + t))
-            turns.append((t, value))
-    return turns
-
-
-def _moment_turns(piece, turns, slopes):
-    """Note the slope where the moment is zero; return those places as (t, slope)."""
-    start, end, ei, load, rate, shear, moment, slope, _, _, end_moment, _, _ = piece
-    flats = []
-    a, at_a = 0.0, moment
-    for b, at_b in (*turns, (end - start, end_moment)):
-        if at_a * at_b < 0:  # between two zeros of the shear the moment only rises or only falls
-            t = _zero_between(a, b, at_a, at_b, (moment, shear, -load / 2, -rate / 6, 0.0))
-            value = slope - t * (moment + t * (shear / 2 - t * (load / 6 + t * rate / 24))) / ei
-            slopes.append((value, start + t))
-            flats.append((t, value))
-        a, at_a = b, at_b
-    return flats
-
-
-def _slope_turns(piece, flats, deflections):
-    """Note the deflection where the slope is zero."""
-    start, end, ei, load, rate, shear, moment, slope, y, _, _, end_slope, _ = piece
-    a, at_a = 0.0, slope
-    for b, at_b in (*flats, (end - start, end_slope)):
-        if at_a * at_b < 0:  # between two zeros of the moment the slope only rises or only falls
-            t = _zero_between(a, b, at_a, at_b, (slope * ei, -moment, -shear / 2, load / 6, rate / 24))
-            inner = moment / 2 + t * (shear / 6 - t * (load / 24 + t * rate / 120))
-            deflections.append((y + t * (slope - t * inner / ei), start + t))
-        a, at_a = b, at_b
-
-
-def _zero_between(a, b, at_a, at_b, polynomial):
-    """The zero of a polynomial between two places where its signs differ: Newton, kept inside."""
-    c0, c1, c2, c3, c4 = polynomial
-    rising = at_b > at_a
-    near_enough = 1e-13 * b
-    t = a + (b - a) * at_a / (at_a - at_b)
-    for _ in range(60):
-        value = c0 + t * (c1 + t * (c2 + t * (c3 + t * c4)))
-        if (value > 0) == rising:
-            b = t
-        else:
-            a = t
-        tangent = c1 + t * (2 * c2 + t * (3 * c3 + t * 4 * c4))
-        step = value / tangent if tangent else 0.0
-        following = t - step
-        if not a <= following <= b:
-            following = (a + b) / 2
-        if abs(following - t) <= near_enough:
-            return following
-        t = following
-    return t

@@ -13,6 +13,8 @@ Plain floats are used because for one beam they are about ten times faster than 
 from itertools import combinations
 
 from structlib.ground.refusals import BadInput
+from structlib.mechanics.beam_extremes import Extreme, Extremes, most
+from structlib.mechanics.beam_joints import joint_state
 from structlib.mechanics.beam_model import (
     SAME_SPOT,
     Beam,
@@ -22,7 +24,7 @@ from structlib.mechanics.beam_model import (
     Support,
     length_text,
 )
-from structlib.mechanics.beam_solution import Extreme, Extremes, Piece, Points, Reaction, Solution, most
+from structlib.mechanics.beam_solution import Piece, Points, Reaction, Solution
 
 __all__ = [
     "Beam", "Couple", "Extreme", "Extremes", "LineLoad", "Piece", "PointLoad", "Points", "Reaction",
@@ -190,7 +192,7 @@ def _settle(beam, joints, spans):
     loose = _loose_part(beam, ())
     if loose:
         raise BadInput(_loose_sentence(loose, beam))
-    state = _joint_state(beam, joints, spans, ())
+    state = joint_state(beam, joints, spans, ())
     resting = [i for i, support in enumerate(beam.supports) if support.can_lift]
     if not resting:
         return (), state
@@ -203,16 +205,19 @@ def _settle(beam, joints, spans):
         lifted = lifted ^ {wrong}
         if _loose_part(beam, lifted):
             break
-        state = _joint_state(beam, joints, spans, lifted)
+        state = joint_state(beam, joints, spans, lifted)
     return _settle_by_trial(beam, joints, spans, resting)
 
 
 def _settle_by_trial(beam, joints, spans, resting):
     """Try every combination of lifted supports; at most one can be right."""
-    for count in range(len(resting) + 1 if len(resting) <= MOST_TRIED_SUPPORTS else 0):
+    if len(resting) > MOST_TRIED_SUPPORTS:
+        accepted = f"at most {MOST_TRIED_SUPPORTS} supports may lift here, got {len(resting)}"
+        raise BadInput(f"the beam did not settle on its supports: {accepted}; hold some down")
+    for count in range(len(resting) + 1):
         for lifted in combinations(resting, count):
             if not _loose_part(beam, lifted):
-                state = _joint_state(beam, joints, spans, lifted)
+                state = joint_state(beam, joints, spans, lifted)
                 if _wrongly_placed(beam, joints, state, lifted, resting) is None:
                     return lifted, state
     raise BadInput(
@@ -280,152 +285,6 @@ def _loose_sentence(loose, beam):
     part = f"its part from {length_text(a)} to {length_text(b)}" if beam.hinges else "it"
     places = ("is held nowhere", "is held at one place only and can turn about it")[count]
     return f"the beam cannot stand: {part} {places}; add a support there, or make one of kind 'fixed'"
-
-
-# ---- the joints ----
-
-
-def _joint_state(beam, joints, spans, lifted):
-    """Moments at both ends of each span, deflections and upward forces of the joints, moments of supports.
-
-    Unknown are the moment at each joint that passes one on (two at a fixed support, one for each
-    side) and the deflection of each joint that can sink. Lengths are divided by the beam's length
-    and deflections multiplied by EI / length^2, so that all numbers are of like size.
-    """
-    last = len(joints) - 1
-    left_of, right_of, sink_of = [], [], []  # numbers of the unknowns of each joint, None where known
-    sinks = []
-    size = 0
-    for joint, (_, i, hinge) in enumerate(joints):
-        support = None if i is None or i in lifted else beam.supports[i]
-        fixed = support is not None and support.kind == "fixed"
-        left = right = sink = None
-        if support is None or support.kind == "spring":
-            sink = size
-            size += 1
-        if fixed:
-            if joint > 0:
-                left = size
-                size += 1
-            if joint < last:
-                right = size
-                size += 1
-        elif not hinge and 0 < joint < last:
-            left = right = size
-            size += 1
-        left_of.append(left)
-        right_of.append(right)
-        sink_of.append(sink)
-        sinks.append(0.0 if sink is not None else support.settlement)
-    unknown = ()
-    if size:
-        numbering = left_of, right_of, sink_of, sinks
-        matrix, given = _joint_equations(beam, joints, spans, lifted, numbering, size)
-        unknown = _solve_dense(matrix, given)
-        scale = beam.length**2 / _reference_stiffness(beam)
-        sinks = [y if n is None else unknown[n] * scale for y, n in zip(sinks, sink_of)]
-    moments = [
-        (0.0 if i is None else unknown[i], 0.0 if j is None else unknown[j])
-        for i, j in zip(right_of, left_of[1:])
-    ]
-    forces, turns = [0.0] * (last + 1), [0.0] * (last + 1)
-    for s, (i, j) in enumerate(moments):
-        length, _, _, _, _, _, left_shear, right_shear = spans[s]
-        passed = (j - i) / length
-        forces[s] += left_shear + passed
-        forces[s + 1] -= right_shear + passed
-        turns[s] += i
-        turns[s + 1] -= j
-    return moments, sinks, forces, turns
-
-
-def _reference_stiffness(beam):
-    ei = beam.bending_stiffness
-    return ei if type(ei) is not tuple else max([value for _, value in ei])
-
-
-def _joint_equations(beam, joints, spans, lifted, numbering, size):
-    """One row for each unknown moment (slopes meet) and each unknown deflection (forces balance)."""
-    left_of, right_of, sink_of, sinks = numbering
-    whole = beam.length
-    ei = _reference_stiffness(beam)
-    soft = ei / whole
-    matrix = [[0.0] * size for _ in range(size)]
-    given = [0.0] * size
-    for s, (length, near, cross, far, left_slope, right_slope, left_shear, right_shear) in enumerate(spans):
-        i, j, a, b = right_of[s], left_of[s + 1], sink_of[s], sink_of[s + 1]
-        lean = whole / length
-        drop = (sinks[s + 1] - sinks[s]) / length
-        if i is not None:
-            row = matrix[i]
-            row[i] += near * soft
-            given[i] -= (left_slope + drop) * soft
-            if j is not None:
-                row[j] += cross * soft
-            if a is not None:
-                row[a] -= lean
-                matrix[a][i] -= lean
-            if b is not None:
-                row[b] += lean
-                matrix[b][i] += lean
-        if j is not None:
-            row = matrix[j]
-            row[j] += far * soft
-            given[j] -= (right_slope - drop) * soft
-            if i is not None:
-                row[i] += cross * soft
-            if a is not None:
-                row[a] += lean
-                matrix[a][j] += lean
-            if b is not None:
-                row[b] -= lean
-                matrix[b][j] -= lean
-        if a is not None:
-            given[a] -= left_shear * whole
-        if b is not None:
-            given[b] += right_shear * whole
-    for joint, (_, i, _) in enumerate(joints):
-        n = sink_of[joint]
-        if n is not None and i is not None and i not in lifted:
-            support = beam.supports[i]
-            matrix[n][n] -= support.stiffness * whole**3 / ei
-            given[n] -= support.stiffness * support.settlement * whole
-    return matrix, given
-
-
-def _solve_dense(matrix, given):
-    """Gauss elimination; the pivot is the row that is greatest beside its own largest entry."""
-    size = len(given)
-    if size == 1:
-        return [given[0] / matrix[0][0]]
-    weight = [max(max(row), -min(row)) for row in matrix]
-    for k in range(size - 1):
-        best, pivot = -1.0, k
-        for i in range(k, size):
-            share = abs(matrix[i][k]) / weight[i]
-            if share > best:
-                best, pivot = share, i
-        if pivot != k:
-            matrix[k], matrix[pivot] = matrix[pivot], matrix[k]
-            given[k], given[pivot] = given[pivot], given[k]
-            weight[k], weight[pivot] = weight[pivot], weight[k]
-        top = matrix[k]
-        for i in range(k + 1, size):
-            row = matrix[i]
-            if row[k]:  # most entries are zero: a joint only knows its neighbours
-                factor = row[k] / top[k]
-                for j in range(k + 1, size):
-                    if top[j]:
-                        row[j] -= factor * top[j]
-                given[i] -= factor * given[k]
-    for k in range(size - 1, -1, -1):
-        row = matrix[k]
-        total = given[k]
-        for j in range(k + 1, size):
-            if row[j]:
-                total -= row[j] * given[j]
-        given[k] = total / row[k]
-    return given
 
 
 # ---- the answer ----

@@ -58,6 +58,12 @@ def _check_positive(**numbers):
         check_number(name, value, low=0, high=LIMIT, low_allowed=False, hint=hint)
 
 
+def _check_not_negative(**numbers):
+    for name, value in numbers.items():
+        _check_kind(name, value)
+        check_number(name, value, low=0, high=LIMIT, hint="0 where there is none")
+
+
 def _check_load(**numbers):
     for name, value in numbers.items():
         _check_kind(name, value)
@@ -82,7 +88,6 @@ def _check_between(name, value, low, high):
     if np.any(np.asarray(value) < low - slack) or np.any(np.asarray(value) > high + slack):
         accepted = f"{name} must be between {np.max(low):g} and {np.min(high):g}"
         raise BadInput(f"{accepted}, got {value}; it is measured along the member")
-
 
 
 # A simple span under a uniform load
@@ -566,7 +571,7 @@ def simple_point_greatest_deflection_place(*, span, nearer_distance):
     >>> simple_point_greatest_deflection_place(span=6.0, nearer_distance=3.0)
     3.0
     """
-    _check_positive(span=span, nearer_distance=nearer_distance)
+    _check_positive(span=span)
     _check_between("nearer_distance", nearer_distance, 0, span / 2)
     return square_root((span**2 - nearer_distance**2) / 3)
 
@@ -602,7 +607,7 @@ def simple_point_greatest_deflection(*, point_load, span, nearer_distance, bendi
     ... )
     9.0
     """
-    _check_positive(span=span, nearer_distance=nearer_distance, bending_stiffness=bending_stiffness)
+    _check_positive(span=span, bending_stiffness=bending_stiffness)
     _check_load(point_load=point_load)
     _check_between("nearer_distance", nearer_distance, 0, span / 2)
     rest = span**2 - nearer_distance**2
@@ -945,7 +950,7 @@ def overhang_uniform_left_reaction(*, line_load, span, overhang):
     span : float or numpy.ndarray or sympy.Expr
         Distance between the supports [mm].
     overhang : float or numpy.ndarray or sympy.Expr
-        Distance from the right support to the free tip [mm].
+        Distance from the right support to the free tip, may be 0 [mm].
 
     Returns
     -------
@@ -962,8 +967,9 @@ def overhang_uniform_left_reaction(*, line_load, span, overhang):
     >>> overhang_uniform_left_reaction(line_load=2.0, span=4.0, overhang=2.0)
     3.0
     """
-    _check_positive(span=span, overhang=overhang)
+    _check_positive(span=span)
     _check_load(line_load=line_load)
+    _check_not_negative(overhang=overhang)
     return line_load * (span**2 - overhang**2) / (2 * span)
 
 
@@ -977,7 +983,7 @@ def overhang_uniform_right_reaction(*, line_load, span, overhang):
     span : float or numpy.ndarray or sympy.Expr
         Distance between the supports [mm].
     overhang : float or numpy.ndarray or sympy.Expr
-        Distance from the right support to the free tip [mm].
+        Distance from the right support to the free tip, may be 0 [mm].
 
     Returns
     -------
@@ -994,8 +1000,9 @@ def overhang_uniform_right_reaction(*, line_load, span, overhang):
     >>> overhang_uniform_right_reaction(line_load=2.0, span=4.0, overhang=2.0)
     9.0
     """
-    _check_positive(span=span, overhang=overhang)
+    _check_positive(span=span)
     _check_load(line_load=line_load)
+    _check_not_negative(overhang=overhang)
     return line_load * (span + overhang) ** 2 / (2 * span)
 
 
@@ -1007,7 +1014,7 @@ def overhang_uniform_support_moment(*, line_load, overhang):
     line_load : float or numpy.ndarray or sympy.Expr
         Load spread along the member, downward positive [N/mm].
     overhang : float or numpy.ndarray or sympy.Expr
-        Distance from the right support to the free tip [mm].
+        Distance from the right support to the free tip, may be 0 [mm].
 
     Returns
     -------
@@ -1024,8 +1031,8 @@ def overhang_uniform_support_moment(*, line_load, overhang):
     >>> overhang_uniform_support_moment(line_load=2.0, overhang=2.0)
     -4.0
     """
-    _check_positive(overhang=overhang)
     _check_load(line_load=line_load)
+    _check_not_negative(overhang=overhang)
     return -line_load * overhang**2 / 2
 
 
@@ -1041,7 +1048,7 @@ def overhang_uniform_span_moment(*, line_load, span, overhang):
     span : float or numpy.ndarray or sympy.Expr
         Distance between the supports [mm].
     overhang : float or numpy.ndarray or sympy.Expr
-        Distance from the right support to the free tip [mm].
+        Distance from the right support to the free tip, may be 0 [mm].
 
     Returns
     -------
@@ -1058,7 +1065,7 @@ def overhang_uniform_span_moment(*, line_load, span, overhang):
     >>> overhang_uniform_span_moment(line_load=2.0, span=4.0, overhang=2.0)
     2.25
     """
-    _check_positive(span=span, overhang=overhang)
+    _check_positive(span=span)
     _check_load(line_load=line_load)
     _check_between("overhang", overhang, 0, span)
     return line_load * (span**2 - overhang**2) ** 2 / (8 * span**2)
@@ -1074,7 +1081,7 @@ def overhang_uniform_span_moment_place(*, span, overhang):
     span : float or numpy.ndarray or sympy.Expr
         Distance between the supports [mm].
     overhang : float or numpy.ndarray or sympy.Expr
-        Distance from the right support to the free tip [mm].
+        Distance from the right support to the free tip, may be 0 [mm].
 
     Returns
     -------
@@ -1091,7 +1098,7 @@ def overhang_uniform_span_moment_place(*, span, overhang):
     >>> overhang_uniform_span_moment_place(span=4.0, overhang=2.0)
     1.5
     """
-    _check_positive(span=span, overhang=overhang)
+    _check_positive(span=span)
     _check_between("overhang", overhang, 0, span)
     return (span**2 - overhang**2) / (2 * span)
 
@@ -1106,7 +1113,7 @@ def overhang_uniform_inflection_place(*, span, overhang):
     span : float or numpy.ndarray or sympy.Expr
         Distance between the supports [mm].
     overhang : float or numpy.ndarray or sympy.Expr
-        Distance from the right support to the free tip [mm].
+        Distance from the right support to the free tip, may be 0 [mm].
 
     Returns
     -------
@@ -1123,7 +1130,7 @@ def overhang_uniform_inflection_place(*, span, overhang):
     >>> overhang_uniform_inflection_place(span=4.0, overhang=2.0)
     3.0
     """
-    _check_positive(span=span, overhang=overhang)
+    _check_positive(span=span)
     _check_between("overhang", overhang, 0, span)
     return (span**2 - overhang**2) / span
 
@@ -1138,7 +1145,7 @@ def overhang_uniform_tip_deflection(*, line_load, span, overhang, bending_stiffn
     span : float or numpy.ndarray or sympy.Expr
         Distance between the supports [mm].
     overhang : float or numpy.ndarray or sympy.Expr
-        Distance from the right support to the free tip [mm].
+        Distance from the right support to the free tip, may be 0 [mm].
     bending_stiffness : float or numpy.ndarray or sympy.Expr
         Modulus of elasticity times moment of inertia, EI [N*mm^2].
 
@@ -1157,8 +1164,9 @@ def overhang_uniform_tip_deflection(*, line_load, span, overhang, bending_stiffn
     >>> overhang_uniform_tip_deflection(line_load=2.0, span=4.0, overhang=2.0, bending_stiffness=2.0)
     2.0
     """
-    _check_positive(span=span, overhang=overhang, bending_stiffness=bending_stiffness)
+    _check_positive(span=span, bending_stiffness=bending_stiffness)
     _check_load(line_load=line_load)
+    _check_not_negative(overhang=overhang)
     shape = overhang * (4 * overhang**2 * span - span**3 + 3 * overhang**3)
     return line_load * shape / (24 * bending_stiffness)
 

@@ -7,7 +7,7 @@ differ, there is no derivation, only an error.
 
 from dataclasses import dataclass
 
-from structlib.ground import sections
+from structlib.ground import loads, sections
 from structlib.ground.refusals import BadInput, check_number
 from structlib.ground.showing import show
 from structlib.mechanics import formulas
@@ -21,7 +21,7 @@ class NotProved(ArithmeticError):
 class Step:
     """One step of a derivation.
 
-    Attributes
+    Parameters
     ----------
     sentence : str
         What happens, in words [-].
@@ -37,7 +37,7 @@ class Step:
 class Ending:
     """The last line of a derivation and the function that computes the same.
 
-    Attributes
+    Parameters
     ----------
     function : str
         Name of the function, from the room it lives in [-].
@@ -59,7 +59,7 @@ class Ending:
 class Derivation:
     """A way from what is known to a formula of the library.
 
-    Attributes
+    Parameters
     ----------
     title : str
         The question answered [-].
@@ -78,8 +78,8 @@ class Derivation:
 
     @property
     def ends_in(self):
-        """Names of the functions it ends in."""
-        return tuple(ending.function for ending in self.endings)
+        """Names of the functions it ends in [-]."""
+        return tuple(dict.fromkeys(ending.function for ending in self.endings))
 
 
 def prove(derived, of_library, function):
@@ -132,15 +132,24 @@ def section_of_a_rectangle():
     derived_inertia = integrate(b * y**2, (y, -d / 2, d / 2))
     derived_modulus = derived_inertia / (d / 2)
     steps = (
-        Step("Cut the board into thin layers. A layer at height y has the area b times dy.",
-             Eq(Symbol("dA"), b * Symbol("dy"))),
-        Step("A layer far from the middle resists bending more. It counts with the square of its height.",
-             Eq(inertia, Integral(b * y**2, (y, -d / 2, d / 2)))),
+        Step(
+            "Cut the board into thin layers. A layer at height y has the area b times dy.",
+            Eq(Symbol("dA"), b * Symbol("dy")),
+        ),
+        Step(
+            "A layer far from the middle resists bending more. It counts with the square of its height.",
+            Eq(inertia, Integral(b * y**2, (y, -d / 2, d / 2))),
+        ),
         Step("Add up all the layers, from the bottom edge to the top edge.", Eq(inertia, derived_inertia)),
-        Step("Twice the depth, same width: eight times as stiff.",
-             Eq(twice, derived_inertia.subs(d, 2 * d) / derived_inertia)),
-        Step("The outer edge is stressed most. It lies half the depth from the middle. Divide by that distance.",
-             Eq(modulus, derived_modulus)),
+        Step(
+            "Twice the depth, same width: eight times as stiff.",
+            Eq(twice, derived_inertia.subs(d, 2 * d) / derived_inertia),
+        ),
+        Step(
+            "The outer edge is stressed most. It lies half the depth from the middle. Divide by that"
+            " distance.",
+            Eq(modulus, derived_modulus),
+        ),
     )
     found = {"width": b, "depth": d}
     inputs = {"width": (b, "section length"), "depth": (d, "section length")}
@@ -158,27 +167,53 @@ def tributary_line_load():
     Returns
     -------
     Derivation
-        It ends in ``simple_uniform_reaction`` [-].
+        It ends in ``simple_uniform_reaction`` and ``tributary_width_cut`` [-].
     """
-    from sympy import Eq, Symbol, solve, symbols
+    from sympy import Eq, solve, symbols
 
     p, s, L = symbols("p s L", positive=True)
-    on_joist, push, on_wall = symbols(r"w R w_{\text{wall}}", positive=True)
+    on_joist, push, on_wall, width = symbols(r"w R w_{\text{wall}} B", positive=True)
     found_push = solve(Eq(push * L, on_joist * L * L / 2), push)[0]
     found_wall = found_push.subs(on_joist, p * s) / s
     steps = (
-        Step("One joist carries a strip of floor. The strip is as wide as the joist spacing.", Eq(on_joist, p * s)),
-        Step("Take the turning about one end. The whole load acts at the middle of the span. The far wall pushes back.",
-             Eq(push * L, on_joist * L * (L / 2), evaluate=False)),
+        Step(
+            "One joist carries a strip of floor. The strip is as wide as the joist spacing.",
+            Eq(on_joist, p * s),
+        ),
+        Step(
+            "Take the turning about one end. The whole load acts at the middle of the span. The far wall"
+            " pushes back.",
+            Eq(push * L, on_joist * L * (L / 2), evaluate=False),
+        ),
         Step("So each end carries half.", Eq(push, found_push)),
-        Step("The wall gets one such push every joist spacing. Divide by the spacing.", Eq(on_wall, push / s)),
-        Step("The spacing cancels. The wall carries the area load times half the span.", Eq(on_wall, found_wall)),
+        Step(
+            "The wall gets one such push every joist spacing. Divide by the spacing.", Eq(on_wall, push / s)
+        ),
+        Step(
+            "The spacing cancels. The wall carries the area load times half the span.",
+            Eq(on_wall, found_wall),
+        ),
+        Step("So the wall carries a strip of floor, half a span wide.", Eq(width, found_wall / p)),
     )
     return _derivation(
         "Why does a wall carry half the span?",
         steps,
-        (formulas.simple_uniform_reaction, {"line_load": p, "span": L}, found_wall, on_wall, "line load",
-         {"area_load": (p, "area load"), "span": (L, "length")}),
+        (
+            formulas.simple_uniform_reaction,
+            {"line_load": p, "span": L},
+            found_wall,
+            on_wall,
+            "line load",
+            {"area_load": (p, "area load"), "span": (L, "length")},
+        ),
+        (
+            loads.tributary_width_cut,
+            {"left_span": L},
+            found_wall / p,
+            width,
+            "length",
+            {"span": (L, "length")},
+        ),
     )
 
 
@@ -222,13 +257,22 @@ def simple_beam():
         Step("Every bit of load takes away some shear.", Eq(V.diff(x), -w)),
         Step("Add up from the left end. There the support pushes up.", Eq(V, push - w * x)),
         Step("Shear adds up to moment.", Eq(M.diff(x), V)),
-        Step("A simple end is free to turn. No moment at either end, and that gives the push.", Eq(push, found_push)),
+        Step(
+            "A simple end is free to turn. No moment at either end, and that gives the push.",
+            Eq(push, found_push),
+        ),
         Step("So this is the moment along the span.", Eq(M, along["moment"])),
         Step("Where the shear is zero, the moment is greatest. That is the middle.", Eq(Symbol("x"), top)),
         Step("The greatest moment.", Eq(Symbol("M"), greatest_moment)),
         Step("Moment bends the beam. A stiff beam bends less.", Eq(EI * y.diff(x, 2), -M)),
-        Step("Add up once: the slope. One constant is open.", Eq(theta, expand(integrate(-moment / EI, x)) + tilt)),
-        Step("Add up again: the sag. It is zero at both ends, and that fixes the constant.", Eq(tilt, constants[tilt])),
+        Step(
+            "Add up once: the slope. One constant is open.",
+            Eq(theta, expand(integrate(-moment / EI, x)) + tilt),
+        ),
+        Step(
+            "Add up again: the sag. It is zero at both ends, and that fixes the constant.",
+            Eq(tilt, constants[tilt]),
+        ),
         Step("The line that the beam sags to.", Eq(y, along["sag"])),
         Step("The greatest sag, at the middle.", Eq(Symbol("y"), greatest_sag)),
     )
@@ -237,8 +281,14 @@ def simple_beam():
         "How far does a simple beam sag?",
         steps,
         (formulas.simple_uniform_moment, found, greatest_moment, Symbol("M"), "moment", inputs),
-        (formulas.simple_uniform_deflection, stiff, greatest_sag, Symbol("y"), "small length",
-         inputs | {"bending_stiffness": (EI, "stiffness")}),
+        (
+            formulas.simple_uniform_deflection,
+            stiff,
+            greatest_sag,
+            Symbol("y"),
+            "small length",
+            inputs | {"bending_stiffness": (EI, "stiffness")},
+        ),
     )
 
 
@@ -262,8 +312,10 @@ def required_section():
     root = sqrt(UnevaluatedExpr(square))  # unevaluated, so that it prints as one root
     steps = (
         Step("The load bends the beam most at the middle.", Eq(M, moment)),
-        Step("The stress at the edge is moment over section modulus.",
-             Eq(f, formulas.bending_stress(moment=M, section_modulus=S))),
+        Step(
+            "The stress at the edge is moment over section modulus.",
+            Eq(f, formulas.bending_stress(moment=M, section_modulus=S)),
+        ),
         Step("Turn it round. This much section modulus is needed.", Eq(S, M / f)),
         Step("Put the moment in. Twice the span asks for four times the section.", Eq(S, found_modulus)),
         Step("A rectangle gives this much.", Eq(S, modulus)),
@@ -293,30 +345,54 @@ def middle_support():
     Returns
     -------
     Derivation
-        It ends in ``two_span_uniform_middle_reaction`` [-].
+        It ends in ``two_span_uniform_middle_reaction`` and ``middle_width_two_equal_spans`` [-].
     """
     from sympy import Eq, Symbol, solve, symbols
 
     w, L, EI = symbols("w L EI", positive=True)
-    middle = Symbol(r"R_{\text{middle}}", positive=True)
+    middle, width = symbols(r"R_{\text{middle}} B", positive=True)
     sag = formulas.simple_uniform_deflection(line_load=w, span=2 * L, bending_stiffness=EI)
     lift = formulas.simple_midspan_point_deflection(point_load=middle, span=2 * L, bending_stiffness=EI)
     push = solve(Eq(sag, lift), middle)[0]
-    share = formulas.simple_uniform_reaction(line_load=w, span=2 * L)
+    share = 2 * formulas.simple_uniform_reaction(line_load=w, span=L)
     steps = (
-        Step("Take the middle support away. One long span is left, and it sags.", Eq(Symbol(r"y_{\text{down}}"), sag)),
+        Step(
+            "Take the middle support away. One long span is left, and it sags.",
+            Eq(Symbol(r"y_{\text{down}}"), sag),
+        ),
         Step("Push it up again at the middle, with one force.", Eq(Symbol(r"y_{\text{up}}"), lift)),
         Step("A support does not give way. The two must cancel.", Eq(sag, lift)),
         Step("The stiffness drops out. This is the push of the middle support.", Eq(middle, push)),
-        Step("Cut over the support, the joists would bring half of each span, one span in all.",
-             Eq(Symbol(r"R_{\text{cut}}"), share)),
-        Step("Run through, they bring a quarter more.", Eq(middle / Symbol(r"R_{\text{cut}}"), push / share)),
+        Step(
+            "Cut over the support, the joists would bring half of each span, one span in all.",
+            Eq(Symbol(r"R_{\text{cut}}"), share),
+        ),
+        Step(
+            "Run through, they bring a quarter more.", Eq(middle / Symbol(r"R_{\text{cut}}"), push / share)
+        ),
+        Step(
+            "So the middle wall carries a strip of floor, one span and a quarter wide.", Eq(width, push / w)
+        ),
     )
     return _derivation(
         "Why does a middle support carry a quarter more?",
         steps,
-        (formulas.two_span_uniform_middle_reaction, {"line_load": w, "span": L}, push, middle, "force",
-         {"line_load": (w, "line load"), "span": (L, "length")}),
+        (
+            formulas.two_span_uniform_middle_reaction,
+            {"line_load": w, "span": L},
+            push,
+            middle,
+            "force",
+            {"line_load": (w, "line load"), "span": (L, "length")},
+        ),
+        (
+            loads.middle_width_two_equal_spans,
+            {"span": L},
+            push / w,
+            width,
+            "length",
+            {"span": (L, "length")},
+        ),
     )
 
 
@@ -362,7 +438,9 @@ def _latex(expression):
 
     ordered = sorted(expression.atoms(Symbol), key=place)
     renamed = {old: Symbol(f"a{n:02d}", **old.assumptions0) for n, old in enumerate(ordered)}
-    return latex(expression.xreplace(renamed), symbol_names={new: latex(old) for old, new in renamed.items()})
+    return latex(
+        expression.xreplace(renamed), symbol_names={new: latex(old) for old, new in renamed.items()}
+    )
 
 
 def steps_as_latex(derivation):
@@ -402,7 +480,7 @@ def to_markdown(derivation):
     lines = [f"**{derivation.title}**"]
     for number, (sentence, formula) in enumerate(steps_as_latex(derivation), start=1):
         lines += [f"{number}. {sentence}", f"$${formula}$$"]
-    names = list(dict.fromkeys(derivation.ends_in))
+    names = derivation.ends_in
     ends = " and ".join(f"`{name}`" for name in names)
     told = "computes. It was" if len(names) == 1 else "compute. Both were"
     lines.append(f"This is what {ends} {told} compared symbol by symbol.")
@@ -435,7 +513,9 @@ def with_numbers(derivation, values, system="us"):
     for name, value in values.items():
         if name not in known:
             raise BadInput(f"{name!r} does not occur in this derivation; it takes {', '.join(known)}")
-        check_number(name, value, low=0, high=1e15, low_allowed=False, hint="lengths and loads are more than zero")
+        check_number(
+            name, value, low=0, high=1e15, low_allowed=False, hint="lengths and loads are more than zero"
+        )
     given = [ending for ending in derivation.endings if set(ending.inputs) <= set(values)]
     if not given:
         needed = ", ".join(derivation.endings[0].inputs)
@@ -446,6 +526,9 @@ def with_numbers(derivation, values, system="us"):
 def _line(ending, values, system):
     inputs = ending.inputs.items()
     result = ending.equation.rhs.subs({symbol: values[name] for name, (symbol, _) in inputs}).doit()
-    told = ", ".join(f"${_latex(symbol)}$ = {show(values[name], dimension, system)}" for name, (symbol, dimension) in inputs)
+    told = ", ".join(
+        f"${_latex(symbol)}$ = {show(values[name], dimension, system)}"
+        for name, (symbol, dimension) in inputs
+    )
     answer = show(float(result), ending.dimension, system)
     return f"${_latex(ending.equation)}$ with {told}: ${_latex(ending.equation.lhs)}$ = **{answer}**"

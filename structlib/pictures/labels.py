@@ -4,7 +4,10 @@ Widths are those of a wide sans-serif face, so the boxes are a little larger tha
 screens show; a label that is clear of its neighbours here is clear of them everywhere.
 """
 
+import math
 from dataclasses import dataclass, replace
+
+import numpy as np
 
 from structlib.ground.refusals import BadInput
 from structlib.pictures.style import LABEL_SIZE, LEAST_SIZE, TEXT_ROLES
@@ -99,8 +102,10 @@ class Label:
         if self.role not in TEXT_ROLES:
             raise BadInput(f"label role {self.role!r} is not known; accepted are {', '.join(TEXT_ROLES)}")
         if self.size < LEAST_SIZE:
-            raise BadInput(f"a label must be at least {LEAST_SIZE} units high to be read on a phone, "
-                           f"got {self.size:g} for {self.text!r}")
+            raise BadInput(
+                f"a label must be at least {LEAST_SIZE} units high to be read on a phone, "
+                f"got {self.size:g} for {self.text!r}"
+            )
 
     def box(self):
         """Give the box that the text fills.
@@ -166,8 +171,12 @@ def boxes_meet(one, other, gap=0.0):
     >>> boxes_meet((0, 0, 10, 10), (11, 0, 20, 10), gap=2)
     True
     """
-    return (one[0] < other[2] + gap and other[0] < one[2] + gap
-            and one[1] < other[3] + gap and other[1] < one[3] + gap)
+    return (
+        one[0] < other[2] + gap
+        and other[0] < one[2] + gap
+        and one[1] < other[3] + gap
+        and other[1] < one[3] + gap
+    )
 
 
 def wrap(text, width, size, bold=False):
@@ -195,7 +204,7 @@ def wrap(text, width, size, bold=False):
     ['the load', 'goes down']
     """
     lines, line = [], ""
-    for word in text.split():
+    for word in _glued(text.split()):
         longer = f"{line} {word}" if line else word
         if line and text_width(longer, size, bold) > width:
             lines.append(line)
@@ -256,6 +265,17 @@ def spread(labels, *, top, bottom, gap=3.0):
     return moved
 
 
+def _glued(words):
+    # a number stays with the short word behind it: "820 lb/ft" is never torn
+    glued = []
+    for word in words:
+        if glued and glued[-1][0].isdigit() and " " not in glued[-1] and len(word) <= 6 and word[0].isalpha():
+            glued[-1] += " " + word
+        else:
+            glued.append(word)
+    return glued
+
+
 @dataclass(frozen=True)
 class Callout:
     """A label that wants a place near the thing it names, with a thin leader to it.
@@ -276,6 +296,8 @@ class Callout:
         Whether the type is bold [-].
     plate : str
         Role of the plate behind the text [-].
+    lean : float
+        How far the text would rather stand aside, in halves of its width, positive right [-].
     """
 
     text: str
@@ -285,9 +307,11 @@ class Callout:
     size: float = 20
     bold: bool = False
     plate: str = "plate"
+    lean: float = 0.0
 
 
-_SHIFTS = (0.0, 0.5, -0.5, 0.25, -0.25, 0.8, -0.8, 1.2, -1.2, 1.7, -1.7, 2.3, -2.3)
+# sideways moves to try, in widths of the label
+_SHIFTS = np.array([0.0, 0.25, -0.25, 0.42, -0.42, 0.6, -0.6, 0.8, -0.8, 1.2, -1.2, 1.7, -1.7, 2.3, -2.3])
 
 
 def place_callouts(callouts, *, bounds, taken=(), avoid=(), row=9.0):
@@ -305,7 +329,7 @@ def place_callouts(callouts, *, bounds, taken=(), avoid=(), row=9.0):
     taken : iterable of tuple
         Boxes of texts already placed [-].
     avoid : iterable of tuple
-        Boxes of drawn things that a text had better not cover [-].
+        Drawn things that a text had better not cover: pairs of a box and its cost [-].
     row : float
         Step between rows of places, in viewBox units [-].
 
@@ -331,45 +355,59 @@ def place_callouts(callouts, *, bounds, taken=(), avoid=(), row=9.0):
 
 
 def _best_place(callout, bounds, boxes, leaders, avoid, row):
-    best, least = None, None
-    for cost, label in _candidates(callout, bounds, row):
-        if least is not None and cost >= least:
+    costs, xs, ys, reach = _candidates(callout, bounds, row)
+    half, up, down = reach
+    places = np.column_stack((xs - half, ys - up, xs + half, ys + down))
+    costs = costs + 1e6 * _meets(places, boxes, 2).sum(axis=1)
+    if avoid:
+        costs = costs + _meets(places, [box for box, _ in avoid], 0) @ np.array([price for _, price in avoid])
+    best, least = None, math.inf
+    # only now the dear questions about leaders, and only while a place can still win
+    for k in np.argsort(costs, kind="stable"):
+        cost = float(costs[k])
+        if cost >= least:
             break
-        box = plate_box(label)
+        box = tuple(places[k].tolist())
         leader = _leader(callout, box)
-        cost += 1e6 * sum(boxes_meet(box, other, 2) for other in boxes)
-        cost += 60 * sum(boxes_meet(box, other) for other in avoid)
-        cost += 3000 * sum(_segment_meets(leader, other) for other in boxes)
-        cost += 2000 * sum(_segment_meets(other, box) for other in leaders)
-        cost += 400 * sum(_segments_cross(leader, other) for other in leaders)
-        if least is None or cost < least:
-            best, least = (label, leader), cost
-    return best
+        cost += 900 * sum([_segment_meets(leader, other) for other in boxes])
+        cost += 700 * sum([_segment_meets(other, box) for other in leaders])
+        cost += 400 * sum([_segments_cross(leader, other) for other in leaders])
+        if cost < least:
+            best, least = (float(xs[k]), float(ys[k]), leader), cost
+    x, y, leader = best
+    return (
+        Label(callout.text, x, y, callout.role, callout.size, "middle", callout.bold, callout.plate),
+        leader,
+    )
+
+
+def _meets(places, boxes, gap):
+    # which place (row) comes nearer than the gap to which box (column)
+    b = np.array(boxes, dtype=float).reshape(-1, 4)
+    p = places[:, None, :]
+    return (
+        (p[..., 0] < b[:, 2] + gap)
+        & (b[:, 0] < p[..., 2] + gap)
+        & (p[..., 1] < b[:, 3] + gap)
+        & (b[:, 1] < p[..., 3] + gap)
+    )
 
 
 def _candidates(callout, bounds, row):
     left, top, right, bottom = bounds
+    # how far the plate reaches from the middle of the baseline: to a side, up and down
     half = text_width(callout.text, callout.size, callout.bold) / 2 + 5
+    up, down = ASCENT * callout.size + 2, DESCENT * callout.size + 1
     low, high = left + half, max(left + half, right - half)
-    first = max(top, callout.y + 8) + 2 + ASCENT * callout.size
-    found = []
-    seen = set()
-    y = first
-    while y + DESCENT * callout.size + 1 <= bottom:
-        for shift in _SHIFTS:
-            x = min(max(callout.x + shift * 2 * half, low), high)
-            if (x, y) in seen:
-                continue
-            seen.add((x, y))
-            cost = abs(x - callout.x) + 1.2 * (y - first)
-            found.append((cost, x, y))
-        y += row
-    if not found:
-        found = [(0.0, min(max(callout.x, low), high), bottom - DESCENT * callout.size - 1)]
-    found.sort()
-    for cost, x, y in found:
-        yield cost, Label(callout.text, x, y, callout.role, callout.size, "middle", callout.bold,
-                          callout.plate)
+    first = max(top, callout.y + 8) + up
+    wish = min(max(callout.x + callout.lean * half, low), high)
+    xs = np.clip(wish + _SHIFTS * 2 * half, low, high)
+    ys = np.arange(first, bottom - down + 1e-9, row) if bottom - down >= first else np.array([bottom - down])
+    # sideways beyond the label's own half is dear: a steep leader reads better than a flat one
+    aside = np.abs(xs - wish)
+    costs = (0.5 * aside + np.maximum(0.0, aside - half))[None, :] + 0.8 * (ys - first)[:, None]
+    xs, ys = np.meshgrid(xs, ys)
+    return costs.ravel(), xs.ravel(), ys.ravel(), (half, up, down)
 
 
 def _leader(callout, box):
@@ -397,5 +435,4 @@ def _segments_cross(one, other):
     def side(a, b, c):
         return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 
-    return (side(*one, other[0]) * side(*one, other[1]) < 0
-            and side(*other, one[0]) * side(*other, one[1]) < 0)
+    return side(*one, other[0]) * side(*one, other[1]) < 0 and side(*other, one[0]) * side(*other, one[1]) < 0

@@ -8,7 +8,7 @@ import math
 from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput
-from structlib.pictures.labels import Label, boxes_meet, plate_box
+from structlib.pictures.labels import Label, boxes_meet, plate_box, text_width
 from structlib.pictures.style import NOTE_SIZE
 
 
@@ -86,8 +86,10 @@ class Arrow:
         ux, uy = (x1 - x0) / length, (y1 - y0) / length
         nx, ny = x1 - head * ux, y1 - head * uy
         half = 0.4 * head
-        return ((self.tail, (nx, ny)),
-                (self.tip, (nx - half * uy, ny + half * ux), (nx + half * uy, ny - half * ux)))
+        return (
+            (self.tail, (nx, ny)),
+            (self.tip, (nx - half * uy, ny + half * ux), (nx + half * uy, ny - half * ux)),
+        )
 
 
 @dataclass(frozen=True)
@@ -135,17 +137,26 @@ class Dimension:
         ends, lines = [], []
         for x, y in (self.start, self.end):
             at = (x, self.start[1] + self.offset) if level else (self.start[0] + self.offset, y)
-            near = (x, at[1] - way * min(8, abs(self.offset))) if level else (at[0] - way * min(8, abs(self.offset)), y)
+            near = (
+                (x, at[1] - way * min(8, abs(self.offset)))
+                if level
+                else (at[0] - way * min(8, abs(self.offset)), y)
+            )
             past = (at[0], at[1] + 4 * way) if level else (at[0] + 4 * way, at[1])
             lines.append(Line((near, past), "dimension"))
             ends.append(at)
         ticks = [Line(((x - 4, y + 4), (x + 4, y - 4)), "dimension") for x, y in ends]
         middle = ((ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2)
-        return [Line(tuple(ends), "dimension"), *lines, *ticks, self._label(middle, level, way)]
+        text = [self._label(middle, level, way)] if self.text else []
+        return [Line(tuple(ends), "dimension"), *lines, *ticks, *text]
 
     def _label(self, middle, level, way):
         x, y = middle
         drop = 0.27 * self.size
+        length = abs(self.end[0] - self.start[0]) if level else 0.0
+        if level and not self.beside and text_width(self.text, self.size) + 30 > length:
+            # too long for its line: it stands behind the right end
+            return Label(self.text, x + length / 2 + 14, y + drop, "ink", self.size)
         if not self.beside:
             return Label(self.text, x, y + drop, "ink", self.size, "middle", plate="plate")
         if level:
@@ -202,38 +213,45 @@ class Grain:
             y = top + (bottom - top) * i / (self.count + 1)
             inset = 0.0 if not wave else (right - left) * (0.02 + 0.05 * ((i * 7) % 3))
             length = right - left - 2 * inset
-            points = tuple((left + inset + length * k / steps, y + wave * math.sin(1.7 * k + 2.4 * i))
-                           for k in range(steps + 1))
+            points = tuple(
+                (left + inset + length * k / steps, y + wave * math.sin(1.7 * k + 2.4 * i))
+                for k in range(steps + 1)
+            )
             lines.append(Line(tuple((b, a) for a, b in points) if upright else points, self.role))
         return lines
 
     def _rings(self):
-        # arcs around a pith that lies below the board, cut off at the edges of the board
+        # arcs around a pith that lies beside the long face of the board, cut off at its edges
         left, top, right, bottom = self.box
-        cx, cy = left + 0.4 * (right - left), bottom + 0.35 * (right - left)
-        reach = cy - top
+        upright = bottom - top >= right - left
+        if not upright:
+            left, top, right, bottom = top, left, bottom, right
+        long, middle = bottom - top, (top + bottom) / 2
+        pith = left - 0.35 * long
+        near, far = left - pith, math.hypot(right - pith, long / 2)
         lines = []
         for i in range(1, self.count + 1):
-            radius = reach * i / (self.count + 0.5)
+            radius = near + (far - near) * i / (self.count + 1)
             inside = []
-            for k in range(25):
-                angle = math.pi * k / 24
-                x, y = cx - radius * math.cos(angle), cy - radius * math.sin(angle)
-                if left + 1 <= x <= right - 1 and top + 1 <= y <= bottom - 1:
+            for k in range(17):
+                y = top + 1 + (long - 2) * k / 16
+                x = pith + math.sqrt(max(0.0, radius**2 - (y - middle) ** 2))
+                if left + 1 <= x <= right - 1:
                     inside.append((x, y))
-                elif len(inside) > 1:
-                    lines.append(Line(tuple(inside), self.role))
+                elif inside:
+                    lines.append(inside)
                     inside = []
-                else:
-                    inside = []
-            if len(inside) > 1:
-                lines.append(Line(tuple(inside), self.role))
-        return lines
+            lines.append(inside)
+        return [
+            Line(tuple(line if upright else [(y, x) for x, y in line]), self.role)
+            for line in lines
+            if len(line) > 1
+        ]
 
 
 @dataclass(frozen=True)
 class Curve:
-    """A curve through arrays, filled down to a baseline when one is given.
+    """A curve through arrays; an area when it is closed along a baseline.
 
     Parameters
     ----------
@@ -242,11 +260,9 @@ class Curve:
     ys : sequence of float
         Places from the top edge, in viewBox units [-].
     role : str
-        Role of the line [-].
+        Role of the line or area [-].
     baseline : float or None
-        Where the fill ends, from the top edge, in viewBox units [-].
-    area_role : str
-        Role of the fill, needed with a baseline [-].
+        Where the area ends, from the top edge, in viewBox units; None for an open line [-].
     tolerance : float
         Points that a straight line meets within this distance are left out [-].
     """
@@ -255,16 +271,15 @@ class Curve:
     ys: tuple
     role: str
     baseline: float | None = None
-    area_role: str = ""
-    tolerance: float = 0.15
+    tolerance: float = 0.2
 
     def parts(self):
-        """Give the filled area (if any) and the line.
+        """Give the line, or the area when there is a baseline.
 
         Returns
         -------
         list
-            A Polygon when there is a baseline, then a Line [-].
+            One Line or one Polygon [-].
 
         Examples
         --------
@@ -272,11 +287,10 @@ class Curve:
         ((0.0, 0.0), (10.0, 10.0))
         """
         points = thin(self.xs, self.ys, self.tolerance)
-        line = Line(points, self.role)
         if self.baseline is None:
-            return [line]
+            return [Line(points, self.role)]
         closed = ((points[0][0], self.baseline), *points, (points[-1][0], self.baseline))
-        return [Polygon(closed, self.area_role), line]
+        return [Polygon(closed, self.role)]
 
 
 @dataclass(frozen=True)
@@ -594,8 +608,12 @@ def label_overlaps(scene):
     """
     labels = labels_of(scene)
     boxes = [label.box() for label in labels]
-    return [(labels[i].text, labels[k].text) for i in range(len(labels)) for k in range(i + 1, len(labels))
-            if boxes_meet(boxes[i], boxes[k])]
+    return [
+        (labels[i].text, labels[k].text)
+        for i in range(len(labels))
+        for k in range(i + 1, len(labels))
+        if boxes_meet(boxes[i], boxes[k])
+    ]
 
 
 def outside(scene):
@@ -623,6 +641,8 @@ def outside(scene):
             points, name = ((left, top), (right, bottom)), item.text
         else:
             points, name = [p for outline, _ in item.outlines for p in outline], item.role
-        if any(not (-0.05 <= x <= scene.width + 0.05 and -0.05 <= y <= scene.height + 0.05) for x, y in points):
+        if any(
+            not (-0.05 <= x <= scene.width + 0.05 and -0.05 <= y <= scene.height + 0.05) for x, y in points
+        ):
             found.append(name)
     return found

@@ -27,7 +27,7 @@ COLOURS = {
         "paper": "#fbf8f1",
         "ink": "#2a2521",
         "quiet": "#665d53",
-        "ghost": "#8a8075",
+        "ghost": "#72685d",
         "wood": "#e6c795",
         "wood_cut": "#edd6ad",
         "wood_edge": "#6f4b26",
@@ -50,7 +50,7 @@ COLOURS = {
         "paper": "#1f1c19",
         "ink": "#f1ebe1",
         "quiet": "#b5aa9c",
-        "ghost": "#8d8375",
+        "ghost": "#a79c8d",
         "wood": "#7d5d36",
         "wood_cut": "#8d6c43",
         "wood_edge": "#dcb983",
@@ -62,7 +62,7 @@ COLOURS = {
         "force": "#5d89eb",
         "force_soft": "#212b40",
         "moved": "#eb8863",
-        "governs": "#cd7fab",
+        "governs": "#bb7199",
         "bearing": "#f0dcc0",
         "shear": "#75ccd3",
         "shear_soft": "#1d3638",
@@ -117,8 +117,7 @@ ROLES = {
     # forces
     "force": RoleStyle(fill="force", stroke="force", width=1.8),
     "force_big": RoleStyle(fill="force", stroke="force", width=4),
-    "force_edge": RoleStyle(stroke="force", width=1.8),
-    "force_area": RoleStyle(fill="force_soft"),
+    "force_band": RoleStyle(fill="force_soft", stroke="force", width=1.8),
     # shapes
     "moved": RoleStyle(stroke="moved", width=3.6),
     "reference": RoleStyle(stroke="ink", width=2.6, dash=(11, 5)),
@@ -127,13 +126,13 @@ ROLES = {
     # checks drawn on the member
     "mark": RoleStyle(stroke="ink", width=2),
     "governs": RoleStyle(stroke="governs", width=4),
+    "governs_thin": RoleStyle(stroke="governs", width=2.6),
     "bearing": RoleStyle(stroke="bearing", width=1.8),
+    "ink_dot": RoleStyle(fill="ink", stroke="paper", width=1.5),
     # diagrams
-    "shear": RoleStyle(stroke="shear", width=2.4),
-    "shear_area": RoleStyle(fill="shear_soft"),
+    "shear": RoleStyle(fill="shear_soft", stroke="shear", width=2.2),
     "shear_dot": RoleStyle(fill="shear", stroke="paper", width=1.5),
-    "moment": RoleStyle(stroke="moment", width=2.4),
-    "moment_area": RoleStyle(fill="moment_soft"),
+    "moment": RoleStyle(fill="moment_soft", stroke="moment", width=2.2),
     "moment_dot": RoleStyle(fill="moment", stroke="paper", width=1.5),
     # what lands where
     "tributary": RoleStyle(fill="force_soft", stroke="force", width=1.2, dash=(3, 4)),
@@ -148,8 +147,8 @@ LINE_COLOURS = ("ink", "quiet", "force", "moved", "governs", "shear", "moment")
 # surfaces that lie beside each other
 SURFACE_COLOURS = ("paper", "wood", "steel")
 
-# surfaces that text is written on
-TEXT_GROUNDS = ("paper", "wall", "force_soft", "shear_soft", "moment_soft")
+# what text is written on: a label over anything else has a plate of paper behind it
+TEXT_GROUNDS = ("paper",)
 
 
 def colour(name, theme):

@@ -12,7 +12,11 @@ from structlib.pictures.scene import runs
 from structlib.pictures.style import COLOURS, FONT_STACK, ROLES, TEXT_ROLES, THEMES
 
 CLASS = "slp"
+
+# a live picture is sent on every move of a slider, so its roles travel as short class names
+CODES = {role: f"r{number}" for number, role in enumerate(ROLES)}
 _ANCHOR = {"start": "", "middle": " m", "end": " e"}
+_SIZES = (18, 20, 22, 25)
 
 
 def stylesheet():
@@ -29,10 +33,12 @@ def stylesheet():
     True
     """
     dark = _variables("dark")
-    return (f"<style>.{CLASS}{{{_variables('light')}}}"
-            f"[data-jp-theme-light=\"false\"] .{CLASS},.dark .{CLASS}{{{dark}}}"
-            f"{_rules(lambda name: f'var(--{CLASS}-{name})')}"
-            f".{CLASS}-stack{{display:grid}}.{CLASS}-stack>*{{grid-area:1/1;min-width:0}}</style>")
+    return (
+        f"<style>.{CLASS}{{{_variables('light')}}}"
+        f'[data-jp-theme-light="false"] .{CLASS},.dark .{CLASS}{{{dark}}}'
+        f"{_rules(lambda name: f'var(--{CLASS}-{name})')}"
+        f".{CLASS}-stack{{display:grid}}.{CLASS}-stack>*{{grid-area:1/1;min-width:0}}</style>"
+    )
 
 
 def _variables(theme):
@@ -40,18 +46,23 @@ def _variables(theme):
 
 
 def _rules(paint):
-    rules = [f".{CLASS}{{display:block;max-width:100%;height:auto;font-family:{FONT_STACK}}}",
-             f".{CLASS} path{{fill:none;stroke:none;stroke-linejoin:round;stroke-linecap:round}}"]
+    rules = [
+        f".{CLASS}{{display:block;max-width:100%;height:auto;font-family:{FONT_STACK}}}",
+        f".{CLASS} path{{fill:none;stroke:none;stroke-linejoin:round;stroke-linecap:round}}",
+    ]
     for role, style in ROLES.items():
         parts = [f"fill:{paint(style.fill)}"] if style.fill else []
         if style.stroke:
             parts += [f"stroke:{paint(style.stroke)}", f"stroke-width:{style.width:g}"]
         if style.dash:
             parts += ["stroke-dasharray:" + " ".join(f"{d:g}" for d in style.dash), "stroke-linecap:butt"]
-        rules.append(f".{CLASS} .{role}{{{';'.join(parts)}}}")
+        rules.append(f".{CLASS} .{CODES[role]}{{{';'.join(parts)}}}")
     rules.append(f".{CLASS} .l{{fill:none}}")
+    rules += [f".{CLASS} .s{size}{{font-size:{size}px}}" for size in _SIZES]
     rules += [f".{CLASS} text.{role}{{fill:{paint(role)};stroke:none}}" for role in TEXT_ROLES]
-    rules.append(f".{CLASS} .m{{text-anchor:middle}}.{CLASS} .e{{text-anchor:end}}.{CLASS} .b{{font-weight:700}}")
+    rules.append(
+        f".{CLASS} .m{{text-anchor:middle}}.{CLASS} .e{{text-anchor:end}}.{CLASS} .b{{font-weight:700}}"
+    )
     return "".join(rules)
 
 
@@ -117,8 +128,10 @@ def svg_layers(scene):
 
 def _open(scene, hidden=False):
     who = 'aria-hidden="true"' if hidden else f'role="img" aria-label="{escape(scene.alt)}"'
-    return (f'<svg xmlns="http://www.w3.org/2000/svg" class="{CLASS}" '
-            f'viewBox="0 0 {scene.width:g} {scene.height:g}" width="100%" {who}>')
+    return (
+        f'<svg xmlns="http://www.w3.org/2000/svg" class="{CLASS}" '
+        f'viewBox="0 0 {scene.width:g} {scene.height:g}" width="100%" {who}>'
+    )
 
 
 def _body(drawn):
@@ -127,23 +140,60 @@ def _body(drawn):
         if type(item) is Label:
             parts.append(_text(item))
         else:
-            line = " l" if item.kind == "line" else ""
-            parts.append(f'<path class="{item.role}{line}" d="{_path(item.outlines)}"/>')
+            line = " l" if item.kind == "line" and ROLES[item.role].fill else ""
+            parts.append(f'<path class="{CODES[item.role]}{line}" d="{_path(item.outlines)}"/>')
     return "".join(parts)
 
 
 def _text(label):
     bold = " b" if label.bold else ""
-    return (f'<text x="{label.x:.1f}" y="{label.y:.1f}" font-size="{label.size:g}" '
-            f'class="{label.role}{_ANCHOR[label.anchor]}{bold}">{escape(label.text, quote=False)}</text>')
+    size = label.size
+    if size in _SIZES:
+        how = f'class="{label.role} s{size:g}{_ANCHOR[label.anchor]}{bold}"'
+    else:
+        how = f'font-size="{size:g}" class="{label.role}{_ANCHOR[label.anchor]}{bold}"'
+    x, y = _TENTHS[round(label.x * 10)].strip(), _TENTHS[round(label.y * 10)].strip()
+    return f'<text x="{x}" y="{y}" {how}>{escape(label.text, quote=False)}</text>'
+
+
+class _Tenths(dict):
+    """Text of a whole number of tenths, with its separator: 123 -> " 12.3", -5 -> "-.5"."""
+
+    def __missing__(self, tenths):
+        whole, rest = divmod(abs(tenths), 10)
+        text = f"{whole or ''}.{rest}" if rest else str(whole)
+        self[tenths] = text = ("-" if tenths < 0 else " ") + text
+        return text
+
+
+_TENTHS = _Tenths()
 
 
 def _path(outlines):
-    # integers are tenths of a unit while building: one rounding for each number, no float printing
-    parts = []
+    # every point is rounded once, to a tenth; steps between rounded points lose nothing
+    # each outline starts from where the one before ended (SVG returns to its start after "z")
+    parts, text = [], _TENTHS
+    x = y = 0
     for points, closed in outlines:
-        numbers = [round(value, 1) for point in points for value in point]
-        parts.append(("M" + "%g " * len(numbers)) % tuple(numbers))
+        way = "m"
+        for px, py in points:
+            nx, ny = round(px * 10), round(py * 10)
+            if way == "m":
+                parts.append("m" + text[nx - x][nx >= x :] + text[ny - y])
+                way, start = "", (nx, ny)
+            elif ny == y:
+                parts.append("h" + text[nx - x][nx >= x :])
+                way = "h"
+            elif nx == x:
+                parts.append("v" + text[ny - y][ny >= y :])
+                way = "v"
+            elif way == "l":
+                parts.append(text[nx - x] + text[ny - y])
+            else:
+                parts.append("l" + text[nx - x][nx >= x :] + text[ny - y])
+                way = "l"
+            x, y = nx, ny
         if closed:
-            parts[-1] = parts[-1][:-1] + "Z"
+            parts.append("z")
+            x, y = start
     return "".join(parts)

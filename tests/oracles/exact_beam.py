@@ -21,6 +21,7 @@ class ExactBeam:
         self._walk()
         values = _solve(self.conditions, self.unknowns)
         self.values = values
+        self.pieces = [(*piece[:5], *map(self._number, piece[5:])) for piece in self.pieces]
         self.reactions = []
         for i, support in enumerate(beam.supports):
             if i in lifted:
@@ -112,7 +113,11 @@ class ExactBeam:
     def _advance(self, t, ei, load, rate, shear, moment, slope, sink):
         new_shear = _add(shear, self._form(-load * t - rate * t**2 / 2))
         new_moment = _add(moment, _times(shear, t), self._form(-load * t**2 / 2 - rate * t**3 / 6))
-        bend = _add(_times(moment, t), _times(shear, t**2 / 2), self._form(-load * t**3 / 6 - rate * t**4 / 24))
+        bend = _add(
+            _times(moment, t),
+            _times(shear, t**2 / 2),
+            self._form(-load * t**3 / 6 - rate * t**4 / 24),
+        )
         twice = _add(
             _times(moment, t**2 / 2),
             _times(shear, t**3 / 6),
@@ -126,11 +131,18 @@ class ExactBeam:
         """Shear, moment, slope and deflection at x, exactly."""
         x = Fraction(x)
         for piece in self.pieces:
-            start, end, ei, load, rate, *forms = piece
+            start, end, ei, load, rate, shear, moment, slope, sink = piece
             inside = start <= x < end if side == "right" else start < x <= end
             if inside or (x == end == self.pieces[-1][1]) or (x == start == 0):
-                state = self._advance(x - start, ei, load, rate, *forms)
-                return tuple(self._number(form) for form in state)
+                t = x - start
+                bend = moment * t + shear * t**2 / 2 - load * t**3 / 6 - rate * t**4 / 24
+                twice = moment * t**2 / 2 + shear * t**3 / 6 - load * t**4 / 24 - rate * t**5 / 120
+                return (
+                    shear - load * t - rate * t**2 / 2,
+                    moment + shear * t - load * t**2 / 2 - rate * t**3 / 6,
+                    slope - bend / ei,
+                    sink + slope * t - twice / ei,
+                )
         raise AssertionError("x is off the beam")
 
     def _number(self, form):

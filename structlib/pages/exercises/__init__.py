@@ -10,6 +10,17 @@ from .question import Mistake, Question, asks, kinds, make_question
 from .sheets import answer_key, answer_sheet
 
 __all__ = [
-    "Mistake", "Progress", "Question", "Try", "Verdict", "answer_key", "answer_sheet", "asks", "judge",
-    "kinds", "load_progress", "make_question", "save_progress",
+    "Mistake",
+    "Progress",
+    "Question",
+    "Try",
+    "Verdict",
+    "answer_key",
+    "answer_sheet",
+    "asks",
+    "judge",
+    "kinds",
+    "load_progress",
+    "make_question",
+    "save_progress",
 ]

@@ -1,17 +1,17 @@
 """Reads the answers that carry no unit: counts, ratios and single words."""
 
-import math
 import re
 
 from structlib.ground.refusals import BadInput
 
+_GREATEST = 1e12
 _NUMBER = r"[+-]?(?:\d{1,3}(?:,\d{3})+|\d+)?(?:\.\d*)?(?:[eE][+-]?\d{1,3})?"
 _COUNTED = "ply plies joist joists board boards piece pieces pcs stud studs jack jacks".split()
 _SPOKEN = (
     "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen "
     "fifteen sixteen seventeen eighteen nineteen twenty"
 ).split()
-_DENIALS = {"not", "no", "nor", "neither", "never", "cannot", "except", "but", "isnt", "doesnt", "dont", "wont"}
+_DENIALS = set("not no nor neither never cannot except but isnt doesnt dont wont".split())
 _SAME_WORD = {"deflection": "sag", "stiffness": "sag", "crushing": "bearing", "moment": "bending"}
 
 
@@ -44,7 +44,7 @@ def read_number(text):
     if not (re.fullmatch(_NUMBER, text, re.ASCII) and re.search(r"\d", text.lower().split("e")[0])):
         raise BadInput(f"{text!r} is not a number; write one, for example 1.5")
     number = float(text.replace(",", ""))
-    if not math.isfinite(number):
+    if not abs(number) < _GREATEST:
         raise BadInput(f"{text!r} is too large a number to be meant; write one like 1.5")
     return number
 
@@ -81,7 +81,9 @@ def read_count(text):
     try:
         number = read_number(plain)
     except BadInput:
-        raise BadInput(f"a count is asked, a whole number without a unit, for example 3; got {text!r}") from None
+        raise BadInput(
+            f"a count is asked, a whole number without a unit, for example 3; got {text!r}"
+        ) from None
     if number != int(number):
         raise BadInput(f"a count is a whole number, nobody can buy {text.strip()}; round it the right way")
     return int(number)
@@ -126,7 +128,9 @@ def _read_times(plain, text):
     try:
         return read_number(percent) / 100 if percent != plain else read_number(times)
     except BadInput:
-        raise BadInput(f"a ratio is asked, a number without a unit, for example 1.5 or 150 %; got {text!r}") from None
+        raise BadInput(
+            f"a ratio is asked, a number without a unit, for example 1.5 or 150 %; got {text!r}"
+        ) from None
 
 
 def read_word(text, choices):

@@ -20,6 +20,7 @@ _GENERIC = (
     (2, "factor 2", "It is just twice the answer. Look for a half that is missing."),
     (1 / 2, "factor 2", "It is just half of the answer. Look for a half too many."),
 )
+_GREATEST = 1e20
 _POWERS_OF_TEN = tuple(10.0**power for power in range(-9, 10) if power)
 
 
@@ -27,7 +28,7 @@ _POWERS_OF_TEN = tuple(10.0**power for power in range(-9, 10) if power)
 class Verdict:
     """What is said about an answer.
 
-    Attributes
+    Parameters
     ----------
     right : bool
         Whether it counts as right [-].
@@ -71,9 +72,9 @@ def judge(question, answer_text):
     """
     try:
         given = _read(question, answer_text)
+        read_as = say(given, question.dimension)
     except BadInput as refusal:
         return Verdict(False, "", _sentence(str(refusal)), asks=True)
-    read_as = say(given, question.dimension)
     if is_near(given, question.answer, question.tolerance):
         return Verdict(True, read_as, _praise(question, given, read_as))
     mistake = _named(question, given) or _generic(question, given)
@@ -99,7 +100,10 @@ def _read(question, answer_text):
         return read_count(text)
     if question.dimension == "ratio":
         return read_ratio(text)
-    return read(text, question.dimension, allow_negative=True)
+    value = read(text, question.dimension, allow_negative=True)
+    if abs(value) > _GREATEST:
+        raise BadInput("that number is too large to be meant; look at it again")
+    return value
 
 
 def _sentence(text):
@@ -117,7 +121,10 @@ def _praise(question, given, read_as):
     percent = 100 * abs(given / question.answer - 1)
     exact = say(question.answer, question.dimension)
     apart = "no difference" if percent < 0.05 else f"{percent:.1f} % apart"
-    return f"Right: {read_as}. The computed answer is {exact}, {apart}; within {100 * question.tolerance:.0f} % counts."
+    return (
+        f"Right: {read_as}. The computed answer is {exact}, {apart}; within {100 * question.tolerance:.0f}"
+        " % counts."
+    )
 
 
 def _off(question, given):
@@ -142,10 +149,14 @@ def _named(question, given):
 def _generic(question, given):
     if not _is_measured(question):
         return None
+    if question.dimension == "ratio" and is_near(given, 100 * question.answer, question.tolerance):
+        return Mistake(given, "per cent sign missing", "If you mean per cent, write the sign behind it.")
     for factor, name, message in _GENERIC:
         if is_near(given, factor * question.answer, question.tolerance):
             return Mistake(given, name, message)
     for power in _POWERS_OF_TEN:
         if is_near(given, power * question.answer, question.tolerance):
-            return Mistake(given, "power of ten", "The figures are right, the decimal point is not. Move it.")
+            return Mistake(
+                given, "power of ten", "The figures are right, the decimal point is not. Move it."
+            )
     return None

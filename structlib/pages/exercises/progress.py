@@ -17,7 +17,7 @@ _VERSION = 1
 class Try:
     """What happened with one question.
 
-    Attributes
+    Parameters
     ----------
     tries : int
         How many answers could be read and were judged [-].
@@ -39,7 +39,7 @@ class Try:
 class Progress:
     """All questions met so far, by kind and seed; `note` is a sentence for the reader.
 
-    Attributes
+    Parameters
     ----------
     done : dict
         ``"kind-seed"`` to `Try` [-].
@@ -189,7 +189,8 @@ def save_progress(progress, path):
         _write_in_one_stroke(path, json.dumps(record, indent=1) + "\n")
     except OSError as error:
         raise BadInput(
-            f"the progress file {path.name} could not be written: {error.strerror}; choose a folder you may write to"
+            f"the progress file {path.name} could not be written: {error.strerror}; choose a folder you may"
+            " write to"
         ) from None
     return joined
 
@@ -227,7 +228,8 @@ def _kept_aside(path):
         os.replace(path, aside)
     except OSError as error:
         raise BadInput(
-            f"the progress file {path.name} cannot be read and cannot be moved: {error.strerror}; move it yourself"
+            f"the progress file {path.name} cannot be read and cannot be moved: {error.strerror}; move it"
+            " yourself"
         ) from None
     return f"The progress file could not be read. It is kept as {aside.name}, and a new one is begun."
 

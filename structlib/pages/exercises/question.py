@@ -19,7 +19,7 @@ _kinds = {}
 class Mistake:
     """A wrong answer that a known slip leads to.
 
-    Attributes
+    Parameters
     ----------
     value : float or str
         What the slip gives, in internal units, or a word [any].
@@ -38,7 +38,7 @@ class Mistake:
 class Question:
     """One exercise with its numbers, its answer and the wrong answers people give.
 
-    Attributes
+    Parameters
     ----------
     prompt : str
         What is asked, ending with the unit and the rounding [-].
@@ -58,8 +58,12 @@ class Question:
         Accepted share of difference; 0 for counts and words [-].
     choices : tuple of str
         The words that may be answered; empty unless a word is asked [-].
-    kind, notebook, title : str
-        Where the question belongs [-].
+    kind : str
+        Short name of the question [-].
+    notebook : str
+        Number of the notebook it belongs to [-].
+    title : str
+        What it is about, in a few words [-].
     seed : int
         The number that brings the same question back [-].
     """
@@ -194,7 +198,9 @@ def check_seed(seed):
     except TypeError:
         number = -1
     if isinstance(seed, bool) or not 0 <= number <= LARGEST_SEED:
-        raise BadInput(f"seed must be a whole number from 0 to {LARGEST_SEED}, got {seed!r}; for example 12")
+        raise BadInput(
+            f"seed must be a whole number from 0 to {LARGEST_SEED}, got {seed!r}; for example 12"
+        )
     return number
 
 
@@ -219,7 +225,9 @@ def settle(question):
         # Twice the tolerance: a rounded slip must not be taken for a rounded right answer.
         if is_near(mistake.value, question.answer, 2 * question.tolerance):
             continue
-        twin = next((i for i, m in enumerate(kept) if is_near(mistake.value, m.value, question.tolerance)), None)
+        twin = next(
+            (i for i, m in enumerate(kept) if is_near(mistake.value, m.value, question.tolerance)), None
+        )
         if twin is None:
             kept.append(mistake)
         else:
@@ -228,7 +236,9 @@ def settle(question):
 
 
 def _merged(first, second):
-    return Mistake(first.value, f"{first.name}, or {second.name}", f"{first.message} Or else: {second.message}")
+    return Mistake(
+        first.value, f"{first.name}, or {second.name}", f"{first.message} Or else: {second.message}"
+    )
 
 
 def is_near(value, target, tolerance):

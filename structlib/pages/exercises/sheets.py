@@ -31,7 +31,12 @@ def answer_sheet(kind, seeds):
     questions = _questions(kind, seeds)
     parts = [f"# {questions[0].title}", "Name: ______________________  Date: ____________", _TERMS]
     for number, question in enumerate(questions, start=1):
-        parts += [f"## {number}. Seed {question.seed}", question.prompt, "Work:", "&nbsp;", "Answer: ______________________"]
+        parts += [
+            f"## {number}. Seed {question.seed}",
+            question.prompt,
+            "Work:\n\n\n",
+            "Answer: ______________________",
+        ]
     return "\n\n".join(parts) + "\n"
 
 
@@ -58,7 +63,10 @@ def answer_key(kind, seeds):
     questions = _questions(kind, seeds)
     parts = [f"# Key: {questions[0].title}", _TERMS]
     for number, question in enumerate(questions, start=1):
-        parts += [f"## {number}. Seed {question.seed}: {say(question.answer, question.dimension)}", question.solution]
+        parts += [
+            f"## {number}. Seed {question.seed}: {say(question.answer, question.dimension)}",
+            question.solution,
+        ]
         slips = [f"- {say(m.value, question.dimension)}: {m.name}" for m in question.mistakes]
         if slips:
             parts += ["Slips to look for:", "\n".join(slips)]
@@ -69,7 +77,9 @@ def _questions(kind, seeds):
     try:
         seeds = list(seeds)
     except TypeError:
-        raise BadInput(f"seeds must be a list of whole numbers, got {seeds!r}; for example [1, 2, 3]") from None
+        raise BadInput(
+            f"seeds must be a list of whole numbers, got {seeds!r}; for example [1, 2, 3]"
+        ) from None
     if not seeds:
         raise BadInput("a sheet needs at least one seed; for example [1, 2, 3]")
     return [make_question(kind, seed) for seed in seeds]

@@ -3,13 +3,11 @@
 import math
 
 from structlib.ground import loads
-from structlib.ground.units import ft, inch, plf, psf
+from structlib.ground.units import ft, inch, psf
 from structlib.mechanics import formulas
 
 from .question import Mistake, Question, asks
 from .wording import any_unit, say, whole
-
-_INVENTED = "The house is invented."
 
 
 def _long(value):
@@ -20,7 +18,7 @@ def _area_load(value):
     return say(value, "area load")
 
 
-def _line_load(value):
+def _per_foot(value):
     return say(value, "line load")
 
 
@@ -35,22 +33,35 @@ def _floor_loads(draw):
 
 
 @asks("02", "tributary_width", "How wide a strip does the wall carry?")
-def tributary_width(draw):
+def _tributary_width(draw):
     left = _span(draw, 8, 16)
     right = left + draw.choice((-3, -2, -1.5, 1.5, 2, 3, 4)) * ft
     answer = loads.tributary_width_cut(left_span=left, right_span=right)
     return Question(
         prompt=(
-            f"A wall stands between two floors. Joists span {_long(left)} on the left and {_long(right)} on the right. "
-            f"They are cut over the wall. How wide a strip of floor does the wall carry? {any_unit('ft')}"
+            f"A wall stands between two floors. Joists span {_long(left)} on the left and {_long(right)} on"
+            " the right. They are cut over the wall. How wide a strip of floor does the wall carry?"
+            f" {any_unit('feet (ft)')}"
         ),
         dimension="length",
         answer=answer,
         mistakes=(
-            Mistake(left + right, "half span forgotten",
-                    "You gave the wall both whole spans. Each joist has two ends. The wall gets one of them: half."),
-            Mistake(left / 2, "one side only", "That is half of the left span. The right side lands on the wall too."),
-            Mistake(right / 2, "one side only", "That is half of the right span. The left side lands on the wall too."),
+            Mistake(
+                left + right,
+                "half span forgotten",
+                "You gave the wall both whole spans. Each joist has two ends. The wall gets one of them:"
+                " half.",
+            ),
+            Mistake(
+                left / 2,
+                "one side only",
+                "That is half of the left span. The right side lands on the wall too.",
+            ),
+            Mistake(
+                right / 2,
+                "one side only",
+                "That is half of the right span. The left side lands on the wall too.",
+            ),
             Mistake(left, "one whole span", "That is the whole left span. Take half from each side."),
             Mistake(right, "one whole span", "That is the whole right span. Take half from each side."),
             Mistake((left + right) / 4, "halved twice", "You halved twice. Half of each span is enough."),
@@ -70,29 +81,52 @@ def tributary_width(draw):
 
 
 @asks("02", "line_load", "From a floor to pounds per foot of wall")
-def line_load(draw):
+def _line_load(draw):
     span = _span(draw, 9, 18)
     dead, live = _floor_loads(draw)
     width = loads.tributary_width_cut(left_span=span)
     answer = loads.line_load(dead + live, tributary_width=width)
     return Question(
         prompt=(
-            f"Floor joists span {_long(span)} from an outside wall to a beam. "
-            f"The floor weighs {_area_load(dead)} dead and carries {_area_load(live)} live. "
-            f"What does one foot of the outside wall carry from this floor, dead and live together? {any_unit('lb/ft')}"
+            f"Floor joists span {_long(span)} from an outside wall to a beam. The floor weighs"
+            f" {_area_load(dead)} dead and carries {_area_load(live)} live. What does one foot of the"
+            " outside wall carry from this floor, dead and live together?"
+            f" {any_unit('pounds per foot (plf)')}"
         ),
         dimension="line load",
         answer=answer,
         mistakes=(
-            Mistake(2 * answer, "half span forgotten",
-                    "You gave the wall the whole span. The beam at the other end takes half of it."),
-            Mistake(loads.line_load(live, tributary_width=width), "live load only", "That is the live load alone. The floor's own weight is there too."),
-            Mistake(loads.line_load(dead, tributary_width=width), "dead load only", "That is the dead load alone. People and things come on top."),
-            Mistake(2 * loads.line_load(live, tributary_width=width), "live load only, on the whole span",
-                    "Two slips: the dead load is missing, and the wall carries half the span."),
+            Mistake(
+                2 * answer,
+                "half span forgotten",
+                "You gave the wall the whole span. The beam at the other end takes half of it.",
+            ),
+            Mistake(
+                loads.line_load(live, tributary_width=width),
+                "live load only",
+                "That is the live load alone. The floor's own weight is there too.",
+            ),
+            Mistake(
+                loads.line_load(dead, tributary_width=width),
+                "dead load only",
+                "That is the dead load alone. People and things come on top.",
+            ),
+            Mistake(
+                2 * loads.line_load(live, tributary_width=width),
+                "live load only, on the whole span",
+                "Two slips: the dead load is missing, and the wall carries half the span.",
+            ),
             Mistake(answer / 2, "halved twice", "You halved twice. Half the span is enough."),
-            Mistake((dead + live) * ft, "load per square foot", "That is the load on one square foot. Multiply by the width carried."),
-            Mistake((dead + live) * span * span / 8 / ft, "moment formula", "That looks like w L² / 8. A wall asks for load times width."),
+            Mistake(
+                (dead + live) * ft,
+                "load per square foot",
+                "That is the load on one square foot. Multiply by the width carried.",
+            ),
+            Mistake(
+                (dead + live) * span * span / 8 / ft,
+                "moment formula",
+                "That looks like w L² / 8. A wall asks for load times width.",
+            ),
         ),
         hints=(
             "First the width of floor that the wall carries. Then load times width.",
@@ -100,36 +134,59 @@ def line_load(draw):
             f"({_area_load(dead)} + {_area_load(live)}) × {_long(span)} / 2.",
         ),
         solution=(
-            f"The wall carries half the span: {_long(width)}.\n\n"
-            f"Dead: {_area_load(dead)} × {_long(width)} = {_line_load(loads.line_load(dead, tributary_width=width))}.\n\n"
-            f"Live: {_area_load(live)} × {_long(width)} = {_line_load(loads.line_load(live, tributary_width=width))}.\n\n"
-            f"Together: **{_line_load(answer)}**. Keep the two apart in your notes."
+            f"The wall carries half the span: {_long(width)}.\n\nDead: {_area_load(dead)} × {_long(width)}"
+            f" = {_per_foot(loads.line_load(dead, tributary_width=width))}.\n\nLive: {_area_load(live)} ×"
+            f" {_long(width)} = {_per_foot(loads.line_load(live, tributary_width=width))}.\n\nTogether:"
+            f" **{_per_foot(answer)}**. Keep the two apart in your notes."
         ),
         numbers={"span": span, "dead": dead, "live": live},
     )
 
 
 @asks("02", "slope_to_plan", "From the slope to the plan")
-def slope_to_plan(draw):
+def _slope_to_plan(draw):
     on_slope = draw.choice((8, 9, 10, 11, 12, 14, 15)) * psf
     rise = draw.choice((6, 7, 8, 9, 10, 12, 14))
     answer = loads.slope_to_plan(on_slope, rise=rise)
     longer = answer / on_slope
     return Question(
         prompt=(
-            f"A roof rises {rise} in 12. Its layers weigh {_area_load(on_slope)}, measured along the slope. "
-            f"How much is that on a square foot of plan? {any_unit('lb/ft²')}"
+            f"A roof rises {rise} in 12. Its layers weigh {_area_load(on_slope)}, measured along the slope."
+            f" How much is that on a square foot of plan? {any_unit('pounds per square foot (psf)')}"
         ),
         dimension="area load",
         answer=answer,
         mistakes=(
-            Mistake(on_slope, "slope forgotten", "You left it as it was. Above one foot of plan lies more than one foot of roof."),
-            Mistake(on_slope / longer, "divided instead of multiplied",
-                    "You made it less. The slope is longer than the plan, so there is more roof, not less."),
-            Mistake(on_slope * longer**2, "slope counted twice", "You went from slope to plan twice. Once is enough."),
-            Mistake(on_slope * rise / 12, "rise over run", "You multiplied by rise over run. Use slope length over run."),
-            Mistake(on_slope * (1 + rise / 12), "rise and run added", "You added rise and run. The slope is the long side: root of 12² plus rise²."),
-            Mistake(on_slope * 12 / rise, "run over rise", "You divided by the steepness. Use slope length over run."),
+            Mistake(
+                on_slope,
+                "slope forgotten",
+                "You left it as it was. Above one foot of plan lies more than one foot of roof.",
+            ),
+            Mistake(
+                on_slope / longer,
+                "divided instead of multiplied",
+                "You made it less. The slope is longer than the plan, so there is more roof, not less.",
+            ),
+            Mistake(
+                on_slope * longer**2,
+                "slope counted twice",
+                "You went from slope to plan twice. Once is enough.",
+            ),
+            Mistake(
+                on_slope * rise / 12,
+                "rise over run",
+                "You multiplied by rise over run. Use slope length over run.",
+            ),
+            Mistake(
+                on_slope * (1 + rise / 12),
+                "rise and run added",
+                "You added rise and run. The slope is the long side: root of 12² plus rise².",
+            ),
+            Mistake(
+                on_slope * 12 / rise,
+                "run over rise",
+                "You divided by the steepness. Use slope length over run.",
+            ),
         ),
         hints=(
             "Above one foot of plan lies a longer piece of roof. How much longer?",
@@ -147,14 +204,16 @@ def slope_to_plan(draw):
 
 
 @asks("02", "level_by_level", "A wall under a roof and two floors")
-def level_by_level(draw):
+def _level_by_level(draw):
     house = draw.randrange(22, 34, 2) * ft
     roof_dead, snow = draw.choice((12, 15, 17)) * psf, draw.choice((20, 25, 30, 40)) * psf
     attic_dead, attic_live = draw.choice((8, 10)) * psf, draw.choice((10, 20)) * psf
     floor_dead, floor_live = draw.choice((10, 12, 15)) * psf, draw.choice((30, 40)) * psf
     wall = draw.choice((8, 10, 12)) * psf
     height = draw.choice((8, 9)) * ft
-    roof_width, floor_width = loads.tributary_width_cut(left_span=house), loads.tributary_width_cut(left_span=house / 2)
+    roof_width, floor_width = loads.tributary_width_cut(left_span=house), loads.tributary_width_cut(
+        left_span=house / 2
+    )
     dead_parts = (
         ("roof", loads.line_load(roof_dead, tributary_width=roof_width)),
         ("attic floor", loads.line_load(attic_dead, tributary_width=floor_width)),
@@ -172,56 +231,85 @@ def level_by_level(draw):
     floors = answer - roof - dead_parts[3][1]
     return Question(
         prompt=(
-            f"{_INVENTED} It is {_long(house)} wide. The roof spans from eave wall to eave wall. "
-            f"Both floors span from the eave wall to a middle wall, {_long(house / 2)}, and are cut there. "
-            f"On plan: roof {_area_load(roof_dead)} dead, snow {_area_load(snow)}. "
-            f"Attic floor {_area_load(attic_dead)} dead, {_area_load(attic_live)} live. "
-            f"Upper floor {_area_load(floor_dead)} dead, {_area_load(floor_live)} live. "
-            f"The upper eave wall weighs {_area_load(wall)} and is {_long(height)} high. "
-            "Keep dead apart from snow and live. Then add everything up, with nothing taken off. "
-            f"What lands on the top of the lower eave wall? {any_unit('lb/ft')}"
+            f"The house is invented. It is {_long(house)} wide. The roof spans from eave wall to eave wall."
+            f" Both floors span {_long(house / 2)}, from the eave wall to a middle wall, and are cut there."
+            f" On plan:\n\n- Roof: {_area_load(roof_dead)} dead, {_area_load(snow)} snow.\n- Attic floor:"
+            f" {_area_load(attic_dead)} dead, {_area_load(attic_live)} live.\n- Upper floor:"
+            f" {_area_load(floor_dead)} dead, {_area_load(floor_live)} live.\n- Upper eave wall:"
+            f" {_area_load(wall)} dead, {_long(height)} high.\n\nKeep dead apart from snow and live. Then"
+            " add everything up, with nothing taken off. What lands on the top of the lower eave wall?"
+            f" {any_unit('pounds per foot (plf)')}"
         ),
         dimension="line load",
         answer=answer,
         mistakes=(
-            Mistake(answer - dead_parts[3][1], "upper wall forgotten", "The upper wall's own weight is missing."),
+            Mistake(
+                answer - dead_parts[3][1], "upper wall forgotten", "The upper wall's own weight is missing."
+            ),
             Mistake(dead, "dead load only", "That is the dead load alone. Snow and live come on top."),
-            Mistake(other, "dead load forgotten", "That is snow and live alone. The house itself weighs something too."),
+            Mistake(
+                other,
+                "dead load forgotten",
+                "That is snow and live alone. The house itself weighs something too.",
+            ),
             Mistake(roof, "roof only", "That is the roof alone. Two floors and a wall land there too."),
             Mistake(answer - roof, "roof forgotten", "The roof is missing. It lands on the eave wall."),
-            Mistake(answer + floors, "half span forgotten for the floors",
-                    "You gave the eave wall the whole floor span. The middle wall takes half of it."),
-            Mistake(answer + roof, "half span forgotten for the roof",
-                    "You gave one eave wall the whole roof. The other eave wall takes half."),
-            Mistake(answer + floors + roof, "half span forgotten", "You used whole spans. Each end of a span takes half."),
-            Mistake(answer - roof / 2, "roof taken as narrow as the floors",
-                    "The roof has no middle support. Its half span is twice that of the floors."),
+            Mistake(
+                answer + floors,
+                "half span forgotten for the floors",
+                "You gave the eave wall the whole floor span. The middle wall takes half of it.",
+            ),
+            Mistake(
+                answer + roof,
+                "half span forgotten for the roof",
+                "You gave one eave wall the whole roof. The other eave wall takes half.",
+            ),
+            Mistake(
+                answer + floors + roof,
+                "half span forgotten",
+                "You used whole spans. Each end of a span takes half.",
+            ),
+            Mistake(
+                answer - roof / 2,
+                "roof taken as narrow as the floors",
+                "The roof has no middle support. Its half span is twice that of the floors.",
+            ),
             Mistake(answer - other_parts[0][1], "snow forgotten", "The snow is missing."),
         ),
         hints=(
             "Go level by level, from the roof down. For each: load times half of its own span.",
             "Roof: half of ____. Floors: half of ____. Wall: weight × ____.",
-            f"Roof: half of {_long(house)}. Floors: half of {_long(house / 2)}. Wall: {_area_load(wall)} × {_long(height)}.",
+            (
+                f"Roof: half of {_long(house)}. Floors: half of {_long(house / 2)}. Wall:"
+                f" {_area_load(wall)} × {_long(height)}."
+            ),
         ),
         solution=(
-            f"The roof lands with {_long(roof_width)}. Each floor lands with {_long(floor_width)}.\n\n"
-            f"Dead: {_sum(dead_parts)}. In all {_line_load(dead)}.\n\n"
-            f"Snow and live: {_sum(other_parts)}. In all {_line_load(other)}.\n\n"
-            f"Together: **{_line_load(answer)}**.\n\n"
-            "A rulebook may count less than all of it at once. That comes after, and only with the parts kept apart."
+            f"The roof lands with {_long(roof_width)}. Each floor lands with {_long(floor_width)}.\n\nDead:"
+            f" {_sum(dead_parts)}. In all {_per_foot(dead)}.\n\nSnow and live: {_sum(other_parts)}. In all"
+            f" {_per_foot(other)}.\n\nTogether: **{_per_foot(answer)}**.\n\nA rulebook may count less"
+            " than all of it at once. That comes after, and only with the parts kept apart."
         ),
-        numbers={"house": house, "roof_dead": roof_dead, "snow": snow, "attic_dead": attic_dead,
-                 "attic_live": attic_live, "floor_dead": floor_dead, "floor_live": floor_live,
-                 "wall": wall, "height": height},
+        numbers={
+            "house": house,
+            "roof_dead": roof_dead,
+            "snow": snow,
+            "attic_dead": attic_dead,
+            "attic_live": attic_live,
+            "floor_dead": floor_dead,
+            "floor_live": floor_live,
+            "wall": wall,
+            "height": height,
+        },
     )
 
 
 def _sum(parts):
-    return ", ".join(f"{name} {_line_load(load)}" for name, load in parts)
+    return ", ".join(f"{name} {_per_foot(load)}" for name, load in parts)
 
 
 @asks("02", "middle_wall", "Joists that run through over a wall")
-def middle_wall(draw):
+def _middle_wall(draw):
     span = _span(draw, 9, 16)
     dead, live = _floor_loads(draw)
     load = dead + live
@@ -232,23 +320,49 @@ def middle_wall(draw):
         prompt=(
             f"Joists run through over a middle wall, in one piece. Both spans are {_long(span)}. "
             f"The floor carries {_area_load(dead)} dead and {_area_load(live)} live, everywhere. "
-            f"What does one foot of the middle wall carry? {any_unit('lb/ft')}"
+            f"What does one foot of the middle wall carry? {any_unit('pounds per foot (plf)')}"
         ),
         dimension="line load",
         answer=answer,
         mistakes=(
-            Mistake(cut, "taken as cut joists", "That is right for cut joists. A joist in one piece leans harder on the middle wall."),
+            Mistake(
+                cut,
+                "taken as cut joists",
+                "That is right for cut joists. A joist in one piece leans harder on the middle wall.",
+            ),
             Mistake(answer / 2, "one side only", "Two spans land on the middle wall. You counted one."),
-            Mistake(cut / 2, "one side, taken as cut joists", "Half a span lands there from each side, and a quarter more."),
-            Mistake(2 * cut, "half span forgotten", "You gave the middle wall everything. The end walls carry some of it."),
-            Mistake(2 * answer, "the quarter put on both whole spans", "One quarter more than one span, not than two."),
+            Mistake(
+                cut / 2,
+                "one side, taken as cut joists",
+                "Half a span lands there from each side, and a quarter more.",
+            ),
+            Mistake(
+                2 * cut,
+                "half span forgotten",
+                "You gave the middle wall everything. The end walls carry some of it.",
+            ),
+            Mistake(
+                2 * answer,
+                "the quarter put on both whole spans",
+                "One quarter more than one span, not than two.",
+            ),
             Mistake(end, "end wall", "That is what an end wall carries. The middle wall carries far more."),
             Mistake(2 * end, "end share used for the middle", "Three eighths is the share of an end wall."),
-            Mistake(formulas.two_span_uniform_middle_reaction(line_load=live, span=span), "live load only",
-                    "The dead load is missing."),
-            Mistake(cut * live / load, "live load only, taken as cut joists",
-                    "Two slips: the dead load is missing, and a joist in one piece leans harder on the middle."),
-            Mistake(2 * cut / 3, "one third each", "Three supports do not share alike. The middle one carries most."),
+            Mistake(
+                formulas.two_span_uniform_middle_reaction(line_load=live, span=span),
+                "live load only",
+                "The dead load is missing.",
+            ),
+            Mistake(
+                cut * live / load,
+                "live load only, taken as cut joists",
+                "Two slips: the dead load is missing, and a joist in one piece leans harder on the middle.",
+            ),
+            Mistake(
+                2 * cut / 3,
+                "one third each",
+                "Three supports do not share alike. The middle one carries most.",
+            ),
         ),
         hints=(
             "Two half spans land on the middle wall. A joist in one piece adds a quarter.",
@@ -256,17 +370,17 @@ def middle_wall(draw):
             f"1.25 × ({_area_load(dead)} + {_area_load(live)}) × {_long(span)}.",
         ),
         solution=(
-            f"Cut joists would bring half a span from each side: {_line_load(cut)}.\n\n"
+            f"Cut joists would bring half a span from each side: {_per_foot(cut)}.\n\n"
             "Joists in one piece bring a quarter more, when both spans are equal and equally loaded.\n\n"
-            f"1.25 × {_line_load(cut)} = **{_line_load(answer)}**.\n\n"
-            f"Each end wall gets less: {_line_load(end)}."
+            f"1.25 × {_per_foot(cut)} = **{_per_foot(answer)}**.\n\n"
+            f"Each end wall gets less: {_per_foot(end)}."
         ),
         numbers={"span": span, "dead": dead, "live": live},
     )
 
 
 @asks("02", "joist_count", "How many joists?")
-def joist_count(draw):
+def _joist_count(draw):
     spacing = draw.choice((12, 16, 16, 24))
     length = draw.randrange(12 * 12, 36 * 12 + 1, 4)  # whole inches
     spaces = math.ceil(length / spacing)
@@ -274,7 +388,7 @@ def joist_count(draw):
     return Question(
         prompt=(
             f"A floor is {_long(length * inch)} long, from the first joist to the last one. "
-            f"No space between joists may be more than {_long(spacing * inch)}. "
+            f"No space between joists may be more than {spacing} in. "
             f"How many joists are there, with no doubles? {whole('joists')}"
         ),
         dimension="count",
@@ -282,9 +396,19 @@ def joist_count(draw):
         tolerance=0,
         mistakes=(
             Mistake(spaces, "the +1 forgotten", "You counted spaces. There is one joist more than spaces."),
-            Mistake(length // spacing, "rounded down, and the +1 forgotten", "Round the spaces up. Then add the joist at the start."),
-            Mistake(answer + 1, "one too many", "You added one twice. One joist more than spaces is enough."),
-            Mistake(length // 12 + 1, "one joist a foot", f"That is one joist every 12 in. Here they stand {spacing} in apart."),
+            Mistake(
+                length // spacing,
+                "rounded down, and the +1 forgotten",
+                "Round the spaces up. Then add the joist at the start.",
+            ),
+            Mistake(
+                answer + 1, "one too many", "You added one twice. One joist more than spaces is enough."
+            ),
+            Mistake(
+                length // 12 + 1,
+                "one joist a foot",
+                f"That is one joist every 12 in. Here they stand {spacing} in apart.",
+            ),
         ),
         hints=(
             "Count the spaces first. Three spaces need four joists.",

@@ -16,12 +16,14 @@ STOCK = ("2x4", "2x6", "2x8", "2x10", "2x12")
 class Board:
     """A dry board of dimension lumber, standing on edge.
 
-    Attributes
+    Parameters
     ----------
     name : str
         Its name in the yard, such as ``2x10`` [-].
-    width, depth : float
-        Its dressed size [mm].
+    width : float
+        Its dressed thickness [mm].
+    depth : float
+        Its dressed depth [mm].
     """
 
     name: str
@@ -109,7 +111,8 @@ def say(value, dimension):
         return f"{value:,}"
     if dimension == "ratio":
         return f"{value:,.2f} times" if abs(value) >= 0.1 else f"{value:.3g} times"
-    return show(value, dimension, "us")
+    # a sag or a seat is asked to three figures, so it is shown with them
+    return show(value, dimension, "us", precision=3 if dimension == "small length" else None)
 
 
 def any_unit(unit):
@@ -125,7 +128,10 @@ def any_unit(unit):
     str
         The sentence [-].
     """
-    return f"Answer in {unit}, or name another unit. Three figures are enough: within 2 % counts."
+    return (
+        f"Give it in {unit} or in another unit, and write the unit. Three figures are enough: within 2 %"
+        " counts."
+    )
 
 
 def times():
@@ -136,7 +142,9 @@ def times():
     str
         The sentence [-].
     """
-    return "Answer with a number, no unit, to two decimals: within 2 % counts."
+    return (
+        "Give a plain number such as 1.50, or per cent such as 150 %, to three figures: within 2 % counts."
+    )
 
 
 def whole(things):
@@ -152,7 +160,7 @@ def whole(things):
     str
         The sentence [-].
     """
-    return f"Answer with a whole number of {things}, no unit. It must be exact."
+    return f"Give a whole number of {things}, without a unit. It must be exact."
 
 
 def one_word(choices):
@@ -168,4 +176,4 @@ def one_word(choices):
     str
         The sentence [-].
     """
-    return f"Answer with one word: {', '.join(choices[:-1])} or {choices[-1]}. No unit, no rounding."
+    return f"Answer with one word, without unit or rounding: {', '.join(choices[:-1])} or {choices[-1]}."

@@ -16,7 +16,16 @@ from structlib.pictures.drawings.opening import (
 )
 
 __all__ = [
-    "Board", "BoardsView", "draw_boards",
-    "HouseLevel", "HouseSectionView", "draw_house_section",
-    "LoadBand", "Mark", "OpeningView", "PointLoad", "PreviousBeam", "draw_opening",
+    "Board",
+    "BoardsView",
+    "draw_boards",
+    "HouseLevel",
+    "HouseSectionView",
+    "draw_house_section",
+    "LoadBand",
+    "Mark",
+    "OpeningView",
+    "PointLoad",
+    "PreviousBeam",
+    "draw_opening",
 ]

@@ -1,20 +1,12 @@
 """A beam over an opening: what presses on it, how it moves, and where it comes nearest its limit."""
 
+from bisect import bisect_right
 from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput, check_choice, check_number
 from structlib.pictures.drawings import parts
 from structlib.pictures.labels import Callout, Label, place_callouts, spread, text_width, wrap
-from structlib.pictures.scene import (
-    Arrow,
-    Curve,
-    Dimension,
-    Line,
-    Polygon,
-    Scene,
-    hatch,
-    rectangle,
-)
+from structlib.pictures.scene import Arrow, Curve, Dimension, Line, Polygon, Scene, hatch, rectangle, thin
 from structlib.pictures.style import NOTE_SIZE
 
 KINDS = ("bending", "shear", "bearing", "sag", "stability")
@@ -23,7 +15,8 @@ COLUMN = 176.0
 DECK = 172.0
 LOAD_ROOM = 64.0
 WALL = 30.0
-BEAM_ROOM = 100.0
+BEAM_ROOM = 84.0
+WIDE_BEAM_ROOM = 60.0
 
 
 @dataclass(frozen=True)
@@ -249,8 +242,10 @@ class _Frame:
         self.column = width - COLUMN
         total = view.left_seat + view.clear_width + view.right_seat
         deepest = max(view.beam_depth, view.camera_depth, view.previous.beam_depth if view.previous else 0)
-        self.scale = min((self.right - self.left - 2 * WALL) / max(total, view.camera_width),
-                         BEAM_ROOM / deepest)
+        self.scale = min(
+            (self.right - self.left - 2 * WALL) / max(total, view.camera_width),
+            (WIDE_BEAM_ROOM if width > 2 * height / 1.5 else BEAM_ROOM) / deepest,
+        )
         middle = (self.left + self.right) / 2
         self.beam_left, self.beam_right = middle - total * self.scale / 2, middle + total * self.scale / 2
         self.seat_left = self.beam_left + view.left_seat * self.scale
@@ -260,9 +255,12 @@ class _Frame:
         self.joist = 0.0 if view.flush else min(40.0, view.joist_depth * self.scale)
         self.beam_top = DECK + self.joist
         self.beam_bottom = self.beam_top + view.beam_depth * self.scale
-        self.dimension_y = height - 266
+        self.dimension_y = height - 274
         self.room_bottom = self.dimension_y - 24
         self.floor = min(self.room_bottom, self.beam_bottom + view.opening_height * self.scale)
+        if height > 1.5 * width:
+            # upright film: the diagrams follow the floor and take the room below it
+            self.dimension_y = min(self.dimension_y, max(self.floor + 40, 446.0))
         self.posts_cut = self.floor < self.beam_bottom + view.opening_height * self.scale - 0.5
         self.factor = self._factor(view)
 
@@ -271,7 +269,9 @@ class _Frame:
         if view.sag_limit:
             sags.append(view.sag_limit)
         largest = max([abs(sag) for sag in sags], default=0.0) * self.scale
-        return parts.fitting_factor(view.exaggeration, largest, min(110.0, self.room_bottom - self.beam_bottom - 100))
+        return parts.fitting_factor(
+            view.exaggeration, largest, min(100.0, max(44.0, self.room_bottom - self.beam_bottom - 90))
+        )
 
     def x(self, place):
         return self.zero + place * self.scale
@@ -313,7 +313,7 @@ def draw_opening(view, frame="page"):
     _check(view)
     width, height = parts.FRAMES[frame]
     at = _Frame(view, width, height)
-    captions, caption = _captions(view, at)
+    captions, caption, scale = _captions(view, at)
     labels, leaders, marks = _marks(view, at)
     items = (
         parts.still_group("paper", [parts.paper(width, height), *_axes(at)]),
@@ -325,26 +325,40 @@ def draw_opening(view, frame="page"):
         *_diagrams(view, at),
         *leaders,
         *_section(view, at),
-        Dimension((at.seat_left, at.floor), (at.seat_right, at.floor), at.dimension_y - at.floor,
-                  view.clear_width_text),
+        Dimension(
+            (at.seat_left, at.floor),
+            (at.seat_right, at.floor),
+            at.dimension_y - at.floor,
+            view.clear_width_text,
+        ),
         *labels,
         *_load_labels(view, at),
         *captions,
         *parts.title_labels(view.title, width),
     )
-    return Scene(width, height, items, view.title, caption, _alt(view, caption))
+    return Scene(width, height, items, view.title, caption, _alt(view, scale))
 
 
 def _check(view):
-    for name in ("clear_width", "left_seat", "right_seat", "beam_depth", "opening_height", "ply_width",
-                 "jack_thickness", "joist_spacing"):
+    for name in (
+        "clear_width",
+        "left_seat",
+        "right_seat",
+        "beam_depth",
+        "opening_height",
+        "ply_width",
+        "jack_thickness",
+        "joist_spacing",
+    ):
         parts.check_length(name.replace("_", " "), getattr(view, name))
     for name in ("joist_depth", "sag_limit", "camera_width", "camera_depth"):
         parts.check_length(name.replace("_", " "), getattr(view, name), low_allowed=True)
     check_number("plies", view.plies, low=1, high=8, hint="for example 2")
     for side in ("left", "right"):
         check_number(f"{side} jacks", getattr(view, f"{side}_jacks"), low=0, high=8, hint="for example 2")
-    check_number("exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 40")
+    check_number(
+        "exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 40"
+    )
     check_choice("material kind", view.material_kind, parts.MATERIALS)
     for name in ("sag", "shear", "moment"):
         xs, ys = getattr(view, f"{name}_x"), getattr(view, f"{name}_y")
@@ -365,23 +379,30 @@ def _check(view):
 
 
 def _axes(at):
-    top, middle, bottom = _diagram_rows(at)
-    return [Label("shear", at.column, top + 12, "shear", 20, bold=True),
-            Label("moment", at.column, middle + 22, "moment", 20, bold=True),
-            Line(((at.left, bottom + 12), (at.width - parts.MARGIN, bottom + 12)), "leader")]
+    top, middle, _ = _diagram_rows(at)
+    return [
+        Label("shear", at.column, top + 12, "shear", 20, bold=True),
+        Label("moment", at.column, middle + 22, "moment", 20, bold=True),
+    ]
 
 
 def _wall(view, at):
     left, right = (at.left, DECK, at.beam_left, at.floor), (at.beam_right, DECK, at.right, at.floor)
-    items = [rectangle(*left, "wall"), rectangle(*right, "wall"), *hatch(left), *hatch(right)]
+    items = [rectangle(*left, "wall"), rectangle(*right, "wall"), *hatch(left, 22), *hatch(right, 22)]
     items += parts.ground_line(at.left, at.right, at.floor)
     jack = view.jack_thickness * at.scale
-    studs = [(at.beam_left - jack, DECK, at.beam_left, at.floor),
-             (at.beam_right, DECK, at.beam_right + jack, at.floor)]
-    studs += [(at.beam_left + k * jack, at.beam_bottom, at.beam_left + (k + 1) * jack, at.floor)
-              for k in range(view.left_jacks)]
-    studs += [(at.beam_right - (k + 1) * jack, at.beam_bottom, at.beam_right - k * jack, at.floor)
-              for k in range(view.right_jacks)]
+    studs = [
+        (at.beam_left - jack, DECK, at.beam_left, at.floor),
+        (at.beam_right, DECK, at.beam_right + jack, at.floor),
+    ]
+    studs += [
+        (at.beam_left + k * jack, at.beam_bottom, at.beam_left + (k + 1) * jack, at.floor)
+        for k in range(view.left_jacks)
+    ]
+    studs += [
+        (at.beam_right - (k + 1) * jack, at.beam_bottom, at.beam_right - k * jack, at.floor)
+        for k in range(view.right_jacks)
+    ]
     items += parts.wood_row(studs, "sawn")
     if at.posts_cut:
         items += _break_marks(at)
@@ -404,14 +425,21 @@ def _beam(view, at):
     items = []
     if view.previous:
         bottom = at.beam_top + view.previous.beam_depth * at.scale
-        ghost = [(at.beam_left, at.beam_top), (at.beam_right, at.beam_top), (at.beam_right, bottom),
-                 (at.beam_left, bottom), (at.beam_left, at.beam_top)]
+        ghost = [
+            (at.beam_left, at.beam_top),
+            (at.beam_right, at.beam_top),
+            (at.beam_right, bottom),
+            (at.beam_left, bottom),
+            (at.beam_left, at.beam_top),
+        ]
     box = (at.beam_left, at.beam_top, at.beam_right, at.beam_bottom)
     items += parts.wood(box, view.material_kind)
     if view.material_kind == "steel":
         flange = max(2.0, 0.06 * (box[3] - box[1]))
-        items += [Line(((box[0], box[1] + flange), (box[2], box[1] + flange)), "steel_line"),
-                  Line(((box[0], box[3] - flange), (box[2], box[3] - flange)), "steel_line")]
+        items += [
+            Line(((box[0], box[1] + flange), (box[2], box[1] + flange)), "steel_line"),
+            Line(((box[0], box[3] - flange), (box[2], box[3] - flange)), "steel_line"),
+        ]
     if view.joist_depth:
         items += _joists(view, at)
     items.append(Line(((at.left, DECK), (at.right, DECK)), "ground"))
@@ -429,8 +457,18 @@ def _joists(view, at):
     if view.flush:
         # hangers on the face of the beam, open at the top
         depth = min(view.joist_depth * at.scale, at.beam_bottom - at.beam_top - 2)
-        return [Line(((x - wide, at.beam_top), (x - wide, at.beam_top + depth), (x + wide, at.beam_top + depth),
-                      (x + wide, at.beam_top)), "steel_line") for x in middles]
+        return [
+            Line(
+                (
+                    (x - wide, at.beam_top),
+                    (x - wide, at.beam_top + depth),
+                    (x + wide, at.beam_top + depth),
+                    (x + wide, at.beam_top),
+                ),
+                "steel_line",
+            )
+            for x in middles
+        ]
     return [rectangle(x - wide / 2, DECK, x + wide / 2, at.beam_top, "wood_cut") for x in middles]
 
 
@@ -442,8 +480,10 @@ def _profile(load, start, end):
         return ((start, load.intensity), (end, load.intensity))
     pairs = tuple((float(x), float(w)) for x, w in load.intensity)
     if len(pairs) < 2 or any(b[0] < a[0] for a, b in zip(pairs, pairs[1:])):
-        raise BadInput(f"load {load.label!r} needs at least two pairs of place and load per length, "
-                       "from left to right")
+        raise BadInput(
+            f"load {load.label!r} needs at least two pairs of place and load per length, "
+            "from left to right"
+        )
     return pairs
 
 
@@ -476,15 +516,19 @@ def _bands(view, at):
 
 def _loads(view, at):
     xs, edges = _bands(view, at)
-    areas, lines, arrows = [], [], []
+    areas, arrows = [], []
     for below, above in edges:
-        areas.append(Polygon((*zip(xs, above), *zip(xs[::-1], below[::-1])), "force_area"))
-        lines.append(Curve(tuple(xs), tuple(above), "force_edge"))
-        arrows += [Arrow((x, a), (x, b), "force", min(9.0, 0.7 * (b - a)))
-                   for x, a, b in zip(xs, above, below) if b - a > 4]
-    points = [Arrow((at.x(load.x), DECK - LOAD_ROOM - 10), (at.x(load.x), DECK - 2), "force_big", 16)
-              for load in view.point_loads]
-    return areas + lines + arrows + points
+        areas.append(Polygon((*thin(xs, above, 0.2), *thin(xs, below, 0.2)[::-1]), "force_band"))
+        arrows += [
+            Arrow((x, a), (x, b), "force", min(9.0, 0.7 * (b - a)))
+            for x, a, b in zip(xs, above, below)
+            if b - a > 4
+        ]
+    points = [
+        Arrow((at.x(load.x), DECK - LOAD_ROOM - 10), (at.x(load.x), DECK - 2), "force_big", 16)
+        for load in view.point_loads
+    ]
+    return areas + arrows + points
 
 
 def _load_labels(view, at):
@@ -494,13 +538,18 @@ def _load_labels(view, at):
     for load, (below, above) in zip(view.loads, edges):
         k = max((i for i in range(len(xs)) if below[i] - above[i] > 0.5), default=len(xs) - 1)
         y = (below[k] + above[k]) / 2
-        blocks.append((wrap(load.label, COLUMN - 12, NOTE_SIZE), xs[k], y))
+        blocks.append((_column_lines(load.label, 3), xs[k], y))
     rows = sum(len(lines) for lines, _, _ in blocks)
     if rows > 8:
-        raise BadInput(f"the load labels need {rows} lines and 8 fit; shorten them, for example 'snow 300 lb/ft'")
+        raise BadInput(
+            f"the load labels need {rows} lines and 8 fit; shorten them, for example 'snow 300 lb/ft'"
+        )
     top, bottom = 76.0, 76.0 + max(4, rows) * 22 + 10
-    column = [Label(line, at.column, y + 6 + 21 * k - 10 * (len(lines) - 1), "force", NOTE_SIZE)
-              for lines, _, y in blocks for k, line in enumerate(lines)]
+    column = [
+        Label(line, at.column, y + 6 + 21 * k - 10 * (len(lines) - 1), "force", NOTE_SIZE)
+        for lines, _, y in blocks
+        for k, line in enumerate(lines)
+    ]
     column = spread(column, top=top, bottom=bottom, gap=2)
     k = 0
     for lines, x, y in blocks:
@@ -515,7 +564,9 @@ def _row_apart(row, at):
     row = sorted(row, key=lambda label: label.x)
     need = sum(text_width(label.text, label.size) + 12 for label in row)
     if need > at.right - at.left:
-        raise BadInput("the labels of the point loads do not fit beside each other; shorten them or give fewer")
+        raise BadInput(
+            "the labels of the point loads do not fit beside each other; shorten them or give fewer"
+        )
     halves = [text_width(label.text, label.size) / 2 + 6 for label in row]
     xs, edge = [], at.left
     for label, half in zip(row, halves):
@@ -534,8 +585,9 @@ def _row_apart(row, at):
 def _sag(view, at):
     items = []
     if view.previous:
-        items.append(Curve([at.x(x) for x in view.previous.sag_x], [at.sag(y) for y in view.previous.sag_y],
-                           "ghost"))
+        items.append(
+            Curve([at.x(x) for x in view.previous.sag_x], [at.sag(y) for y in view.previous.sag_y], "ghost")
+        )
     if view.sag_limit:
         y, reach = at.sag(view.sag_limit), 0.3 * (at.seat_right - at.seat_left)
         middle = (at.seat_left + at.seat_right) / 2
@@ -552,13 +604,14 @@ def _low_point(view, at):
     return at.x(view.sag_x[k]), at.sag(view.sag_y[k])
 
 
-def _sag_at(view, at, x):
-    # height of the drawn deflected shape at a place of the picture
-    place, best = (x - at.zero) / at.scale, 0.0
-    for x0, x1, y0, y1 in zip(view.sag_x, view.sag_x[1:], view.sag_y, view.sag_y[1:]):
-        if x0 <= place <= x1:
-            best = y0 + (y1 - y0) * (place - x0) / (x1 - x0) if x1 > x0 else y0
-    return at.sag(best)
+def _sag_at(xs, ys, at, x):
+    # height of a drawn deflected shape at a place of the picture
+    place = (x - at.zero) / at.scale
+    if not len(xs) or not xs[0] <= place <= xs[-1]:
+        return at.beam_bottom
+    k = min(max(bisect_right(xs, place), 1), len(xs) - 1)
+    run = xs[k] - xs[k - 1]
+    return at.sag(ys[k - 1] + (ys[k] - ys[k - 1]) * ((place - xs[k - 1]) / run if run else 0.0))
 
 
 def _marks(view, at):
@@ -566,44 +619,76 @@ def _marks(view, at):
     symbols, callouts = [], []
     for mark in sorted(view.marks, key=lambda mark: (not mark.governs, KINDS.index(mark.kind), mark.x)):
         lines, box = _SYMBOLS[mark.kind](view, at, mark)
-        role = "governs" if mark.governs else ("bearing" if mark.kind == "bearing" else "mark")
+        role = "governs_thin" if mark.governs else ("bearing" if mark.kind == "bearing" else "mark")
         symbols += [Line(points, role) for points in lines]
         if mark.governs:
             symbols.append(parts.ring(box))
         text = f"{mark.kind} {100 * mark.share:.0f} %"
         grown = 6 if mark.governs else 0
-        callouts.append(Callout(f"governs: {text}" if mark.governs else text, (box[0] + box[2]) / 2, box[3] + grown,
-                                "governs" if mark.governs else "ink", 20, mark.governs,
-                                "governs_plate" if mark.governs else "plate"))
+        callouts.append(
+            Callout(
+                f"governs: {text}" if mark.governs else text,
+                (box[0] + box[2]) / 2,
+                box[3] + grown,
+                "governs" if mark.governs else "ink",
+                20,
+                mark.governs,
+                "governs_plate" if mark.governs else "plate",
+                _lean(mark, at),
+            )
+        )
     if view.sag_limit and view.sag_limit_text:
         middle, reach = (at.seat_left + at.seat_right) / 2, 0.3 * (at.seat_right - at.seat_left)
-        callouts.append(Callout(view.sag_limit_text, middle + reach, at.sag(view.sag_limit), "quiet", NOTE_SIZE))
+        callouts.append(
+            Callout(view.sag_limit_text, middle + reach, at.sag(view.sag_limit), "quiet", NOTE_SIZE)
+        )
     bounds = (at.left, at.beam_bottom + 6, at.right, at.dimension_y - 14)
     placed = place_callouts(callouts, bounds=bounds, avoid=_shape_boxes(view, at))
     labels = [label for label, _ in placed]
     return labels, [Line(leader, "leader") for _, leader in placed], symbols
 
 
+def _lean(mark, at):
+    # names of checks at the ends stand inside the opening; at mid-span bending left, sag right
+    if mark.governs and mark.kind in ("bending", "sag", "stability"):
+        return 0.0
+    if mark.kind in ("shear", "bearing"):
+        return 0.9 if at.x(mark.x) <= (at.beam_left + at.beam_right) / 2 else -0.9
+    return {"bending": -0.85, "sag": 0.85}.get(mark.kind, 0.0)
+
+
 def _shape_boxes(view, at):
-    # what labels had better leave free: the deflected shape, the jacks and the walls
-    boxes = [(at.left, DECK, at.seat_left, at.floor), (at.seat_right, DECK, at.right, at.floor)]
-    steps, wide = 12, (at.seat_right - at.seat_left) / 12
-    for k in range(steps):
-        x = at.seat_left + wide * k
-        depth = max(_sag_at(view, at, x), _sag_at(view, at, x + wide))
-        boxes.append((x, at.beam_bottom, x + wide, depth + 3))
+    # what labels had better leave free: the deflected shape, the walls (unless the opening is
+    # drawn too narrow to hold them) and what lies below the floor
+    wall = 220 if at.seat_right - at.seat_left > 320 else 30
+    boxes = [
+        ((at.left, DECK, at.seat_left, at.floor), wall),
+        ((at.seat_right, DECK, at.right, at.floor), wall),
+        ((at.left, at.floor - 2, at.right, at.height), 200),
+    ]
+    shapes = [(view.sag_x, view.sag_y, 150)]
+    if view.previous:
+        shapes.append((view.previous.sag_x, view.previous.sag_y, 60))
+    wide = (at.beam_right - at.beam_left) / 12
+    for xs, ys, cost in shapes:
+        heights = [_sag_at(xs, ys, at, at.beam_left + wide * k) for k in range(13)]
+        for k, (one, other) in enumerate(zip(heights, heights[1:])):
+            x = at.beam_left + wide * k
+            boxes.append(((x, min(one, other) - 3, x + wide, max(one, other) + 4), cost))
     if view.sag_limit:
         middle, reach = (at.seat_left + at.seat_right) / 2, 0.3 * (at.seat_right - at.seat_left)
         y = at.sag(view.sag_limit)
-        boxes.append((middle - reach, y - 2, middle + reach, y + 2))
+        boxes.append(((middle - reach, y - 2, middle + reach, y + 2), 90))
     return boxes
 
 
 def _bending(view, at, mark):
     # fibres pulled open at the bottom edge
     x, y, high = at.x(mark.x), at.beam_bottom, min(16.0, 0.45 * (at.beam_bottom - at.beam_top))
-    lines = [((x + d - 3, y), (x + d, y - high * s), (x + d + 3, y))
-             for d, s in ((-18, 0.5), (-9, 0.8), (0, 1.0), (9, 0.8), (18, 0.5))]
+    lines = [
+        ((x + d - 3, y), (x + d, y - high * s), (x + d + 3, y))
+        for d, s in ((-18, 0.5), (-9, 0.8), (0, 1.0), (9, 0.8), (18, 0.5))
+    ]
     return lines, (x - 22, y - high, x + 22, y)
 
 
@@ -614,8 +699,12 @@ def _shear(view, at, mark):
     lean = min(14.0, (bottom - top) / 2) * (1 if x <= middle else -1)
     x = min(max(x, at.beam_left + 18), at.beam_right - 18)
     third = (bottom - top) / 3
-    crack = ((x - lean, bottom), (x - 0.1 * lean, bottom - third), (x + 0.1 * lean, bottom - 2 * third),
-             (x + lean, top))
+    crack = (
+        (x - lean, bottom),
+        (x - 0.1 * lean, bottom - third),
+        (x + 0.1 * lean, bottom - 2 * third),
+        (x + lean, top),
+    )
     return [crack], (x - abs(lean) - 2, top, x + abs(lean) + 2, bottom + 3)
 
 
@@ -633,8 +722,11 @@ def _bearing(view, at, mark):
 def _sag_mark(view, at, mark):
     # how far the low point went, from the straight edge to the shape
     x, y = _low_point(view, at)
-    return [((x - 7, at.beam_bottom), (x + 7, at.beam_bottom)), ((x, at.beam_bottom), (x, y)),
-            ((x - 7, y), (x + 7, y))], (x - 8, max(at.beam_bottom, y - 6), x + 8, y)
+    return [
+        ((x - 7, at.beam_bottom), (x + 7, at.beam_bottom)),
+        ((x, at.beam_bottom), (x, y)),
+        ((x - 7, y), (x + 7, y)),
+    ], (x - 8, max(at.beam_bottom, y - 6), x + 8, y)
 
 
 def _stability(view, at, mark):
@@ -644,7 +736,13 @@ def _stability(view, at, mark):
     return [wave], (x - 42, y - 5, x + 42, y + 5)
 
 
-_SYMBOLS = {"bending": _bending, "shear": _shear, "bearing": _bearing, "sag": _sag_mark, "stability": _stability}
+_SYMBOLS = {
+    "bending": _bending,
+    "shear": _shear,
+    "bearing": _bearing,
+    "sag": _sag_mark,
+    "stability": _stability,
+}
 
 
 # --- diagrams, section, words ---------------------------------------------------------------
@@ -652,15 +750,34 @@ _SYMBOLS = {"bending": _bending, "shear": _shear, "bearing": _bearing, "sag": _s
 
 def _diagram_rows(at):
     """Top of shear, top of moment, bottom of moment."""
-    return at.height - 246, at.height - 166, at.height - 100
+    top, bottom = at.dimension_y + 22, at.height - 110
+    return top, top + 0.55 * (bottom - top), bottom
 
 
 def _diagrams(view, at):
     top, middle, bottom = _diagram_rows(at)
-    return [*_diagram(at, "shear", view.shear_x, view.shear_y, view.shear_full, view.shear_text,
-                      (top + 2, middle - 12), top + 34),
-            *_diagram(at, "moment", view.moment_x, view.moment_y, view.moment_full, view.moment_text,
-                      (middle + 4, bottom), middle + 44)]
+    return [
+        *_diagram(
+            at,
+            "shear",
+            view.shear_x,
+            view.shear_y,
+            view.shear_full,
+            view.shear_text,
+            (top + 2, middle - 12),
+            top + 34,
+        ),
+        *_diagram(
+            at,
+            "moment",
+            view.moment_x,
+            view.moment_y,
+            view.moment_full,
+            view.moment_text,
+            (middle + 4, bottom),
+            middle + 44,
+        ),
+    ]
 
 
 def _diagram(at, name, xs, ys, full, text, rows, text_y):
@@ -670,50 +787,112 @@ def _diagram(at, name, xs, ys, full, text, rows, text_y):
     high, low = max(0.0, *map(float, ys)), min(0.0, *map(float, ys))
     if full:
         high, low = max(high, full), min(low, -full if low < 0 and name == "shear" else 0.0)
-    reach = (high - low) or 1.0
+    # a diagram of nothing but rounding dust is a straight line
+    reach = high - low if high - low > 1e-9 else 1.0
     scale = (bottom - top) / reach
     axis = top + high * scale
     places, heights = [at.x(float(x)) for x in xs], [axis - float(y) * scale for y in ys]
     k = max(range(len(ys)), key=lambda i: abs(ys[i]))
-    return [Curve(tuple(places), tuple(heights), name, axis, f"{name}_area"),
-            Line(((at.beam_left, axis), (at.beam_right, axis)), "axis"),
-            Line(((places[k], heights[k]), (at.column - 8, heights[k])), "guide"),
-            parts.dot(places[k], heights[k], f"{name}_dot"),
-            Label(text, at.column, text_y, name, NOTE_SIZE)] if text else [
-            Curve(tuple(places), tuple(heights), name, axis, f"{name}_area"),
-            Line(((at.beam_left, axis), (at.beam_right, axis)), "axis")]
+    items = [
+        Curve(tuple(places), tuple(heights), name, axis),
+        Line(((at.beam_left, axis), (at.beam_right, axis)), "axis"),
+        Line(((places[k], heights[k]), (at.column - 8, heights[k])), "guide"),
+        parts.dot(places[k], heights[k], f"{name}_dot"),
+    ]
+    return items + [
+        Label(line, at.column, text_y + 20 * i, name, NOTE_SIZE)
+        for i, line in enumerate(_column_lines(text, 2))
+    ]
+
+
+def _column_lines(text, most):
+    """Lines of a text in the right-hand column."""
+    lines = wrap(text, COLUMN - 12, NOTE_SIZE)
+    if len(lines) > most or any(text_width(line, NOTE_SIZE) > COLUMN - 8 for line in lines):
+        raise BadInput(
+            f"the text {text!r} is too long for the column beside the drawing; shorten it, "
+            "for example '3,680 lb-ft'"
+        )
+    return lines
 
 
 def _section(view, at):
-    top, bottom = 216.0 + 22 * max(0, _load_rows(view) - 5), 0.0
+    top = 216.0 + 22 * max(0, _load_rows(view) - 5)
+    name = [
+        Label(line, at.column, top + 16 + 22 * k, "ink", 20, bold=True)
+        for k, line in enumerate(_name_lines(view.section_name))
+    ]
     bottom = min(at.height - 306, top + 190)
-    total = view.plies * view.ply_width
-    scale = min((bottom - top - 62) / view.beam_depth, 70 / total)
-    left = at.column + 6
-    height, gap = view.beam_depth * scale, 2.0
+    top += 22 * (len(name) - 1)
+    gap, left = 2.0, at.column + 6
+    room = COLUMN - 48 - text_width(view.depth_text, NOTE_SIZE) - gap * (view.plies - 1)
+    if room < 20:
+        raise BadInput(f"the depth text {view.depth_text!r} is too long; shorten it, for example '9 1/4 in'")
+    scale = min(
+        (bottom - top - 62) / max(view.beam_depth, view.camera_depth), room / (view.plies * view.ply_width)
+    )
+    height = view.beam_depth * scale
     y0 = top + 30
-    boxes = [(left + k * (view.ply_width * scale + gap), y0, left + k * (view.ply_width * scale + gap)
-              + view.ply_width * scale, y0 + height) for k in range(view.plies)]
+    boxes = [
+        (
+            left + k * (view.ply_width * scale + gap),
+            y0,
+            left + k * (view.ply_width * scale + gap) + view.ply_width * scale,
+            y0 + height,
+        )
+        for k in range(view.plies)
+    ]
     right = boxes[-1][2]
-    items = ([_steel_shape(boxes[0][0], y0, right, y0 + height)] if view.material_kind == "steel"
-             else parts.wood_row(boxes, view.material_kind, rings=True))
-    return [*items, Dimension((right, y0), (right, y0 + height), 14, view.depth_text, beside=True),
-            Dimension((left, y0 + height), (right, y0 + height), 12, "", beside=True),
-            Label(view.width_text, left, y0 + height + 34, "ink", NOTE_SIZE),
-            Label(view.section_name, at.column, top + 16, "ink", 20, bold=True)]
+    items = (
+        [_steel_shape(boxes[0][0], y0, right, y0 + height)]
+        if view.material_kind == "steel"
+        else parts.wood_row(boxes, view.material_kind, rings=True)
+    )
+    return [
+        *items,
+        Dimension((right, y0), (right, y0 + height), 14, view.depth_text, beside=True),
+        Dimension((left, y0 + height), (right, y0 + height), 12, "", beside=True),
+        *[
+            Label(line, left, y0 + height + 34, "ink", NOTE_SIZE)
+            for line in _column_lines(view.width_text, 1)
+        ],
+        *name,
+    ]
+
+
+def _name_lines(name):
+    lines = wrap(name, COLUMN - 12, 20, bold=True)
+    if not 1 <= len(lines) <= 2 or any(text_width(line, 20, bold=True) > COLUMN - 8 for line in lines):
+        raise BadInput(
+            f"the section name must fill one or two short lines, got {name!r}; for example '3-ply LVL'"
+        )
+    return lines
 
 
 def _load_rows(view):
-    return sum(len(wrap(load.label, COLUMN - 12, NOTE_SIZE)) for load in view.loads)
+    return sum(len(_column_lines(load.label, 3)) for load in view.loads)
 
 
 def _steel_shape(left, top, right, bottom):
     flange, web = 0.1 * (bottom - top), 0.12 * (right - left)
     middle = (left + right) / 2
-    return Polygon(((left, top), (right, top), (right, top + flange), (middle + web, top + flange),
-                    (middle + web, bottom - flange), (right, bottom - flange), (right, bottom), (left, bottom),
-                    (left, bottom - flange), (middle - web, bottom - flange), (middle - web, top + flange),
-                    (left, top + flange)), "steel")
+    return Polygon(
+        (
+            (left, top),
+            (right, top),
+            (right, top + flange),
+            (middle + web, top + flange),
+            (middle + web, bottom - flange),
+            (right, bottom - flange),
+            (right, bottom),
+            (left, bottom),
+            (left, bottom - flange),
+            (middle - web, bottom - flange),
+            (middle - web, top + flange),
+            (left, top + flange),
+        ),
+        "steel",
+    )
 
 
 def _captions(view, at):
@@ -731,20 +910,25 @@ def _captions(view, at):
     texts = [governing[0].sentence] if governing else [""]
     texts.append(" ".join(scale))
     caption = " ".join(text for text in texts if text)
-    return parts.caption_labels(texts, at.width, at.height, 4), caption
+    return parts.caption_labels(texts, at.width, at.height, 4), caption, texts[1]
 
 
-def _alt(view, caption):
-    words = [f"{view.title}.", f"A beam {view.section_name}, {view.width_text} wide and {view.depth_text} deep, over "
-             f"an opening {view.clear_width_text}."]
+def _alt(view, scale):
+    words = [
+        f"{view.title}.",
+        f"A beam {view.section_name}, {view.width_text} wide and {view.depth_text} deep, over "
+        f"an opening {view.clear_width_text}.",
+    ]
     words += [f"Load: {load.label}." for load in (*view.loads, *view.point_loads)]
     for mark in view.marks:
         governs = ", which governs" if mark.governs else ""
-        words.append(f"{mark.kind.capitalize()} uses {100 * mark.share:.0f} %{governs}. {mark.sentence}".strip())
+        words.append(
+            f"{mark.kind.capitalize()} uses {100 * mark.share:.0f} %{governs}. {mark.sentence}".strip()
+        )
     if view.sag_limit_text:
-        words.append(f"{view.sag_limit_text.capitalize()}.")
+        words.append(f"{view.sag_limit_text[0].upper()}{view.sag_limit_text[1:]}.")
     if view.shear_text:
         words.append(f"Greatest shear {view.shear_text}.")
     if view.moment_text:
         words.append(f"Greatest moment {view.moment_text}.")
-    return " ".join([*words, caption])
+    return " ".join([*words, scale])

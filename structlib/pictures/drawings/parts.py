@@ -40,8 +40,10 @@ def title_labels(title, width):
     ['Twice the depth: 8 times as stiff']
     """
     if not title.strip():
-        raise BadInput("a picture needs a title that says its message, for example "
-                       "'Twice the depth: 8 times as stiff'")
+        raise BadInput(
+            "a picture needs a title that says its message, for example "
+            "'Twice the depth: 8 times as stiff'"
+        )
     for size in (TITLE_SIZE, TITLE_SIZE_LONG):
         lines = wrap(title, width - 2 * MARGIN, size, bold=True)
         if len(lines) <= 2:
@@ -82,7 +84,9 @@ def caption_labels(texts, width, height, most):
     for k, text in enumerate(texts):
         rows += [(line, "quiet" if k else "ink") for line in wrap(text, width - 2 * MARGIN, NOTE_SIZE)]
     if len(rows) > most:
-        raise BadInput(f"the caption needs {len(rows)} lines and {most} fit; shorten the sentence or the scale texts")
+        raise BadInput(
+            f"the caption needs {len(rows)} lines and {most} fit; shorten the sentence or the scale texts"
+        )
     first = height - 14.0 - 22.0 * (len(rows) - 1)
     return [Label(line, MARGIN, first + 22.0 * k, role, NOTE_SIZE) for k, (line, role) in enumerate(rows)]
 
@@ -137,11 +141,14 @@ def wood(box, material, *, rings=False):
     if material == "steel":
         return [rectangle(*box, "steel")]
     body = rectangle(*box, "wood_cut" if rings else "wood")
-    if thin_side < 5:
+    if thin_side < 9:
         return [body]
     if material == "lvl":
         return [body, Grain(box, "layers", max(2, min(9, int(thin_side / (4 if rings else 7)))))]
-    return [body, Grain(box, "rings", 6) if rings else Grain(box, "along", max(1, min(5, int(thin_side / 8))))]
+    return [
+        body,
+        Grain(box, "rings", 5) if rings else Grain(box, "along", max(1, min(5, int(thin_side / 8)))),
+    ]
 
 
 def wood_row(boxes, material, *, rings=False):
@@ -230,8 +237,15 @@ def check_length(name, value, *, low=0.0, high=60_000.0, low_allowed=False):
     >>> check_length("clear width", 2400.0)
     2400.0
     """
-    return check_number(name, value, low=low, high=high, low_allowed=low_allowed,
-                        shown=lambda length: f"{length:g} mm", hint="lengths are handed over in mm")
+    return check_number(
+        name,
+        value,
+        low=low,
+        high=high,
+        low_allowed=low_allowed,
+        shown=lambda length: f"{length:g} mm",
+        hint="lengths are handed over in mm",
+    )
 
 
 def check_pairs(name, xs, ys):
@@ -263,8 +277,10 @@ def check_pairs(name, xs, ys):
     check_number(f"places of the {name}", xs, low=-1e7, high=1e7)
     check_number(f"values of the {name}", ys, low=-1e15, high=1e15)
     if len(xs) != len(ys) or len(xs) < 2:
-        raise BadInput(f"the {name} needs at least two points and as many places as values, "
-                       f"got {len(xs)} places and {len(ys)} values")
+        raise BadInput(
+            f"the {name} needs at least two points and as many places as values, "
+            f"got {len(xs)} places and {len(ys)} values"
+        )
 
 
 def ground_line(left, right, y, depth=9.0):
@@ -291,8 +307,10 @@ def ground_line(left, right, y, depth=9.0):
     >>> ground_line(0, 100, 50)[-1].role
     'ground'
     """
-    count = int((right - left) // 14)
-    strokes = [Line(((left + 14 * k + depth, y), (left + 14 * k, y + depth)), "hatch") for k in range(count)]
+    count = int((right - left) // 24)
+    strokes = [
+        Line(((left + 24 * k + depth + 6, y), (left + 24 * k + 6, y + depth)), "hatch") for k in range(count)
+    ]
     return [*strokes, Line(((left, y), (right, y)), "ground")]
 
 
@@ -320,8 +338,20 @@ def ring(box, grow=6.0, role="governs"):
     """
     left, top, right, bottom = box[0] - grow, box[1] - grow, box[2] + grow, box[3] + grow
     c = min(6.0, (right - left) / 3, (bottom - top) / 3)
-    return Line(((left + c, top), (right - c, top), (right, top + c), (right, bottom - c), (right - c, bottom),
-                 (left + c, bottom), (left, bottom - c), (left, top + c), (left + c, top)), role)
+    return Line(
+        (
+            (left + c, top),
+            (right - c, top),
+            (right, top + c),
+            (right, bottom - c),
+            (right - c, bottom),
+            (left + c, bottom),
+            (left, bottom - c),
+            (left, top + c),
+            (left + c, top),
+        ),
+        role,
+    )
 
 
 def dot(x, y, role, radius=5.0):
@@ -385,11 +415,11 @@ def factor_text(factor):
     Returns
     -------
     str
-        Text such as ``"40 times"`` or ``"true size"`` [-].
+        Text such as ``"40 times true size"`` or ``"at true size"`` [-].
 
     Examples
     --------
     >>> factor_text(40), factor_text(1)
-    ('40 times', 'at true size')
+    ('40 times true size', 'at true size')
     """
-    return "at true size" if factor == 1 else f"{factor:g} times"
+    return "at true size" if factor == 1 else f"{factor:g} times true size"

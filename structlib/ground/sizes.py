@@ -1,0 +1,171 @@
+"""Sizes that can be bought, from the size standard and from trade stock, and sizes measured on site."""
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache, partial
+
+from .records import measured
+from .refusals import BadInput, check_choice, check_number
+from .showing import show
+from .tables import in_library_units, table_rows
+from .units import inch
+
+
+def nominal_size(text):
+    """Read a nominal lumber size.
+
+    Parameters
+    ----------
+    text : str
+        For example ``2x10`` [-].
+
+    Returns
+    -------
+    tuple of int
+        Nominal thickness and nominal depth [nominal inches].
+
+    Raises
+    ------
+    BadInput
+        When the text is not a size.
+
+    Examples
+    --------
+    >>> nominal_size("2x10")
+    (2, 10)
+    """
+    pattern = r"\s*([1-9][0-9]?)\s*[xX\u00d7]\s*([1-9][0-9]?)\s*"
+    match = re.fullmatch(pattern, text) if isinstance(text, str) else None
+    if not match:
+        raise BadInput(f"{text!r} is not a nominal size; write for example 2x10")
+    return int(match[1]), int(match[2])
+
+
+@dataclass(frozen=True, kw_only=True)
+class Stock:
+    """A size that can be bought, or that was measured.
+
+    Parameters
+    ----------
+    nominal : str
+        Name of the size [-].
+    width : float
+        True width of one ply [mm].
+    depth : float
+        True depth [mm].
+    kind : str
+        ``dimension``, ``timber``, ``lvl`` or ``measured`` [-].
+    source : str
+        Where the size comes from [-].
+    verified : str
+        How it is known [-].
+    availability : str
+        ``stock``, ``special order`` or ``in place`` [-].
+
+    Examples
+    --------
+    >>> [one.nominal for one in stock_sizes("dimension", thickness=2)]
+    ['2x4', '2x6', '2x8', '2x10', '2x12']
+    """
+
+    nominal: str = measured("text", "size")
+    width: float = measured("section length", "width")
+    depth: float = measured("section length", "depth")
+    kind: str = measured("text", "kind of size")
+    source: str = measured("text", "source")
+    verified: str = measured("text", "how it is known")
+    availability: str = measured("text", "availability")
+
+
+def stock_sizes(kind, thickness=None, *, special_order=False):
+    """List the sizes of a kind of material, shallow ones first.
+
+    Parameters
+    ----------
+    kind : str
+        ``dimension``, ``southern pine``, ``timber`` or ``lvl`` [-].
+    thickness : int
+        Nominal thickness, for example 2; None for all; not for LVL, which comes in 1 3/4 in plies
+        [nominal inches].
+    special_order : bool
+        Whether to list sizes too that a yard does not keep [-].
+
+    Returns
+    -------
+    tuple of Stock
+        The sizes; timbers with their green size [-].
+
+    Raises
+    ------
+    BadInput
+        When the kind is not known or has no such thickness.
+
+    Examples
+    --------
+    >>> [one.nominal for one in stock_sizes("lvl")][-2:]
+    ['1 3/4 x 16 LVL', '1 3/4 x 18 LVL']
+    """
+    check_choice("kind", kind, ("dimension", "southern pine", "timber", "lvl"))
+    sizes = _lvl_sizes() if kind == "lvl" else _sawn_sizes("timber" if kind == "timber" else "dimension")
+    if thickness is not None:
+        known = dict.fromkeys(number for number, _ in sizes)
+        if isinstance(thickness, bool) or thickness not in known:
+            raise BadInput(f"{kind} has no thickness {thickness!r}; published are "
+                           f"{', '.join(f'{number:g}' for number in known)} in")
+    wanted = [one for number, one in sizes if thickness is None or number == thickness]
+    return tuple(one for one in wanted if special_order or one.availability == "stock")
+
+
+@lru_cache(maxsize=None)
+def _sawn_sizes(kind):
+    return [(row["nominal_thickness"], Stock(
+        nominal=row["nominal"], width=in_library_units(row, f"{row['design_basis']}_thickness_in"),
+        depth=in_library_units(row, f"{row['design_basis']}_width_in"), kind=kind, source=row["source"],
+        verified=row["verified"], availability=row["availability"]))
+        for row in table_rows("sizes_ps20") if row["kind"] == kind]
+
+
+@lru_cache(maxsize=None)
+def _lvl_sizes():
+    return [(row["ply_width_in"], Stock(
+        nominal=f"{_inch_name(row['ply_width_in'])} x {_inch_name(row['depth_in'])} LVL",
+        width=in_library_units(row, "ply_width_in"), depth=in_library_units(row, "depth_in"), kind="lvl",
+        source=row["source"], verified=row["verified"], availability=row["availability"]))
+        for row in table_rows("lvl_depths")]
+
+
+def _inch_name(inches):
+    return show(inches * inch, "section length").removesuffix(" in")
+
+
+def measured_size(*, width, depth):
+    """Take a size measured on site, for old lumber that follows no table.
+
+    Parameters
+    ----------
+    width : float
+        Measured width of one piece, 1/2 in to 24 in [mm].
+    depth : float
+        Measured depth, 1/2 in to 40 in [mm].
+
+    Returns
+    -------
+    Stock
+        The size, under its measurements [-].
+
+    Raises
+    ------
+    BadInput
+        When a size is not a number in its range.
+
+    Examples
+    --------
+    >>> measured_size(width=1.75*inch, depth=7.625*inch).nominal
+    '1 3/4 in x 7 5/8 in, measured'
+    """
+    shown = partial(show, dimension="section length")
+    check_number("width", width, low=0.5 * inch, high=24 * inch, shown=shown, hint="for example 1.75*inch")
+    check_number("depth", depth, low=0.5 * inch, high=40 * inch, shown=shown, hint="for example 7.625*inch")
+    return Stock(nominal=f"{shown(width)} x {shown(depth)}, measured", width=width, depth=depth,
+                 kind="measured", source="measured on site", verified="measured on site",
+                 availability="in place")

@@ -1,0 +1,341 @@
+"""How big must the beam be? One opening, one beam, every check, drawn where it governs."""
+
+from functools import lru_cache
+
+from structlib.ground.lumber import find_material
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch, lb, plf
+from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+from structlib.house.model import demo_house
+from structlib.house.takedown import take_down
+from structlib.mechanics.beams import LineLoad
+from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.woods import WOODS, piece_of_depth, pieces
+from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
+from structlib.rules.check import Seat
+from structlib.rules.us.book import RULEBOOK
+
+CAUTION = ("This page teaches and prepares. A licensed engineer, the local code and the permit decide what is built.")
+
+#: What two people carry with care; a fact of the trade, with no source.
+TWO_PEOPLE = 200 * lb
+
+_BELOW = (
+    ("plate of Spruce-Pine-Fir", "spf"), ("plate of Hem-Fir", "hem-fir"), ("plate of Douglas Fir-Larch", "fir"),
+    ("end grain of jack studs", "post"), ("masonry", "masonry"),
+)
+_PLATES = {"spf": ("Spruce-Pine-Fir", "No.1/No.2"), "hem-fir": ("Hem-Fir", "No.2"), "fir": ("Douglas Fir-Larch", "No.2")}
+_BRACES = (
+    ("by joists, every 16 in", "joists"), ("at mid-span", "middle"), ("at the ends only", "ends"),
+    ("all along", "all"),
+)
+_POSITIONS = (("dropped: joists sit on it", "dropped"), ("flush: joists hang on its sides", "flush"))
+
+
+class BeamPage:
+    """The bench of the main job: an opening in a house, and a beam to carry what comes down on it.
+
+    Parameters
+    ----------
+    house : structlib.house.model.House or None
+        The house; the invented demo house when None [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules to judge by [-].
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+    """
+
+    def __init__(self, house=None, rulebook=RULEBOOK, system="us"):
+        self.house = demo_house() if house is None else house
+        self.rulebook, self.system = rulebook, system
+        self.total = take_down(self.house.levels).total
+        self.result = lru_cache(maxsize=64)(self._result)
+
+    def controls(self, values):
+        """Describe what can be moved: span, depth and plies first.
+
+        Parameters
+        ----------
+        values : dict
+            Current values; the depths follow the wood chosen [any].
+
+        Returns
+        -------
+        tuple
+            Controls in the order in which they stand on the page [-].
+        """
+        opening = self.house.opening
+        key = values.get("wood", "fir")
+        depths = tuple(depth for depth, *_ in pieces(key))
+        load = dict(dimension="line load", low=0.0, high=5000 * plf)
+        return (
+            Slide("span", "Span, clear", "length", 3 * ft, 20 * ft, 3 * inch, opening.clear_width),
+            Steps("depth", "Depth", "section length", depths,
+                  max((d for d in depths if d <= opening.greatest_depth), default=depths[0])),
+            Slide("plies", "Plies", "count", 1, 5, 1, 3),
+            Pick("wood", "Wood", tuple((one.label, one.key) for one in WOODS), "fir"),
+            Box("dead", "Dead load", default=self.total["dead"], **load),
+            Box("live", "Live load", default=self.total["live"], **load),
+            Box("roof_live", "Roof live load", default=self.total["roof live"], **load),
+            Box("snow", "Snow load", default=self.total["snow"], **load),
+            Pick("braced", "Top held", _BRACES, "joists"),
+            Pick("position", "Position", _POSITIONS, opening.position),
+            Box("seat", "Seat, each end", "section length", 0.5 * inch, 16 * inch, opening.left_seat),
+            Pick("below", "Sits on", _BELOW, "spf"),
+        )
+
+    def job(self, values):
+        """Return the opening that a set of values describes.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        structlib.house.beam.BeamJob
+            The opening and its loads [-].
+        """
+        span = values["span"] + values["seat"]
+        below = values["below"]
+        if below in _PLATES:
+            wood = find_material(*_PLATES[below])
+            seat = Seat(values["seat"], "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
+        else:
+            seat = Seat(values["seat"], below)
+        loads = tuple(TypedLoad(load_type, LineLoad(0.0, span, values[name])) for load_type, name in (
+            ("dead", "dead"), ("live", "live"), ("roof live", "roof_live"), ("snow", "snow")) if values[name])
+        unbraced = {"joists": 16 * inch, "middle": span / 2, "ends": span, "all": 0.0}[values["braced"]]
+        return BeamJob(values["span"], seat, seat, loads, unbraced_length=unbraced,
+                       loaded_on="side" if values["position"] == "flush" else "top")
+
+    def _result(self, items):
+        values = dict(items)
+        depth, ply_width, name, material = piece_of_depth(values["wood"], values["depth"])
+        choice = BeamChoice(material, ply_width, depth, int(values["plies"]), f"{int(values['plies'])}-{name}")
+        return check_beam(self.job(values), choice, self.rulebook)
+
+    def compute(self, values, before=None):
+        """Answer one set of values: the picture, its numbers, notes and gates.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        before : dict or None
+            The values before the last change, drawn as a ghost [any].
+
+        Returns
+        -------
+        structlib.pages.controls.Shown
+            What the page shows [-].
+        """
+        result = self.result(tuple(values.items()))
+        ghost = self.result(tuple(before.items())) if before else None
+        gates = self.gates(values, result)
+        return Shown(self.scene(values, result, ghost, gates), ("check", "asked", "can give", "share", "where and by which rule"),
+                     self.rows(result, gates), self.notes(values, result), gates)
+
+    def gates(self, values, result):
+        """Return the reasons to stop and call an engineer before anything is chosen here.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        result : structlib.house.beam.BeamResult
+            The beam as checked [-].
+
+        Returns
+        -------
+        tuple of str
+            One sentence a gate; empty when none [-].
+        """
+        gates = []
+        if values["below"] == "masonry":
+            gates.append("A beam on masonry: whether the wall under the seat can take the push is for an engineer. "
+                         "Only what is asked of it is shown here.")
+        if values["position"] == "flush" and result.member.plies > 1 and result.member.material.kind == "lvl":
+            return tuple(gates)
+        return tuple(gates)
+
+    def rows(self, result, gates=()):
+        """Return the checks as rows of text.
+
+        Parameters
+        ----------
+        result : structlib.house.beam.BeamResult
+            The beam as checked [-].
+        gates : tuple of str
+            Gates that withdraw the verdicts; what is asked stays [-].
+
+        Returns
+        -------
+        tuple of tuple of str
+            Name, asked, can give, share, where and clause [-].
+        """
+        rows = []
+        for check in _merged(result.checks):
+            share = "" if gates else show(check.share, "ratio") + (" governs" if check is result.governs else "")
+            given = "" if gates else show(check.given, check.dimension, self.system)
+            if not check.decides:
+                share = (share + " (for information)").strip()
+            rows.append((check.name, show(check.asked, check.dimension, self.system), given, share,
+                         f"{check.where}; {check.combination}; {check.clause}"))
+        solution = _greatest(result).solution
+        left, right = solution.reactions[0].force, solution.reactions[-1].force
+        ends = show(left, "force", self.system)
+        if show(right, "force", self.system) != ends:
+            ends += f" and {show(right, 'force', self.system)}"
+        rows.append(("push on each seat", ends, "", "", f"{_greatest(result).combination.name}, own weight included"))
+        length = result.job.clear_width + result.job.left.length + result.job.right.length
+        one = result.member.weight_per_length / result.member.plies * length
+        rows.append(("weight of one ply", show(one, "force", self.system), "", "",
+                     "a piece that two people carry stays under about 200 lb (common practice)"))
+        return tuple(rows)
+
+    def notes(self, values, result):
+        """Return what must be said below the numbers.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        result : structlib.house.beam.BeamResult
+            The beam as checked [-].
+
+        Returns
+        -------
+        tuple of str
+            One sentence a note [-].
+        """
+        notes, member = [], result.member
+        greatest = self.house.opening.greatest_depth
+        if values["position"] == "dropped" and member.depth > greatest * (1 + 1e-9):
+            notes.append(f"The opening leaves {show(greatest, 'section length', self.system)} for the beam; this one is "
+                         f"{show(member.depth, 'section length', self.system)} deep.")
+        length = result.job.clear_width + result.job.left.length + result.job.right.length
+        if member.weight_per_length / member.plies * length > TWO_PEOPLE:
+            notes.append("One ply is heavier than two people carry (common practice: about 200 lb).")
+        if values["position"] == "flush":
+            notes.append("Flush: the joists hang on the sides, so shear is taken in full, and the plies and hangers must "
+                         "pass the load on; that is for the drawings.")
+        if result.job.left.below == "post":
+            notes.append("On end grain the beam's own face governs; the posts below are a check of their own.")
+        if member.material.kind == "lvl":
+            notes.append("LVL values here are generic and recalled; enter the values of the maker's evaluation report.")
+        words = sorted({check.verified for check in result.checks} - {"seen"})
+        if words:
+            notes.append(f"Design values of {member.material.name}: {member.material.source}, "
+                         f"{member.material.verified}. Nothing here is better known than that.")
+        notes.append(CAUTION)
+        return tuple(notes)
+
+    def scene(self, values, result, ghost, gates=()):
+        """Draw the opening, the beam in it, and each check where it comes nearest its limit.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        result : structlib.house.beam.BeamResult
+            The beam as checked [-].
+        ghost : structlib.house.beam.BeamResult or None
+            The beam before the last change [-].
+        gates : tuple of str
+            Gates that withdraw the verdicts [-].
+
+        Returns
+        -------
+        structlib.pictures.scene.Scene
+            The picture [-].
+        """
+        system, member, job = self.system, result.member, result.job
+        demand = _greatest(result)
+        points = demand.solution.points(48)
+        sag = result.check("sag under all load")
+        peak = demand.solution.extremes
+        greatest_shear = max(abs(peak.shear.value), 1e-9)
+        view = OpeningView(
+            title=_title(result, gates),
+            clear_width=job.clear_width, left_seat=job.left.length, right_seat=job.right.length,
+            beam_depth=member.depth, opening_height=self.house.opening.height, plies=member.plies,
+            ply_width=member.ply_width,
+            material_kind={"lvl": "lvl", "timber": "timber"}.get(member.material.kind, "sawn"),
+            section_name=result.choice.name,
+            width_text=show(member.width, "section length", system),
+            depth_text=show(member.depth, "section length", system),
+            clear_width_text=f"{show(job.clear_width, 'length', system)} clear",
+            flush=values["position"] == "flush",
+            left_jacks=_jacks(job.left.length), right_jacks=_jacks(job.right.length),
+            joist_depth=9.25 * inch, joist_spacing=16 * inch,
+            loads=tuple(LoadBand(f"{name} {show(values[key], 'line load', system)}", values[key])
+                        for name, key in (("snow", "snow"), ("roof live", "roof_live"), ("live", "live"),
+                                          ("dead", "dead")) if values[key]),
+            load_full=2000 * plf, load_full_text=f"full arrow {show(2000 * plf, 'line load', system)}",
+            sag_x=tuple(points.x), sag_y=tuple(points.deflection),
+            exaggeration=40.0,
+            sag_text=f"true sag {show(sag.asked, 'small length', system)} = {_span_over(job.span, sag.asked)}",
+            sag_limit=sag.given, sag_limit_text=f"limit {_span_over(job.span, sag.given)}",
+            previous=None if ghost is None else _ghost(ghost),
+            marks=() if gates else _marks(result),
+            shear_x=tuple(points.x), shear_y=tuple(points.shear),
+            shear_text=show(greatest_shear, "force", system),
+            moment_x=tuple(points.x), moment_y=tuple(points.moment),
+            moment_text=show(abs(peak.moment.value), "moment", system),
+            camera_width=16 * ft, camera_depth=18 * inch,
+        )
+        return draw_opening(view)
+
+
+def _span_over(span, sag):
+    return f"span/{span / sag:.0f}" if sag > span / 100000 else "span/100000 or less"
+
+
+def _jacks(seat):
+    return max(1, min(5, int(seat / (1.5 * inch) + 1e-6)))
+
+
+def _greatest(result):
+    return max(result.demands, key=lambda demand: abs(demand.solution.extremes.moment.value))
+
+
+def _ghost(result):
+    points = _greatest(result).solution.points(48)
+    return PreviousBeam(result.member.depth, tuple(points.x), tuple(points.deflection))
+
+
+def _merged(checks):
+    """Left and right of the same question as one row: the end that uses more."""
+    best, order = {}, []
+    for check in checks:
+        key = check.name.replace("left", "").replace("right", "")
+        if key not in best:
+            order.append(key)
+        if key not in best or check.share > best[key].share:
+            best[key] = check
+    return [best[key] for key in order]
+
+
+def _marks(result):
+    worst = {}
+    for check in result.checks:
+        if check.kind in ("bending", "shear", "bearing", "sag") and check.decides:
+            if check.kind not in worst or check.share > worst[check.kind].share:
+                worst[check.kind] = check
+    return tuple(Mark(kind, check.position, check.share, check.sentence, check is result.governs)
+                 for kind, check in worst.items())
+
+
+_ASKS = {"bending": "Bending", "shear": "Shear", "bearing": "Crushing at the seat", "seat": "Seat length", "sag": "Sag"}
+
+
+def _title(result, gates):
+    if gates:
+        return "Stop and call first: only what is asked is shown"
+    check = result.governs
+    word = _ASKS[check.kind]
+    if check.share > 1.0:
+        return f"{word} asks {check.share:.2f} times what this beam can give"
+    return f"{word} governs: {show(check.share, 'ratio')} used"

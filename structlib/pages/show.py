@@ -1,0 +1,109 @@
+"""What a notebook cell shows without any slider: a picture, a table, a derivation, a comparison."""
+
+import html
+
+from structlib.ground.refusals import BadInput
+from structlib.ground.tables import table_rows
+from structlib.pictures import svg
+
+
+class Picture:
+    """A still picture on the page, with its alternative text.
+
+    Parameters
+    ----------
+    scene : structlib.pictures.scene.Scene
+        The picture [-].
+    """
+
+    def __init__(self, scene):
+        self.scene = scene
+
+    def _repr_html_(self):
+        return f'<div style="max-width:860px">{svg.stylesheet()}{svg.svg_of(self.scene)}</div>'
+
+    def __repr__(self):
+        return self.scene.alt
+
+
+class Table:
+    """Rows of text as a table on the page, and as plain text elsewhere.
+
+    Parameters
+    ----------
+    head : tuple of str
+        Names of the columns [-].
+    rows : iterable of tuple of str
+        Texts, row by row [-].
+    caption : str
+        A line above the table [-].
+    """
+
+    def __init__(self, head, rows, caption=""):
+        self.head, self.rows, self.caption = tuple(head), tuple(tuple(row) for row in rows), caption
+
+    def _repr_html_(self):
+        top = "".join(f'<th scope="col" style="text-align:left">{html.escape(name)}</th>' for name in self.head)
+        body = "".join("<tr>" + "".join(f'<td style="text-align:left">{html.escape(text)}</td>' for text in row) + "</tr>"
+                       for row in self.rows)
+        line = f"<caption style='text-align:left'>{html.escape(self.caption)}</caption>" if self.caption else ""
+        return f'<table style="font-size:15px">{line}<thead><tr>{top}</tr></thead><tbody>{body}</tbody></table>'
+
+    def __repr__(self):
+        return "\n".join(([self.caption] if self.caption else []) + [" | ".join(row) for row in (self.head, *self.rows)])
+
+
+def published(key, ours):
+    """Compare a number with the published one, in one line.
+
+    Parameters
+    ----------
+    key : str
+        Row of data/published_checks.csv [-].
+    ours : float
+        The library's number, in the unit of that row [as the row says].
+
+    Returns
+    -------
+    str
+        Both numbers, how far apart they are, and the source [-].
+
+    Raises
+    ------
+    BadInput
+        When there is no such row, or the two differ by more than the printed digits allow.
+
+    Examples
+    --------
+    >>> published("section modulus of a 4x8", 30.6615)
+    'section modulus of a 4x8: published 30.66 in3, ours 30.66 in3 (seen in NDS Supplement Table 1B, quoted in a university course, Problem 6.5)'
+    """
+    from structlib.ground.refusals import check_choice
+
+    rows = {row["key"]: row for row in table_rows("published_checks")}
+    row = rows[check_choice("published value", key, rows)]
+    printed, value = row["printed"], row["value"]
+    if abs(ours - value) > row["tolerance"] * abs(value):
+        raise BadInput(f"{key}: published {printed} {row['unit']}, ours {ours:g}; they should agree, so one of the inputs "
+                       "is not that of the publication")
+    digits = len(printed.split(".")[1]) if "." in printed else 0
+    return (f"{key}: published {printed} {row['unit']}, ours {ours:.{digits}f} {row['unit']} "
+            f"({row['verified']} in {row['source']})")
+
+
+def markdown(text):
+    """Show text with formulas on the page.
+
+    Parameters
+    ----------
+    text : str
+        Markdown with LaTeX [-].
+
+    Returns
+    -------
+    IPython.display.Markdown
+        What the notebook shows [-].
+    """
+    from IPython.display import Markdown
+
+    return Markdown(text)

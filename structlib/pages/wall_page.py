@@ -1,0 +1,212 @@
+"""What does this wall carry? Level by level, from the roof down, with a check that nothing is lost."""
+
+from dataclasses import replace
+from functools import lru_cache
+
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch, psf
+from structlib.house.model import demo_house
+from structlib.house.takedown import dressed_size, take_down
+from structlib.pages.beam_page import CAUTION
+from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pictures.drawings.house_section import HouseLevel, HouseSectionView, draw_house_section
+
+_SIZES = ("2x6", "2x8", "2x10", "2x12")
+_JOISTS = (("as in the house", "as is"), ("cut over the wall", "cut"), ("in one piece over it", "continuous"))
+_STOREY = 9 * ft
+
+
+class WallPage:
+    """The bench of the take-down: what comes down on one wall of a house.
+
+    Parameters
+    ----------
+    house : structlib.house.model.House or None
+        The house; the invented demo house when None [-].
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+    """
+
+    def __init__(self, house=None, system="us"):
+        self.house = demo_house() if house is None else house
+        self.system = system
+        self.result = lru_cache(maxsize=64)(self._result)
+
+    def controls(self, values):
+        """Describe what can be moved: span, depth and plies of the joists first.
+
+        Parameters
+        ----------
+        values : dict
+            Current values [any].
+
+        Returns
+        -------
+        tuple
+            Controls in the order in which they stand on the page [-].
+        """
+        lowest = self.house.levels[-1]
+        depths = tuple(dressed_size(size).depth for size in _SIZES)
+        own = dressed_size(lowest.joist.size).depth if lowest.joist else depths[2]
+        plies = lowest.joist.plies if lowest.joist else 1
+        return (
+            Slide("span", "Span, left joists", "length", 0.0, 20 * ft, 3 * inch, lowest.left_span),
+            Steps("depth", "Depth of joists", "section length", depths, own),
+            Slide("plies", "Plies of each joist", "count", 1, 3, 1, plies),
+            Box("right_span", "Span, right joists", "length", 0.0, 20 * ft, lowest.right_span),
+            Pick("joists", "Joists are", _JOISTS, "as is"),
+            Box("live", "Live load, lowest floor", "area load", 0.0, 150 * psf, lowest.live),
+        )
+
+    def levels(self, values):
+        """Return the levels of the house with the reader's joists in them.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        tuple of structlib.house.model.Level
+            Levels from the top down [-].
+        """
+        size = min(_SIZES, key=lambda name: abs(dressed_size(name).depth - values["depth"]))
+        found = []
+        for level in self.house.levels:
+            changed = replace(level, left_span=values["span"], right_span=values["right_span"])
+            if level.joist is not None and level.kind != "roof":
+                changed = replace(changed, joist=replace(level.joist, size=size, plies=int(values["plies"])))
+            if values["joists"] != "as is" and level.kind != "roof":
+                both = values["span"] and values["right_span"]
+                changed = replace(changed, joists=values["joists"] if both else "cut")
+            found.append(changed)
+        return tuple(replace(level, live=values["live"]) if i == len(found) - 1 and level.kind != "roof" else level
+                     for i, level in enumerate(found))
+
+    def _result(self, items):
+        from structlib.house.model import check_level
+
+        levels = self.levels(dict(items))
+        for level in levels:
+            check_level(level, f"the {level.name}")
+        return levels, take_down(levels)
+
+    def compute(self, values, before=None):
+        """Answer one set of values: the picture, its numbers and notes.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        before : dict or None
+            The values before the last change; their total is told beside the new one [any].
+
+        Returns
+        -------
+        structlib.pages.controls.Shown
+            What the page shows [-].
+        """
+        levels, found = self.result(tuple(values.items()))
+        was = self.result(tuple(before.items()))[1] if before else None
+        return Shown(self.scene(levels, found, was),
+                     ("level", "width that lands here", "dead", "live", "roof live", "snow", "sum from the top"),
+                     self.rows(found), self.notes(found))
+
+    def rows(self, found):
+        """Return the take-down as rows of text, with the total and the sum check.
+
+        Parameters
+        ----------
+        found : structlib.house.takedown.TakeDown
+            The loads carried down [-].
+
+        Returns
+        -------
+        tuple of tuple of str
+            Level, width, load by type, running sum [-].
+        """
+        line = lambda value: show(value, "line load", self.system)  # noqa: E731
+        rows = []
+        for share in found.shares:
+            if not share.line.sum_for_equilibrium_only() and not share.wall:
+                rows.append((share.name, "nothing: it stands on other walls", "", "", "", "", ""))
+                continue
+            width = share.left_width + share.right_width
+            above = share.running.sum_for_equilibrium_only() - share.wall
+            rows.append((share.name, show(width, "length", self.system), *(line(v) for v in share.line.values()),
+                         line(above)))
+            if share.wall:
+                rows.append((f"wall under the {share.name}", "", line(share.wall), "", "", "",
+                             line(share.running.sum_for_equilibrium_only())))
+        rows.append(("in all, by type", "", *(line(v) for v in found.total.values()),
+                     line(found.total.sum_for_equilibrium_only())))
+        entered = sum(share.entered for share in found.shares)
+        elsewhere = sum(share.elsewhere for share in found.shares)
+        rows.append(("sum check", f"all levels hold {line(entered)}", f"other supports {line(elsewhere)}", "", "", "",
+                     f"left over {line(abs(found.left_over))}"))
+        return tuple(rows)
+
+    def notes(self, found):
+        """Return what must be said below the numbers.
+
+        Parameters
+        ----------
+        found : structlib.house.takedown.TakeDown
+            The loads carried down [-].
+
+        Returns
+        -------
+        tuple of str
+            One sentence a note [-].
+        """
+        notes = ["The types are kept apart: a rulebook combines them later, each with its own factor."]
+        if any(share.joists == "continuous" for share in found.shares):
+            notes.append("A joist in one piece over the wall puts more than half of each span on it: a quarter more in "
+                         "all when both spans are equal.")
+        if self.house.invented:
+            notes.append(f"{self.house.name} is an invented house, made up for this workbook.")
+        notes.append(CAUTION)
+        return tuple(notes)
+
+    def scene(self, levels, found, was):
+        """Draw the section through the house, with what gathers in the wall.
+
+        Parameters
+        ----------
+        levels : tuple of structlib.house.model.Level
+            Levels from the top down [-].
+        found : structlib.house.takedown.TakeDown
+            The loads carried down [-].
+        was : structlib.house.takedown.TakeDown or None
+            The same before the last change [-].
+
+        Returns
+        -------
+        structlib.pictures.scene.Scene
+            The picture [-].
+        """
+        line = lambda value: show(value, "line load", self.system)  # noqa: E731
+        floors = sum(level.kind != "roof" for level in levels)
+        drawn, height = [], _STOREY * floors
+        for level, share in zip(levels, found.shares):
+            per_width = share.area.sum_for_equilibrium_only()
+            drawn.append(HouseLevel(
+                level.name, level.kind, height, level.left_span, level.right_span, level.joists == "continuous",
+                share.left_width, share.right_width,
+                line(share.left_width * per_width) if share.left_width else "",
+                line(share.right_width * per_width) if share.right_width else "",
+                line(share.running.sum_for_equilibrium_only()) if level.lands else ""))
+            height -= 0.0 if level.kind == "roof" else _STOREY
+        total = found.total.sum_for_equilibrium_only()
+        title = f"This wall carries {line(total)}"
+        if was is not None:
+            before = was.total.sum_for_equilibrium_only()
+            title += f", {show(abs(total - before), 'line load', self.system, 0 if self.system == 'us' else None)} {'more' if total >= before else 'less'} than before"
+        left = max(level.left_span for level in levels)
+        right = max(level.right_span for level in levels)
+        roof = any(level.kind == "roof" for level in levels)
+        return draw_house_section(HouseSectionView(
+            title, tuple(drawn), left, right, roof_rise=0.25 * (left + right) if roof else 0.0,
+            wall_name="the wall in question", note="Dead and live together, for the eye only.",
+            scale_text=f"House {show(left + right, 'length', self.system)} wide"))

@@ -1,0 +1,135 @@
+"""The woods a page offers, in the order a yard would name them, and the sizes each comes in."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from structlib.ground.lumber import find_material, lvl, stock_sizes
+from structlib.ground.refusals import check_choice
+from structlib.ground.units import inch
+
+
+@dataclass(frozen=True)
+class Wood:
+    """One choice of a page's material list: what is shown, and where its values and sizes come from."""
+
+    key: str
+    label: str
+    species: str
+    grade: str
+    kind: str
+    thickness: float
+
+    def material(self, nominal):
+        """Return the design values for a piece of this wood in one size.
+
+        Parameters
+        ----------
+        nominal : str
+            Nominal size, such as '2x10' [-].
+
+        Returns
+        -------
+        structlib.ground.lumber.Material
+            The values [-].
+        """
+        return lvl(self.grade) if self.kind == "lvl" else find_material(self.species, self.grade, nominal)
+
+    def sizes(self):
+        """Return the stock sizes of this wood, shallow first.
+
+        Returns
+        -------
+        tuple of structlib.ground.lumber.Stock
+            Sizes [-].
+        """
+        if self.kind == "lvl":
+            return stock_sizes("lvl")
+        return stock_sizes("timber" if self.kind == "timber" else "dimension", thickness=self.thickness,
+                           special_order=self.kind == "timber")
+
+
+WOODS = (
+    Wood("hem-fir", "Hem-Fir No.2, 2x lumber", "Hem-Fir", "No.2", "dimension", 2),
+    Wood("spf", "Spruce-Pine-Fir No.1/No.2, 2x lumber", "Spruce-Pine-Fir", "No.1/No.2", "dimension", 2),
+    Wood("fir", "Douglas Fir-Larch No.2, 2x lumber", "Douglas Fir-Larch", "No.2", "dimension", 2),
+    Wood("fir select", "Douglas Fir-Larch Select Structural, 2x lumber", "Douglas Fir-Larch", "Select Structural",
+         "dimension", 2),
+    Wood("southern pine", "Southern Pine No.2, 2x lumber", "Southern Pine", "No.2", "dimension", 2),
+    Wood("fir timber", "Douglas Fir-Larch No.1, 6x timber", "Douglas Fir-Larch", "No.1", "timber", 6),
+    Wood("lvl 1.9", "LVL 1.9E-2600Fb, generic", "LVL", "1.9E-2600Fb", "lvl", 1.75),
+    Wood("lvl 2.0", "LVL 2.0E-2900Fb, generic", "LVL", "2.0E-2900Fb", "lvl", 1.75),
+)
+
+
+def wood(key):
+    """Return one of the woods by its key.
+
+    Parameters
+    ----------
+    key : str
+        Key of the wood, such as 'hem-fir' [-].
+
+    Returns
+    -------
+    Wood
+        The wood [-].
+
+    Raises
+    ------
+    BadInput
+        When there is no such wood; the nearest are named.
+
+    Examples
+    --------
+    >>> wood("fir").species
+    'Douglas Fir-Larch'
+    """
+    found = {one.key: one for one in WOODS}
+    return found[check_choice("wood", key, found)]
+
+
+@lru_cache(maxsize=None)
+def pieces(key):
+    """Return every size of a wood as (depth, width of a ply, name, material).
+
+    Parameters
+    ----------
+    key : str
+        Key of the wood [-].
+
+    Returns
+    -------
+    tuple of tuple
+        Depth, ply width, name, material [mm, mm, -, -].
+
+    Examples
+    --------
+    >>> [name for _, _, name, _ in pieces("hem-fir")]
+    ['2x4', '2x6', '2x8', '2x10', '2x12']
+    """
+    one = wood(key)
+    return tuple((size.depth, size.width, size.nominal, one.material(size.nominal)) for size in one.sizes()
+                 if one.kind != "timber" or size.depth > size.width - 0.5 * inch)
+
+
+def piece_of_depth(key, depth):
+    """Return the piece of a wood that has one depth.
+
+    Parameters
+    ----------
+    key : str
+        Key of the wood [-].
+    depth : float
+        Depth, one that the wood comes in [mm].
+
+    Returns
+    -------
+    tuple
+        Depth, ply width, name, material [mm, mm, -, -].
+
+    Examples
+    --------
+    >>> piece_of_depth("hem-fir", 9.25 * inch)[2]
+    '2x10'
+    """
+    return min(pieces(key), key=lambda piece: abs(piece[0] - depth))

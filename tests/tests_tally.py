@@ -1,0 +1,11 @@
+"""The tally of compared values, shared by the tests and printed by conftest at the end."""
+
+from collections import defaultdict
+
+#: (group, how it is known) -> list of (share of the tolerance used, label).
+TALLY = defaultdict(list)
+
+
+def record_published(group, verified, used_tolerance, label):
+    """Note one comparison with a published, computed or common-practice value."""
+    TALLY[(group, verified)].append((used_tolerance, label))
