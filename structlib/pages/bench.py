@@ -19,7 +19,9 @@ from structlib.pictures import svg  # noqa: E402
 _STYLE = """
 .sl-bench { max-width: 1240px; }
 .sl-bench .sl-controls { flex: 0 0 300px; min-width: 280px; }
-.sl-bench .sl-picture { flex: 1 1 560px; min-width: 300px; overflow: hidden; }
+.sl-bench .sl-side { flex: 1 1 560px; min-width: 300px; max-width: 900px; }
+.sl-bench .sl-picture { overflow: visible; height: auto; }
+.sl-bench .sl-picture svg { max-width: 720px; display: block; }
 .sl-bench .widget-label, .sl-bench input, .sl-bench select { font-size: 15px; }
 .sl-table { border-collapse: collapse; font-size: 15px; line-height: 1.35; margin: 4px 0 2px 0;
   font-variant-numeric: tabular-nums; }
@@ -67,8 +69,9 @@ class Bench(W.VBox):
             raise BadInput(f"this bench has no control {sorted(unknown)[0]!r}; it has " + ", ".join(self.values))
         self.values.update(start)
         self._build()
-        row = W.HBox([self._controls, W.VBox([self._picture, self._status], layout=W.Layout(flex="1 1 560px"))],
-                     layout=W.Layout(flex_flow="row wrap", width="100%"))
+        side = W.VBox([self._status, self._picture])
+        side.add_class("sl-side")
+        row = W.HBox([self._controls, side], layout=W.Layout(flex_flow="row wrap", width="100%"))
         super().__init__([_head_style(), row])
         self.add_class("sl-bench")
         self._draw()

@@ -4,6 +4,7 @@ import numpy
 
 from structlib.ground.refusals import check_number
 from structlib.rules.us import factors
+from structlib.rules.us.inputs import check_amount, check_member_length, check_size, check_unit_circle
 
 
 def bearing_stress(*, reaction, width, bearing_length):
@@ -23,11 +24,19 @@ def bearing_stress(*, reaction, width, bearing_length):
     float, numpy.ndarray or sympy expression
         Bearing stress [MPa].
 
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
     Examples
     --------
     >>> bearing_stress(reaction=4000.0, width=3.0, bearing_length=2.0)
     666.6666666666666
     """
+    check_amount("reaction", reaction, zero=True, hint="for example 1500*lb; a seat can push, never pull")
+    check_size("width", width)
+    check_member_length("bearing length", bearing_length, zero=False)
     return reaction / (width * bearing_length)
 
 
@@ -48,11 +57,19 @@ def bearing_length_needed(*, reaction, width, bearing_value):
     float, numpy.ndarray or sympy expression
         Seat length [mm].
 
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
     Examples
     --------
     >>> round(bearing_length_needed(reaction=4000.0, width=3.0, bearing_value=425.0), 2)
     3.14
     """
+    check_amount("reaction", reaction, zero=True, hint="for example 1500*lb; a seat can push, never pull")
+    check_size("width", width)
+    check_amount("bearing value", bearing_value)
     return reaction / (width * bearing_value)
 
 
@@ -74,7 +91,7 @@ def bearing_area_factor(*, bearing_length, distance_to_end):
     Raises
     ------
     BadInput
-        When the seat has no length.
+        When the seat has no length, or a length is not a finite number in its range.
 
     Notes
     -----
@@ -90,6 +107,7 @@ def bearing_area_factor(*, bearing_length, distance_to_end):
     """
     check_number("bearing length", bearing_length, low=0.0, high=10000.0, low_allowed=False,
                  shown=lambda mm: f"{mm:g} mm", hint="a beam wants at least 1 1/2 in of seat")
+    check_member_length("distance to the end", distance_to_end)
     added = factors.length("bearing_area_added_length")
     longest = factors.length("bearing_area_greatest_length")
     nearest = factors.length("bearing_area_least_end_distance")
@@ -116,6 +134,11 @@ def bearing_value_at_angle(*, along, across, sine, cosine):
     float, numpy.ndarray or sympy expression
         Bearing value at that angle [MPa].
 
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
     Notes
     -----
     NDS 2018 Eq. 3.10-1.
@@ -125,4 +148,7 @@ def bearing_value_at_angle(*, along, across, sine, cosine):
     >>> bearing_value_at_angle(along=1200.0, across=400.0, sine=0.5, cosine=0.75**0.5)
     800.0
     """
+    check_amount("bearing value along the grain", along)
+    check_amount("bearing value across the grain", across)
+    check_unit_circle(sine=sine, cosine=cosine)
     return along * across / (along * sine**2 + across * cosine**2)

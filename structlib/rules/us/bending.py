@@ -2,9 +2,12 @@
 
 import numpy
 
-from structlib.ground.refusals import OutsideRule
+from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
+from structlib.ground.material import Material
+from structlib.ground.units import inch
 from structlib.rules.check import Factor
 from structlib.rules.us import factors
+from structlib.rules.us.inputs import check_amount, check_size, check_yes_or_no
 from structlib.rules.us.stability import beam_stability_factor
 
 
@@ -25,6 +28,11 @@ def depth_factor(*, depth, reference_depth, exponent):
     float, numpy.ndarray or sympy expression
         Depth factor [-].
 
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
     Notes
     -----
     NDS 2018 4.3.6 for timbers (12 in, 1/9); for LVL the maker's own exponent (NDS 2018 8.3.6).
@@ -34,6 +42,9 @@ def depth_factor(*, depth, reference_depth, exponent):
     >>> round(depth_factor(depth=13.5, reference_depth=12.0, exponent=1/9), 3)
     0.987
     """
+    check_amount("depth", depth, hint="for example 9.25*inch")
+    check_amount("reference depth", reference_depth, hint="for example 12*inch")
+    check_number("depth exponent", exponent, low=0, high=1, hint="for example 1/9")
     return (reference_depth / depth) ** exponent
 
 
@@ -57,12 +68,12 @@ def size_factor(material, *, width, depth):
     Raises
     ------
     OutsideRule
-        When the piece is not of a size that the material's values cover.
+        When the piece is not of a size that the material's values cover, or lies on its flat.
 
     Notes
     -----
     NDS Supplement 2018 Table 4A (dimension lumber), 4B (Southern Pine: values by size, factor 1.0 up to
-    12 in), NDS 2018 4.3.6 (timbers deeper than 12 in), 8.3.6 (LVL).
+    12 in), 4D and NDS 2018 4.3.6 (timbers, 5 in and thicker; deeper than 12 in), 8.3.6 (LVL).
 
     Examples
     --------
@@ -72,6 +83,8 @@ def size_factor(material, *, width, depth):
     >>> float(factor)
     1.1
     """
+    refuse_unknown_material(material)
+    _refuse_size(material, check_size("width of one piece", width), check_size("depth", depth))
     if material.kind == "lvl":
         floor = factors.length("lvl_depth_factor_least_depth")
         factor = depth_factor(depth=numpy.maximum(depth, floor), reference_depth=material.reference_depth,
@@ -102,6 +115,11 @@ def repetitive_factor(material, *, sharing_members):
     float or numpy.ndarray
         1.0 below three members; then 1.15 for sawn dimension lumber, LVL's own for LVL [-].
 
+    Raises
+    ------
+    BadInput
+        When the count is not a number of one or more.
+
     Notes
     -----
     NDS 2018 4.3.9 (2 in to 4 in lumber), 8.3.7 (structural composite lumber). Timbers get none.
@@ -113,10 +131,12 @@ def repetitive_factor(material, *, sharing_members):
     >>> float(repetitive_factor(fir, sharing_members=2)), float(repetitive_factor(fir, sharing_members=3))
     (1.0, 1.15)
     """
+    refuse_unknown_material(material)
+    check_number("members that share", sharing_members, low=1, high=1000, hint="for example 3")
     key = {"lvl": "repetitive_member_factor_lvl", "timber": None}.get(material.kind, "repetitive_member_factor")
     if key is None:
         return numpy.ones(numpy.shape(sharing_members))
-    return numpy.where(numpy.asarray(sharing_members) >= 3, factors.scalar(key), 1.0)
+    return numpy.where(numpy.asarray(sharing_members) >= factors.scalar("repetitive_member_least_count"), factors.scalar(key), 1.0)
 
 
 def wet_factor(material, *, value, wet):
@@ -140,6 +160,8 @@ def wet_factor(material, *, value, wet):
     ------
     OutsideRule
         For LVL in wet service: its values hold dry only, unless the maker's report says otherwise.
+    BadInput
+        When the value is none of these words.
 
     Notes
     -----
@@ -152,15 +174,48 @@ def wet_factor(material, *, value, wet):
     >>> wet_factor(find_material("Douglas Fir-Larch", "No.1"), value="bending", wet=True)
     0.85
     """
-    if not wet:
+    refuse_unknown_material(material)
+    check_choice("design value", value, ("bending", "shear", "bearing", "modulus"))
+    if not check_yes_or_no("wet", wet):
         return 1.0
     if material.kind == "lvl":
         raise OutsideRule("LVL values hold for dry use only (NDS 2018 8.1.4); for wet service ask the maker")
+    return factors.scalar(_wet_key(material, value))
+
+
+def wet_verified(material, *, value, wet):
+    """Return how well the wet service factor on one design value is known.
+
+    Parameters
+    ----------
+    material : structlib.ground.lumber.Material
+        The wood [-].
+    value : str
+        'bending', 'shear', 'bearing', 'modulus' [-].
+    wet : bool
+        True where the wood stays above 19 % moisture in use [-].
+
+    Returns
+    -------
+    str
+        The ``verified`` word of the factor; 'seen' when dry, where nothing is looked up [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> wet_verified(find_material("Hem-Fir", "No.2"), value="modulus", wet=True)
+    'recalled'
+    """
+    return factors.verified(_wet_key(material, value)) if wet else "seen"
+
+
+def _wet_key(material, value):
     group = "timber" if material.kind == "timber" else "dimension"
-    return factors.scalar(f"wet_service_{group}_{value}")
+    return f"wet_service_{group}_{value}"
 
 
-def bending_value(material, *, width, depth, plies, ply_width, unbraced_length, time_factor, wet=False, sharing_members=None):
+def bending_value(material, *, width, depth, plies, ply_width, unbraced_length, time_factor, wet=False,
+                  sharing_members=None, case="single span, uniform"):
     """Return the adjusted bending value of a beam and the factors that made it.
 
     Parameters
@@ -183,6 +238,8 @@ def bending_value(material, *, width, depth, plies, ply_width, unbraced_length, 
         Wet service [-].
     sharing_members : int or numpy.ndarray or None
         Members that share load; the plies themselves when None [-].
+    case : str
+        Span and load, a row of the effective length table; 'not listed' for any load that is not even [-].
 
     Returns
     -------
@@ -197,7 +254,8 @@ def bending_value(material, *, width, depth, plies, ply_width, unbraced_length, 
     Notes
     -----
     NDS 2018 4.3.1 and 8.3.1. For LVL the lesser of volume and stability factor holds when the volume
-    factor is below 1; above 1 both hold (8.3.6).
+    factor is below 1; above 1 both hold (8.3.6), and the stability factor is worked out from the bending value
+    already raised by it (3.3.3.8).
 
     Examples
     --------
@@ -214,23 +272,23 @@ def bending_value(material, *, width, depth, plies, ply_width, unbraced_length, 
     size, size_clause, size_verified = size_factor(material, width=ply_width, depth=depth)
     repeats = repetitive_factor(material, sharing_members=sharing)
     is_lvl = material.kind == "lvl"
-    starred = material.bending * time_factor * wet_on_bending * repeats * (1.0 if is_lvl else size)
+    check_amount("load duration factor", time_factor, hint="for example 1.15")
+    starred = material.bending * time_factor * wet_on_bending * repeats * (numpy.maximum(size, 1.0) if is_lvl else size)
     stability = beam_stability_factor(
         unbraced_length=unbraced_length, depth=depth, width=width, bending_value=starred,
-        modulus_stability=material.modulus_stability * wet_on_modulus,
+        modulus_stability=material.modulus_stability * wet_on_modulus, case=case,
     )
-    if is_lvl:
-        both = numpy.where(size < 1.0, numpy.minimum(size, stability), size * stability)
-        adjusted = starred * both
-    else:
-        adjusted = starred * stability
+    adjusted = starred * (numpy.minimum(size, stability) if is_lvl else stability)
     used = (
-        Factor("C_D", time_factor, "how long the load lasts", "NDS 2018 Table 2.3.2", factors.verified("load_duration_live")),
-        Factor("C_M", wet_on_bending, "wet or dry in use", "NDS Supplement 2018", "seen"),
+        Factor("C_D", time_factor, "how long the load lasts", "NDS 2018 Table 2.3.2",
+               factors.verified("load_duration_live")),
+        Factor("C_M", wet_on_bending, "wet or dry in use", "NDS Supplement 2018",
+               wet_verified(material, value="bending", wet=wet)),
         Factor("C_V" if is_lvl else "C_F", size, "depth of the piece", size_clause, size_verified),
         Factor("C_r", repeats, "three or more sharing", "NDS 2018 8.3.7" if is_lvl else "NDS 2018 4.3.9",
                factors.verified("repetitive_member_factor_lvl" if is_lvl else "repetitive_member_factor")),
-        Factor("C_L", stability, "braced against rolling", "NDS 2018 3.3.3", factors.verified("beam_stability_sum_divisor")),
+        Factor("C_L", stability, "braced against rolling", "NDS 2018 3.3.3",
+               factors.verified("beam_stability_sum_divisor")),
     )
     return adjusted, used
 
@@ -250,6 +308,8 @@ def refuse_unknown_material(material):
 
     Raises
     ------
+    BadInput
+        When it is no material at all.
     OutsideRule
         When its kind is not sawn lumber, timber or LVL.
 
@@ -259,9 +319,33 @@ def refuse_unknown_material(material):
     >>> refuse_unknown_material(find_material("Hem-Fir", "No.2")).grade
     'No.2'
     """
+    if not isinstance(material, Material):
+        raise BadInput(f"a material must come from find_material or lvl, got {type(material).__name__}; for example "
+                       "find_material('Hem-Fir', 'No.2')")
     if material.kind not in ("dimension", "southern pine", "timber", "lvl"):
         raise OutsideRule(
             f"these rules cover sawn dimension lumber, Southern Pine, timbers and LVL, not {material.kind!r}; "
             "for other members ask the engineer"
         )
     return material
+
+
+def _refuse_size(material, width, depth):
+    """Refuse pieces whose size the material's values do not cover, beyond what the size factor table says."""
+    if numpy.any(numpy.asarray(depth) < numpy.asarray(width) * (1 - 1e-9)):
+        raise OutsideRule("a piece that is wider than deep lies on its flat, which these checks do not cover; stand it on "
+                          "edge, for example 1.5 in wide by 9.25 in deep")
+    if material.kind == "timber" and numpy.any(numpy.asarray(width) < _THINNEST_TIMBER * (1 - 1e-9)):
+        raise OutsideRule(f"{material.name} has values for timbers of 5 in nominal and thicker only (NDS Supplement 2018 "
+                          "Table 4D); for thinner pieces take the grade of dimension lumber, for example No.2")
+    if material.kind == "southern pine":
+        nominal = factors.nominal_of(depth)
+        widest = float("inf") if "over 12" in material.size_note else material.tabulated_depth
+        if numpy.any(nominal > widest):
+            raise OutsideRule(f"{material.name} has values for that width only (NDS Supplement 2018 Table 4B), got a piece "
+                              f"{float(numpy.max(nominal)):g} in wide; name the size with the species, for example "
+                              f"find_material('Southern Pine', {material.grade!r}, '2x10')")
+
+
+#: Dressed thickness of the thinnest timber, 5 in nominal.
+_THINNEST_TIMBER = 4.5 * inch

@@ -1,7 +1,8 @@
 """Sag: the code's limit on live load, and the total with and without the creep of the years."""
 
-from structlib.ground.refusals import check_choice
+from structlib.ground.refusals import check_choice, check_number
 from structlib.rules.us import factors
+from structlib.rules.us.inputs import check_amount, check_yes_or_no
 
 
 def long_term_deflection(*, lasting, passing, creep_factor):
@@ -21,6 +22,11 @@ def long_term_deflection(*, lasting, passing, creep_factor):
     float, numpy.ndarray or sympy expression
         Sag after years under load [mm].
 
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
     Notes
     -----
     NDS 2018 3.5.2.
@@ -30,6 +36,9 @@ def long_term_deflection(*, lasting, passing, creep_factor):
     >>> long_term_deflection(lasting=4.0, passing=6.0, creep_factor=1.5)
     12.0
     """
+    for name, sag in (("lasting sag", lasting), ("passing sag", passing)):
+        check_number(name, sag, low=-60_000.0, high=60_000.0, shown=lambda mm: f"{mm:g} mm", hint="for example 4.0")
+    check_amount("creep factor", creep_factor, hint="for example 1.5")
     return creep_factor * lasting + passing
 
 
@@ -46,6 +55,11 @@ def creep_factor(*, wet):
     float
         Creep factor [-].
 
+    Raises
+    ------
+    BadInput
+        When ``wet`` is neither True nor False.
+
     Notes
     -----
     NDS 2018 3.5.2.
@@ -55,7 +69,7 @@ def creep_factor(*, wet):
     >>> creep_factor(wet=False)
     1.5
     """
-    return factors.scalar("creep_wet" if wet else "creep_dry")
+    return factors.scalar("creep_wet" if check_yes_or_no("wet", wet) else "creep_dry")
 
 
 def limit_divisor(use):

@@ -10,6 +10,8 @@ import numpy
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice
 from structlib.ground.tables import table_rows
 from structlib.ground.units import inch
+from structlib.rules.check import least_verified
+from structlib.rules.us.inputs import check_size, check_words
 
 #: Shortest-lasting first: the first type present sets the time factor.
 _TIME_KEYS = (("roof live", "load_duration_roof_live"), ("snow", "load_duration_snow"),
@@ -21,7 +23,13 @@ def _scalars():
     return {row["key"]: row for row in table_rows("us_factors")}
 
 
-@lru_cache(maxsize=None)
+def _row(key):
+    rows = _scalars()
+    if not (isinstance(key, str) and key in rows):
+        check_choice("factor", key, rows)
+    return rows[key]
+
+
 def scalar(key):
     """Return one plain number of the rules.
 
@@ -45,12 +53,9 @@ def scalar(key):
     >>> scalar("creep_dry")
     1.5
     """
-    rows = _scalars()
-    check_choice("factor", key, rows)
-    return rows[key]["value"]
+    return _row(key)["value"]
 
 
-@lru_cache(maxsize=None)
 def length(key):
     """Return one length of the rules.
 
@@ -74,14 +79,13 @@ def length(key):
     >>> round(length("bearing_area_greatest_length") / inch, 6)
     6.0
     """
-    value = scalar(key)
-    if _scalars()[key]["unit"] != "in":
-        raise BadInput(f"factor {key!r} is in {_scalars()[key]['unit']!r}, not a length in inches; "
+    row = _row(key)
+    if row["unit"] != "in":
+        raise BadInput(f"factor {key!r} is in {row['unit']!r}, not a length in inches; "
                        "for example 'bearing_area_greatest_length' is one")
-    return value * inch
+    return row["value"] * inch
 
 
-@lru_cache(maxsize=None)
 def verified(key):
     """Return how well one number of the rules is known.
 
@@ -95,13 +99,17 @@ def verified(key):
     str
         The row's ``verified`` word [-].
 
+    Raises
+    ------
+    BadInput
+        When there is no such row; the nearest are named.
+
     Examples
     --------
     >>> verified("creep_dry")
     'recalled'
     """
-    scalar(key)
-    return _scalars()[key]["verified"]
+    return _row(key)["verified"]
 
 
 def time_factor(load_types):
@@ -117,6 +125,11 @@ def time_factor(load_types):
     tuple of (float, str)
         The factor of the shortest-lasting load, and what it stands for [-].
 
+    Raises
+    ------
+    BadInput
+        When no load type that is known is among them.
+
     Notes
     -----
     NDS 2018 2.3.2 and Table 2.3.2.
@@ -126,7 +139,7 @@ def time_factor(load_types):
     >>> time_factor(["dead", "snow"])
     (1.15, 'two months')
     """
-    present = set(load_types)
+    present = set(check_words("load types", load_types))
     for load_type, key in _TIME_KEYS:
         if load_type in present:
             return scalar(key), _scalars()[key]["meaning"]
@@ -159,7 +172,6 @@ def combination_rows():
     return tuple(rows)
 
 
-@lru_cache(maxsize=None)
 def effective_length_rows(case):
     """Return the pieces of the effective length rule for one kind of span and load.
 
@@ -180,17 +192,22 @@ def effective_length_rows(case):
 
     Notes
     -----
-    NDS 2018 Table 3.3.3. Listed cases stop at a ratio of 14.3, where the note for long beams takes over.
+    NDS 2018 Table 3.3.3. Listed cases hold at any ratio; the note for cases not listed ('not listed') has a third
+    piece for ratios over 14.3.
 
     Examples
     --------
     >>> effective_length_rows("single span, uniform")[0]["length_factor"]
     2.06
     """
-    rows = table_rows("us_effective_length")
-    check_choice("span and load", case, sorted({row["load"] for row in rows}))
+    names = sorted({row["load"] for row in table_rows("us_effective_length")})
+    return _effective_length_pieces(check_choice("span and load", case, names))
+
+
+@lru_cache(maxsize=None)
+def _effective_length_pieces(case):
     pieces = []
-    for row in rows:
+    for row in table_rows("us_effective_length"):
         if row["load"] == case:
             to_ratio = row["slenderness_max"]
             pieces.append({"from_ratio": row["slenderness_min"],
@@ -245,7 +262,6 @@ def total_limit():
     raise BadInput("data/us_deflection_limits.csv has no row for a floor member under dead and live load")
 
 
-@lru_cache(maxsize=None)
 def least_seat(below):
     """Return the least seat the code asks for, whatever the load.
 
@@ -302,6 +318,11 @@ def nominal_of(dressed):
     numpy.ndarray
         Nominal size, in inches [-].
 
+    Raises
+    ------
+    BadInput
+        When the size is not a finite number above zero.
+
     Notes
     -----
     An old board between two of today's sizes takes the larger, which has the smaller size factor.
@@ -311,6 +332,7 @@ def nominal_of(dressed):
     >>> float(nominal_of(9.25 * inch)), float(nominal_of(8.0 * inch))
     (10.0, 10.0)
     """
+    check_size("size of a piece", dressed)
     table = _dressed_depths()
     edges = numpy.array([edge for edge, _ in table]) * (1 + 1e-9)
     names = numpy.array([name for _, name in table] + [table[-1][1]], dtype=float)
@@ -337,7 +359,8 @@ def tabulated_size_factor(material, *, width, depth):
     Raises
     ------
     OutsideRule
-        When a piece is of no size that the table covers, such as one thicker than 4 in nominal.
+        When a piece is of no size that the table covers: thinner than 2 in or thicker than 4 in nominal, or
+        deeper than the table goes for its grade.
 
     Notes
     -----
@@ -360,16 +383,26 @@ def tabulated_size_factor(material, *, width, depth):
         if numpy.any(hit):
             words.append(row["verified"])
             clause = row["source"]
+    # the names run from 2 in nominal up, so a thin board would pass for one
+    found = numpy.where(numpy.minimum(width, depth) < _dressed_depths()[0][0] * (1 - 1e-9), numpy.nan, found)
     if numpy.any(numpy.isnan(found)):
-        lost = numpy.isnan(numpy.broadcast_to(found, numpy.shape(found))).reshape(-1)
-        first = int(numpy.flatnonzero(lost)[0])
-        w = float(numpy.broadcast_to(numpy.asarray(width), numpy.shape(found)).reshape(-1)[first]) / inch
-        d = float(numpy.broadcast_to(numpy.asarray(depth), numpy.shape(found)).reshape(-1)[first]) / inch
-        raise OutsideRule(f"{material.name} has no size factor for a piece {w:g} in by {d:g} in; its values hold for "
-                          "lumber 2 in to 4 in thick of that grade, for example 1.5 in by 9.25 in")
-    from structlib.rules.check import least_verified
-
+        raise OutsideRule(_no_size_factor(material, width, depth, found))
     return (float(found) if numpy.ndim(found) == 0 else found), clause, least_verified(words)
+
+
+def _no_size_factor(material, width, depth, found):
+    """One sentence on the first piece that the table does not cover, and what it does cover."""
+    width, depth, found = numpy.broadcast_arrays(width, depth, found)
+    first = int(numpy.flatnonzero(numpy.isnan(found))[0])
+    w, d = width.flat[first] / inch, depth.flat[first] / inch
+    rows = _size_rows(material.size_factor_group)
+    if not rows:
+        return f"{material.name} has no size factor in the table for lumber 2 in to 4 in thick, got {w:g} in by {d:g} in"
+    deepest = max(row["width_max"] if row["width_max"] not in ("", None) else float("inf") for row in rows)
+    wide = "" if deepest == float("inf") else f" and at most {deepest:g} in wide"
+    example = "2x10" if deepest >= 10 else f"2x{deepest:g}"
+    return (f"{material.name} has no size factor for a piece {w:g} in by {d:g} in; its values hold for pieces that are "
+            f"nominally 2 in to 4 in thick{wide}, for example a {example}")
 
 
 @lru_cache(maxsize=None)

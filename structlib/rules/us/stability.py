@@ -4,6 +4,7 @@ import numpy
 
 from structlib.ground.refusals import OutsideRule
 from structlib.rules.us import factors
+from structlib.rules.us.inputs import check_amount, check_member_length, check_size
 
 
 def root(value):
@@ -19,11 +20,17 @@ def root(value):
     float, numpy.ndarray or sympy expression
         The square root [any].
 
+    Raises
+    ------
+    BadInput
+        When the value is not a finite number, zero or more.
+
     Examples
     --------
     >>> float(root(9.0))
     3.0
     """
+    check_amount("number under the root", value, zero=True, hint="for example 9.0")
     if hasattr(value, "free_symbols"):
         import sympy
 
@@ -48,15 +55,23 @@ def slenderness_ratio(*, effective_length, depth, width):
     float, numpy.ndarray or sympy expression
         Slenderness ratio [-].
 
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
     Notes
     -----
-    NDS 2018 Eq. 3.3-5. Values over 50 are outside the rule; `beam_stability_factor` refuses them.
+    NDS 2018 3.3.3.6, Eq. 3.3-5. Values over 50 are outside the rule; `beam_stability_factor` refuses them.
 
     Examples
     --------
     >>> round(float(slenderness_ratio(effective_length=247.2, depth=19.25, width=5.0)), 1)
     13.8
     """
+    check_member_length("effective length", effective_length)
+    check_size("depth", depth)
+    check_size("width", width)
     return root(effective_length * depth / width**2)
 
 
@@ -75,15 +90,22 @@ def critical_buckling_value(*, modulus_stability, slenderness):
     float, numpy.ndarray or sympy expression
         Critical buckling value [MPa].
 
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
     Notes
     -----
-    NDS 2018 3.3.3.6.
+    NDS 2018 3.3.3.8.
 
     Examples
     --------
     >>> round(critical_buckling_value(modulus_stability=690000.0, slenderness=17.8))
     2613
     """
+    check_amount("modulus for stability", modulus_stability)
+    check_amount("slenderness ratio", slenderness, hint="for example 12")
     return factors.scalar("beam_stability_coefficient") * modulus_stability / slenderness**2
 
 
@@ -100,15 +122,21 @@ def stability_factor_from_ratio(*, ratio):
     float, numpy.ndarray or sympy expression
         Beam stability factor, at most 1 [-].
 
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
     Notes
     -----
-    NDS 2018 Eq. 3.3-6.
+    NDS 2018 3.3.3.8, Eq. 3.3-6.
 
     Examples
     --------
     >>> round(float(stability_factor_from_ratio(ratio=2.83)), 3)
     0.974
     """
+    check_amount("ratio of buckling to bending value", ratio, zero=True, hint="for example 2.83")
     half = (1 + ratio) / factors.scalar("beam_stability_sum_divisor")
     return half - root(half**2 - ratio / factors.scalar("beam_stability_ratio_divisor"))
 
@@ -133,11 +161,12 @@ def effective_length(*, unbraced_length, depth, case="single span, uniform"):
     Raises
     ------
     BadInput
-        When the case is not in the table; the nearest are named.
+        When the case is not in the table (the nearest are named), or a length is not a number in its range.
 
     Notes
     -----
-    NDS 2018 Table 3.3.3 with its note for cases not listed.
+    NDS 2018 Table 3.3.3 with its note for cases not listed. Where two pieces of that note meet, at 14.3, the longer
+    of the two (by 0.01 %) is taken.
 
     Examples
     --------
@@ -146,6 +175,8 @@ def effective_length(*, unbraced_length, depth, case="single span, uniform"):
     >>> round(float(effective_length(unbraced_length=240.0, depth=30.0)), 1)
     481.2
     """
+    check_member_length("distance between braces", unbraced_length)
+    check_size("depth", depth)
     total = 0.0
     reached = unbraced_length / depth
     for row in factors.effective_length_rows(case):
@@ -154,7 +185,8 @@ def effective_length(*, unbraced_length, depth, case="single span, uniform"):
     return total
 
 
-def beam_stability_factor(*, unbraced_length, depth, width, bending_value, modulus_stability, case="single span, uniform"):
+def beam_stability_factor(*, unbraced_length, depth, width, bending_value, modulus_stability,
+                          case="single span, uniform"):
     """Return the beam stability factor C_L of a beam by its real bracing.
 
     Parameters
@@ -166,7 +198,7 @@ def beam_stability_factor(*, unbraced_length, depth, width, bending_value, modul
     width : float or numpy.ndarray
         Width of all plies acting together [mm].
     bending_value : float or numpy.ndarray
-        Bending value with every factor but flat use, volume and stability [MPa].
+        Bending value with every factor but flat use, stability, and a volume factor below 1 [MPa].
     modulus_stability : float or numpy.ndarray
         Modulus for stability with its factors [MPa].
     case : str
@@ -179,6 +211,8 @@ def beam_stability_factor(*, unbraced_length, depth, width, bending_value, modul
 
     Raises
     ------
+    BadInput
+        When an input is not a finite number in its range.
     OutsideRule
         When the slenderness ratio of a single beam is over 50.
 
@@ -193,6 +227,11 @@ def beam_stability_factor(*, unbraced_length, depth, width, bending_value, modul
     ...     bending_value=2760.0, modulus_stability=670000.0)), 4)
     0.9284
     """
+    check_member_length("distance between braces", unbraced_length)
+    check_size("depth", depth)
+    check_size("width", width)
+    check_amount("bending value", bending_value)
+    check_amount("modulus for stability", modulus_stability)
     if numpy.ndim(unbraced_length) == 0 and unbraced_length == 0:
         return 1.0 if numpy.ndim(depth) == 0 else numpy.ones(numpy.shape(depth))
     slenderness = slenderness_ratio(
@@ -205,8 +244,9 @@ def beam_stability_factor(*, unbraced_length, depth, width, bending_value, modul
             f"the beam is too slender to be judged: its slenderness ratio is {float(slenderness):.0f} and the rule "
             f"(NDS 2018 3.3.3.7) stops at {limit:.0f}; brace it closer, or use a wider or shallower beam"
         )
-    buckling = critical_buckling_value(modulus_stability=modulus_stability, slenderness=numpy.maximum(slenderness, 1e-9))
-    factor = stability_factor_from_ratio(ratio=buckling / bending_value)
+    buckling = critical_buckling_value(modulus_stability=modulus_stability, slenderness=numpy.maximum(slenderness, 1e-3))
+    # a beam braced at almost every point gives a huge ratio, in which the formula loses its digits; it is 1 there
+    factor = stability_factor_from_ratio(ratio=numpy.minimum(buckling / bending_value, 1e6))
     held = numpy.asarray(depth) <= numpy.asarray(width)
     factor = numpy.where(held, 1.0, numpy.where(slenderness > limit, 0.0, factor))
     return float(factor) if numpy.ndim(factor) == 0 else factor
