@@ -3,7 +3,8 @@
 import sys
 from pathlib import Path
 
-sys.path.insert(0, str(Path(__file__).parent))
+HERE = Path(__file__).parent
+sys.path[:0] = [str(HERE), str(HERE / "browser"), str(HERE / "published")]
 
 from tests_tally import TALLY  # noqa: E402
 

@@ -3,10 +3,12 @@
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from structlib.ground.refusals import BadInput, check_number
-from structlib.ground.units import ft, inch
+from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
+from structlib.ground.units import ft, inch, psi
+from structlib.house.inputs import (check_list, check_material, check_one_number, check_record, check_whole_number,
+                                    check_yes_or_no)
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
-from structlib.rules.check import VARIABLE_TYPES, BeamDemand, BeamMember, BeamUse, Seat, governing
+from structlib.rules.check import LOADED_ON, SEATS, VARIABLE_TYPES, BeamDemand, BeamMember, BeamUse, Seat, governing
 
 
 @dataclass(frozen=True)
@@ -23,6 +25,7 @@ class BeamJob:
 
     Lengths in mm. ``loads`` are placed from the left end of the design span, which runs from the middle
     of one seat to the middle of the other. Own weight is added for each beam, and never listed here.
+    Loads push down; one that lifts is refused.
     """
 
     clear_width: float
@@ -112,6 +115,11 @@ def design_span(*, clear_width, left_seat, right_seat):
     float, numpy.ndarray or sympy expression
         Design span [mm].
 
+    Raises
+    ------
+    BadInput
+        When a length is not a finite number in its range.
+
     Notes
     -----
     NDS 2018 3.2.1 adds half of the *needed* seat at each end; the whole seat given is used here, which
@@ -122,6 +130,8 @@ def design_span(*, clear_width, left_seat, right_seat):
     >>> design_span(clear_width=144.0, left_seat=3.0, right_seat=3.0)
     147.0
     """
+    for name, length in (("clear width", clear_width), ("left seat", left_seat), ("right seat", right_seat)):
+        check_number(name, length, low=0.0, high=60_000.0, shown=lambda mm: f"{mm:g} mm", hint="for example 12*ft")
     return clear_width + left_seat / 2 + right_seat / 2
 
 
@@ -141,29 +151,75 @@ def check_job(job):
     Raises
     ------
     BadInput
-        When a width, a seat or a brace distance is out of range, or a load type is unknown.
+        When a width, a seat or a brace distance is out of range, or a load or its type is unknown.
+    OutsideRule
+        When a load lifts the beam.
 
     Examples
     --------
     >>> check_job(BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch))).loaded_on
     'top'
     """
-    feet = _feet
-    check_number("opening width", job.clear_width, low=1 * ft, high=40 * ft, shown=feet,
-                 hint="did you mean inches?" if _is_big(job.clear_width, 40 * ft) else "for example 12 ft")
+    check_record("job", job, BeamJob, "BeamJob(12*ft, Seat(3*inch), Seat(3*inch))")
+    check_one_number("opening width", job.clear_width, low=1 * ft, high=40 * ft, shown=_feet,
+                     hint="did you mean inches?" if _is_big(job.clear_width, 40 * ft) else "for example 12 ft")
     for name, seat in (("left seat", job.left), ("right seat", job.right)):
-        check_number(name, seat.length, low=0.5 * inch, high=24 * inch, shown=_inches, hint="for example 3 in")
-        if seat.below not in ("plate", "post", "steel", "masonry", "hanger"):
-            raise BadInput(f"the {name} must rest on 'plate', 'post', 'steel', 'masonry' or 'hanger', "
-                           f"got {seat.below!r}")
-    check_number("distance between braces", job.unbraced_length, low=0.0, high=40 * ft, shown=feet,
-                 hint="0 when the edge is held all along")
-    if job.loaded_on not in ("top", "side"):
-        raise BadInput(f"loaded_on must be 'top' or 'side', got {job.loaded_on!r}")
-    for typed in job.loads:
-        if typed.load_type not in ("dead",) + VARIABLE_TYPES:
-            raise BadInput(f"load type must be 'dead', 'live', 'roof live' or 'snow', got {typed.load_type!r}")
+        _check_seat(name, seat)
+    check_one_number("distance between braces", job.unbraced_length, low=0.0, high=40 * ft, shown=_feet,
+                     hint="0 when the edge is held all along")
+    check_choice("where the load comes in", job.loaded_on, LOADED_ON)
+    check_yes_or_no("wet", job.wet)
+    check_record("use", job.use, BeamUse, "BeamUse('floor')")
+    check_yes_or_no("creep_decides", job.use.creep_decides)
+    for typed in check_list("loads", job.loads, "(TypedLoad('live', LineLoad(0.0, 3600.0, 7.0)),)"):
+        _check_load(typed)
     return job
+
+
+def _check_seat(name, seat):
+    check_record(name, seat, Seat, "Seat(3*inch)")
+    check_one_number(name, seat.length, low=0.5 * inch, high=24 * inch, shown=_inches, hint="for example 3 in")
+    check_choice(f"what the {name} rests on", seat.below, SEATS)
+    if seat.below_bearing is not None:
+        check_one_number(f"bearing value below the {name}", seat.below_bearing, low=0.0, high=10_000 * psi,
+                         low_allowed=False, shown=lambda mpa: f"{mpa / psi:g} psi", hint="for example 425 psi")
+
+
+def _check_load(typed):
+    check_record("load", typed, TypedLoad, "TypedLoad('live', LineLoad(0.0, 3600.0, 7.0))")
+    check_choice("load type", typed.load_type, ("dead",) + VARIABLE_TYPES)
+    load = check_record("a load of a beam job", typed.load, (LineLoad, PointLoad), "LineLoad(0.0, 3600.0, 7.0)")
+    amounts = (load.force,) if isinstance(load, PointLoad) else (load.intensity, load.end_intensity or 0.0)
+    if min(amounts) < 0:
+        raise OutsideRule(f"a {typed.load_type} load lifts the beam, and these checks cover loads that push down only; "
+                          "uplift needs its own checks and an engineer")
+
+
+def evenly_loaded(job):
+    """Tell whether every load of a job is even and runs all along the span.
+
+    Parameters
+    ----------
+    job : BeamJob
+        The opening and its loads [-].
+
+    Returns
+    -------
+    bool
+        True when nothing but even load is on the beam [-].
+
+    Examples
+    --------
+    >>> evenly_loaded(BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (TypedLoad("live", PointLoad(900.0, 4000.0)),)))
+    False
+    """
+    span, rounding = job.span, 1e-3
+
+    def even(load):
+        return (isinstance(load, LineLoad) and load.start <= rounding and load.end >= span - rounding
+                and load.end_intensity in (None, load.intensity))
+
+    return all(even(typed.load) for typed in job.loads)
 
 
 def check_choice_of_beam(choice):
@@ -189,12 +245,11 @@ def check_choice_of_beam(choice):
     >>> check_choice_of_beam(BeamChoice(None, 1.5 * inch, 9.25 * inch, 2)).plies
     2
     """
-    check_number("plies", choice.plies, low=1, high=6, hint="for example 2")
-    if choice.plies != int(choice.plies):
-        raise BadInput(f"plies must be a whole number between 1 and 6, got {choice.plies}; for example 2")
-    check_number("width of one ply", choice.ply_width, low=0.5 * inch, high=24 * inch, shown=_inches,
-                 hint="for example 1.5 in")
-    check_number("depth", choice.depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in")
+    check_record("beam", choice, BeamChoice, "BeamChoice(wood, 1.5*inch, 9.25*inch, 2)")
+    check_whole_number("plies", choice.plies, low=1, high=6, hint="for example 2")
+    check_one_number("width of one ply", choice.ply_width, low=0.5 * inch, high=24 * inch, shown=_inches,
+                     hint="for example 1.5 in")
+    check_one_number("depth", choice.depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in")
     return choice
 
 
@@ -233,10 +288,8 @@ def factored_loads(job, combination, *, own_weight, keep):
         if isinstance(load, LineLoad):
             end = load.intensity if load.end_intensity is None else load.end_intensity
             loads.append(replace(load, intensity=load.intensity * factor, end_intensity=end * factor))
-        elif isinstance(load, PointLoad):
-            loads.append(replace(load, force=load.force * factor))
         else:
-            raise BadInput(f"a beam job takes line loads and point loads, got {type(load).__name__}")
+            loads.append(replace(load, force=load.force * factor))
     return tuple(loads)
 
 
@@ -262,7 +315,7 @@ def check_beam(job, choice, rulebook):
     BadInput
         When the job or the beam makes no sense.
     OutsideRule
-        When the rulebook does not cover the beam.
+        When the rulebook does not cover the beam, or a load lifts it.
 
     Examples
     --------
@@ -277,6 +330,7 @@ def check_beam(job, choice, rulebook):
     """
     check_job(job)
     check_choice_of_beam(choice)
+    check_material(choice.material)
     member = BeamMember(
         material=choice.material, ply_width=choice.ply_width, depth=choice.depth, plies=int(choice.plies),
         left=job.left, right=job.right, unbraced_length=job.unbraced_length, loaded_on=job.loaded_on, wet=job.wet)
@@ -306,14 +360,15 @@ def demands_on(job, member, rulebook):
     >>> demands_on.__name__
     'demands_on'
     """
-    span, stiffness, own = job.span, member.bending_stiffness, member.weight_per_length
+    span, own = job.span, member.weight_per_length
+    stiffness = member.bending_stiffness * rulebook.modulus_factor(member.material, wet=member.wet)
     supports = (Support(0.0), Support(span))
 
     def solved(combination, keep):
         loads = factored_loads(job, combination, own_weight=own, keep=keep)
         return loads, solve(Beam(span, stiffness, supports, loads))
 
-    demands, lasting_cache = [], {}
+    demands, lasting_cache, even = [], {}, evenly_loaded(job)
     for combination in rulebook.combinations({typed.load_type for typed in job.loads}):
         loads, solution = solved(combination, lambda load_type: True)
         dead_factor = combination.factor("dead")
@@ -326,7 +381,8 @@ def demands_on(job, member, rulebook):
             left_face=job.left.length / 2, right_face=span - job.right.length / 2,
             top_loads=tuple((load.start, load.end, load.intensity,
                              load.intensity if load.end_intensity is None else load.end_intensity)
-                            for load in loads if isinstance(load, LineLoad))))
+                            for load in loads if isinstance(load, LineLoad)),
+            evenly_loaded=even))
     return tuple(demands)
 
 

@@ -4,10 +4,11 @@ The file is TOML, with lengths and loads written as people write them. Nothing i
 without its unit, an unknown word or a missing field is answered with one sentence that names the place.
 """
 
+import json
 import os
 import tempfile
 import tomllib
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, fields, replace
 from pathlib import Path
 
 from structlib.ground.loads import LoadsByType
@@ -16,11 +17,13 @@ from structlib.ground.reading import read, read_area_load, read_length
 from structlib.ground.showing import show
 from structlib.ground.tables import data_folder
 from structlib.ground.units import ft, inch, psf
+from structlib.house.inputs import check_list, check_one_number, check_record, check_whole_number, check_yes_or_no
 
 KINDS = ("floor", "ceiling", "roof")
 JOISTS = ("cut", "continuous")
 POSITIONS = ("dropped", "flush")
 RIDGES = ("board", "beam")
+_LONGEST_NAME = 200
 
 
 @dataclass(frozen=True)
@@ -157,18 +160,30 @@ def read_house(path):
     ...
     structlib.ground.refusals.BadInput: there is no file no-such-house.toml; give the path of a house file, for example a copy of the demo house
     """
-    path = Path(path)
+    path = _path(path)
     try:
-        data = tomllib.loads(path.read_text(encoding="utf-8"))
+        data = tomllib.loads(path.read_text(encoding="utf-8-sig"))  # some editors put a mark at the start
     except FileNotFoundError:
         raise BadInput(f"there is no file {path.name}; give the path of a house file, for example a copy of the "
                        "demo house") from None
-    except (IsADirectoryError, PermissionError, UnicodeDecodeError):
+    except (OSError, UnicodeDecodeError):
         raise BadInput(f"{path.name} cannot be read as text; give a house file, for example a copy of the demo "
                        "house") from None
     except tomllib.TOMLDecodeError as error:
         raise BadInput(f"{path.name} is not laid out as TOML: {error}; look at the demo house for an example") from None
+    except RecursionError:
+        raise BadInput(f"{path.name} has groups within groups beyond all measure; look at the demo house for an "
+                       "example") from None
     return house_from_data(data)
+
+
+def _path(path):
+    if not isinstance(path, (str, os.PathLike)) or "\0" in str(path) or not Path(path).name:
+        raise BadInput(f"the path of a house file must be text, got {path!r}; for example 'my-house.toml'")
+    if len(Path(path).name) > _LONGEST_NAME:
+        raise BadInput(f"the name of a house file must have at most {_LONGEST_NAME} letters, got {len(Path(path).name)}; "
+                       "for example 'my-house.toml'")
+    return Path(path)
 
 
 def house_from_data(data):
@@ -204,7 +219,7 @@ def house_from_data(data):
                        "demo house")
     levels = tuple(_level(row, number) for number, row in enumerate(rows, 1))
     return House(str(name), levels, _opening(_need(data, "opening", "the house", "[opening]")),
-                 bool(data.get("invented", False)), str(data.get("note", "")))
+                 _yes_or_no(data.get("invented", False), "invented of the house"), str(data.get("note", "")))
 
 
 def _known(row, names, place):
@@ -250,7 +265,7 @@ def _level(row, number):
     place = f"level {number} ({name})"
     kind = check_choice(f"kind of {place}", _need(row, "kind", place, 'kind = "floor"'), KINDS)
     layers = []
-    for layer in row.get("layers", []):
+    for layer in check_list(f"layers of {place}", row.get("layers", []), "[[levels.layers]]"):
         _known(layer, {"name", "weight"}, f"a layer of {place}")
         label = str(_need(layer, "name", f"a layer of {place}", 'name = "subfloor"'))
         layers.append(Layer(label, _area_load(layer, "weight", f"layer {label!r} of {place}", "3 psf", high=200 * psf)))
@@ -296,13 +311,16 @@ def check_level(level, place="the level"):
     Raises
     ------
     BadInput
-        When it has no span at all, or continuous joists without two spans.
+        When a field is of the wrong kind or out of range, when it has no span at all, or continuous joists
+        without two spans.
 
     Examples
     --------
     >>> check_level(Level("attic", "floor", 12 * ft, 0.0)).joists
     'cut'
     """
+    check_record(place, level, Level, "Level('attic', 'floor', 12*ft, 0.0)")
+    _check_fields(level, place)
     if level.left_span + level.right_span <= 0:
         raise BadInput(f"{place} reaches to neither side of the wall; give left_span or right_span, for example 12 ft")
     if level.joists == "continuous" and (level.left_span <= 0 or level.right_span <= 0):
@@ -314,20 +332,49 @@ def check_level(level, place="the level"):
     return level
 
 
+def _check_fields(level, place):
+    for field_name, word, choices in (("kind", level.kind, KINDS), ("joists", level.joists, JOISTS),
+                                      ("ridge", level.ridge, RIDGES)):
+        check_choice(f"{field_name} of {place}", word, choices)
+    for name, most in (("left_span", 40 * ft), ("right_span", 40 * ft), ("overhang", 4 * ft)):
+        _check_length(f"{name} of {place}", getattr(level, name), low=0.0, high=most)
+    for name, most in (("live", 300 * psf), ("roof_live", 100 * psf), ("snow", 300 * psf)):
+        _check_area_load(f"{name} of {place}", getattr(level, name), high=most)
+    _checked_slope(level.slope, place)
+    check_yes_or_no(f"lands of {place}", level.lands)
+    for layer in check_list(f"layers of {place}", level.layers, "(Layer('subfloor', 3*psf),)"):
+        check_record(f"a layer of {place}", layer, Layer, "Layer('subfloor', 3*psf)")
+        _check_area_load(f"layer {layer.name!r} of {place}", layer.weight, high=200 * psf)
+    if level.joist is not None:
+        joist = check_record(f"joist of {place}", level.joist, Joists, "Joists('Hem-Fir', 'No.2', '2x10', 16*inch)")
+        _check_length(f"spacing of the joists of {place}", joist.spacing, low=4 * inch, high=48 * inch)
+        check_whole_number(f"plies of the joists of {place}", joist.plies, low=1, high=4, hint="for example 1")
+    if level.wall_under is not None:
+        wall = check_record(f"wall under {place}", level.wall_under, WallUnder, "WallUnder(8*ft, 8*psf)")
+        _check_length(f"height of the wall under {place}", wall.height, low=0.0, high=20 * ft)
+        _check_area_load(f"weight of the wall under {place}", wall.weight, high=150 * psf)
+
+
+def _check_length(name, value, *, low, high):
+    check_one_number(name, value, low=low, high=high, shown=lambda mm: show(mm, "length"), hint="for example 12*ft")
+
+
+def _check_area_load(name, value, *, high):
+    check_one_number(name, value, low=0.0, high=high, shown=lambda mpa: show(mpa, "area load"), hint="for example 10*psf")
+
+
 def _joists(row, place):
     place = f"joist of {place}"
     _known(row, {"species", "grade", "size", "spacing", "plies"}, place)
-    plies = check_number(f"plies of {place}", row.get("plies", 1), low=1, high=4, hint="for example 1")
+    plies = check_whole_number(f"plies of {place}", row.get("plies", 1), low=1, high=4, hint="for example 1")
     return Joists(str(_need(row, "species", place, 'species = "Hem-Fir"')),
                   str(_need(row, "grade", place, 'grade = "No.2"')),
                   str(_need(row, "size", place, 'size = "2x10"')),
-                  _length(row, "spacing", place, "16 in", low=4 * inch, high=48 * inch), int(plies))
+                  _length(row, "spacing", place, "16 in", low=4 * inch, high=48 * inch), plies)
 
 
 def _yes_or_no(value, place):
-    if not isinstance(value, bool):
-        raise BadInput(f"{place} must be true or false, got {value!r}; for example true")
-    return value
+    return check_yes_or_no(place, value)
 
 
 def _slope(text, place):
@@ -336,8 +383,16 @@ def _slope(text, place):
         rise, run = (float(word) for word in words)
     except ValueError:
         raise BadInput(f"slope of {place} must be written as rise in run, got {text!r}; for example \"6 in 12\"") from None
-    check_number(f"run of the slope of {place}", run, low=0.0, high=1000.0, low_allowed=False, hint="for example 6 in 12")
-    check_number(f"rise of the slope of {place}", rise, low=0.0, high=2.0 * run, hint="for example 6 in 12")
+    return _checked_slope((rise, run), place)
+
+
+def _checked_slope(slope, place):
+    if not isinstance(slope, (tuple, list)) or len(slope) != 2:
+        raise BadInput(f"slope of {place} must be (rise, run), got {slope!r}; for example (6, 12)")
+    rise, run = slope
+    check_one_number(f"run of the slope of {place}", run, low=0.0, high=1000.0, low_allowed=False,
+                     hint="for example 6 in 12")
+    check_one_number(f"rise of the slope of {place}", rise, low=0.0, high=2.0 * run, hint="for example 6 in 12")
     return rise, run
 
 
@@ -381,7 +436,8 @@ def write_house(house, path, *, overwrite=False):
     Raises
     ------
     BadInput
-        When a file is there already and ``overwrite`` is False.
+        When a file is there already and ``overwrite`` is False, when the house could not be read back, or when
+        nothing can be written there.
 
     Examples
     --------
@@ -391,18 +447,44 @@ def write_house(house, path, *, overwrite=False):
     ...     read_house(path) == demo_house()
     True
     """
-    path = Path(path)
+    path = _path(path)
+    check_yes_or_no("overwrite", overwrite)
+    text = _readable_text(house)
+    if path.is_dir() or not path.parent.is_dir():
+        raise BadInput(f"{path.name} cannot be written there: a house file needs a folder that exists and a name of its "
+                       "own, for example 'my-house.toml'")
     if path.exists() and not overwrite:
         raise BadInput(f"{path.name} is there already and was left as it is; choose another name, or say overwrite=True")
-    handle, name = tempfile.mkstemp(dir=path.parent, prefix=path.name, suffix=".part")
     try:
-        with os.fdopen(handle, "w", encoding="utf-8") as file:
-            file.write(_as_toml(house))
-        os.replace(name, path)
-    except BaseException:
-        Path(name).unlink(missing_ok=True)
-        raise
+        handle, name = tempfile.mkstemp(dir=path.parent, prefix="house-", suffix=".part")
+        try:
+            with os.fdopen(handle, "wb") as file:
+                file.write(text)
+            os.replace(name, path)
+        except BaseException:
+            Path(name).unlink(missing_ok=True)
+            raise
+    except OSError as error:
+        raise BadInput(f"{path.name} cannot be written: {error.strerror}; choose another place") from None
     return path
+
+
+def _readable_text(house):
+    """The file's bytes, after a look whether they can be read back; a house that cannot is refused before it is lost."""
+    check_record("house", house, House, "demo_house()")
+    check_record("opening", house.opening, Opening, "demo_house().opening")
+    for number, level in enumerate(check_list("levels", house.levels, "demo_house().levels"), 1):
+        check_level(level, f"level {number}")
+    for name in ("clear_width", "height", "wall_thickness", "greatest_depth", "greatest_width", "left_seat",
+                 "right_seat"):
+        _check_length(f"{name} of the opening", getattr(house.opening, name), low=0.0, high=40 * ft)
+    text = _as_toml(house)
+    try:
+        house_from_data(tomllib.loads(text))
+        return text.encode("utf-8")
+    except UnicodeEncodeError:
+        raise BadInput("the house holds a broken character that no file can keep; write its names anew, for example "
+                       "'Alder Lane'") from None
 
 
 def with_level(house, number, **changes):
@@ -422,20 +504,27 @@ def with_level(house, number, **changes):
     House
         A new house; the old one is untouched [-].
 
+    Raises
+    ------
+    BadInput
+        When there is no such level or field, or the level does not hang together with the change.
+
     Examples
     --------
     >>> with_level(demo_house(), 0, left_span=9 * ft).levels[0].left_span / ft
     9.0
     """
+    check_record("house", house, House, "demo_house()")
     levels = list(house.levels)
+    check_whole_number("level number", number, low=0, high=len(levels) - 1, hint="0 is the uppermost")
+    for name in changes:
+        check_choice("field of a level", name, [one.name for one in fields(Level)])
     levels[number] = check_level(replace(levels[number], **changes))
     return replace(house, levels=tuple(levels))
 
 
 def _as_toml(house):
-    import json
-
-    quoted = json.dumps  # a JSON string is a TOML basic string
+    quoted = _quoted
     lines = [f"name = {quoted(house.name)}", f"invented = {'true' if house.invented else 'false'}",
              f"note = {quoted(house.note)}"]
     for level in house.levels:
@@ -443,13 +532,13 @@ def _as_toml(house):
                   f"left_span = {_mm(level.left_span)}", f"right_span = {_mm(level.right_span)}",
                   f"joists = {quoted(level.joists)}", f"live = {_kpa(level.live)}",
                   f"roof_live = {_kpa(level.roof_live)}", f"snow = {_kpa(level.snow)}",
-                  f"slope = {quoted(f'{level.slope[0]!r} in {level.slope[1]!r}')}",
+                  f"slope = {quoted(f'{float(level.slope[0])!r} in {float(level.slope[1])!r}')}",
                   f"overhang = {_mm(level.overhang)}", f"ridge = {quoted(level.ridge)}",
                   f"lands = {'true' if level.lands else 'false'}"]
         if level.joist is not None:
             j = level.joist
             lines.append(f"joist = {{ species = {quoted(j.species)}, grade = {quoted(j.grade)}, size = {quoted(j.size)}, "
-                         f"spacing = {_mm(j.spacing)}, plies = {j.plies} }}")
+                         f"spacing = {_mm(j.spacing)}, plies = {int(j.plies)} }}")
         if level.wall_under is not None:
             lines.append(f"wall_under = {{ height = {_mm(level.wall_under.height)}, "
                          f"weight = {_kpa(level.wall_under.weight)} }}")
@@ -464,12 +553,17 @@ def _as_toml(house):
     return "\n".join(lines) + "\n"
 
 
+def _quoted(text):
+    """Text as a TOML basic string: as JSON writes it, but for the one control character that JSON leaves bare."""
+    return json.dumps(str(text), ensure_ascii=False).replace("\x7f", "\\u007f")
+
+
 def _mm(value):
-    return _as_text(value, "length", f"{value!r} mm")
+    return _as_text(value, "length", f"{float(value)!r} mm")
 
 
 def _kpa(value):
-    return _as_text(value, "area load", f"{value / psf!r} psf")
+    return _as_text(value, "area load", f"{float(value) / psf!r} psf")
 
 
 def _as_text(value, dimension, exact):

@@ -9,9 +9,10 @@ from typing import Any
 
 import numpy
 
-from structlib.ground.refusals import BadInput, check_number
+from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch
-from structlib.house.beam import BeamChoice, check_job, factored_loads
+from structlib.house.beam import BeamChoice, check_job, evenly_loaded, factored_loads
+from structlib.house.inputs import check_list, check_material, check_one_number, check_record, check_whole_number
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 from structlib.mechanics.resultants import load_between
 from structlib.rules.check import Combination
@@ -50,7 +51,13 @@ class Rack:
         -------
         slice
             Its rows [-].
+
+        Raises
+        ------
+        BadInput
+            When there is no such material.
         """
+        check_whole_number("material number", number, low=0, high=len(self.materials) - 1, hint="for example 0")
         ends = self.starts[1:] + (len(self.depth),)
         return slice(self.starts[number], ends[number])
 
@@ -66,7 +73,13 @@ class Rack:
         -------
         structlib.ground.lumber.Material
             The wood [-].
+
+        Raises
+        ------
+        BadInput
+            When there is no such row.
         """
+        check_whole_number("row", row, low=0, high=len(self.depth) - 1, hint="for example 0")
         return self.materials[int(numpy.searchsorted(self.starts, row, side="right")) - 1]
 
     def choice(self, row):
@@ -88,7 +101,11 @@ class Rack:
 
 @dataclass(frozen=True)
 class RackDemand:
-    """What one combination asks of every candidate of a rack; columns, one value a candidate."""
+    """What one combination asks of every candidate of a rack; columns, one value a candidate.
+
+    Deflections are those in service: with the modulus of elasticity as the rulebook lowers it for wet wood.
+    ``evenly_loaded`` tells that nothing but even load is on the beam, all along its span.
+    """
 
     combination: Combination
     moment: Any
@@ -97,10 +114,13 @@ class RackDemand:
     right_reaction: Any
     variable_deflection: Any
     total_deflection: Any
+    lasting_deflection: Any
     span: float
     unbraced_length: float
     left: Any
     right: Any
+    wet: bool
+    evenly_loaded: bool
 
 
 @dataclass(frozen=True)
@@ -157,20 +177,21 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
     >>> [int(count) for count in rack.plies]
     [2, 3]
     """
-    stock, plies = list(stock), list(plies)
+    stock = check_list("stock", stock, "[(wood, 1.5*inch, 9.25*inch)]")
+    plies = check_list("plies", plies, "(1, 2, 3)")
     if not stock:
         raise BadInput("there is nothing to choose from; name at least one material and size, for example "
                        "Hem-Fir No.2 in 2x10")
     for limit, name in ((greatest_depth, "greatest depth"), (greatest_width, "greatest width")):
         if limit is not None:
-            check_number(name, limit, low=1 * inch, high=48 * inch, shown=lambda mm: f"{mm / inch:g} in",
-                         hint="for example 12 in")
+            check_one_number(name, limit, low=1 * inch, high=48 * inch, shown=_inches, hint="for example 12 in")
     if not plies:
         raise BadInput("plies must hold at least one whole number between 1 and 6, got none; for example (1, 2, 3)")
     for count in plies:
-        check_number("plies", count, low=1, high=6, hint="for example 2")
+        check_whole_number("plies", count, low=1, high=6, hint="for example 2")
     groups = {}
-    for material, ply_width, depth in stock:
+    for piece in stock:
+        material, ply_width, depth = _checked_piece(piece)
         groups.setdefault(id(material), (material, []))[1].append((ply_width, depth))
     materials, starts, columns, total = [], [], [], 0
     for material, sizes in groups.values():
@@ -206,6 +227,22 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
                 depth_values, depth_index)
 
 
+def _checked_piece(piece):
+    if not isinstance(piece, (tuple, list)) or len(piece) != 3:
+        raise BadInput(f"a piece of stock is (material, ply width, depth), got {type(piece).__name__}; for example "
+                       "(wood, 1.5*inch, 9.25*inch)")
+    material, ply_width, depth = piece
+    check_material(material)
+    check_one_number("width of one ply", ply_width, low=0.5 * inch, high=24 * inch, shown=_inches,
+                     hint="for example 1.5 in")
+    check_one_number("depth", depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in")
+    return material, ply_width, depth
+
+
+def _inches(value):
+    return f"{value / inch:g} in"
+
+
 def size_beams(job, rack, rulebook, strengths=None):
     """Work out the share used by every candidate of a rack for one opening.
 
@@ -233,7 +270,8 @@ def size_beams(job, rack, rulebook, strengths=None):
     Notes
     -----
     The peak of the loads and the peak of the own weight are added as if they stood at the same place:
-    exact for even loads, a little on the careful side for others.
+    exact for even loads, a little on the careful side for others. A candidate that the rulebook does not
+    cover has no strength, so that it uses an infinite share; `check_beam` says why.
 
     Examples
     --------
@@ -241,6 +279,7 @@ def size_beams(job, rack, rulebook, strengths=None):
     'size_beams'
     """
     check_job(job)
+    check_record("rack", rack, Rack, "build_rack([(wood, 1.5*inch, 9.25*inch)])")
     if strengths is None:
         strengths = rulebook.prepare(rack)
     names, worst, which = None, None, None
@@ -273,35 +312,79 @@ def limit_widths(job_at, rack, rulebook):
 
     Returns
     -------
-    tuple of (numpy.ndarray, numpy.ndarray, tuple of str)
-        Greatest tributary width, the check that sets it, and the names of the checks [mm, -, -].
+    tuple of (numpy.ndarray, numpy.ndarray, tuple)
+        Width of each candidate, which check stops it there, and the names of the checks [mm, -, -].
+
+    Raises
+    ------
+    BadInput
+        When a job makes no sense.
+    OutsideRule
+        When the shares do not grow in a straight line with the width, so that two widths do not tell the rest.
 
     Notes
     -----
-    Every share grows in a straight line with the load, so two widths tell the whole line; the place where
-    it reaches one is exact, not searched for. A candidate that is too weak for its own weight gets zero.
+    A share that grows in a straight line with the load needs two widths only; the place where it reaches one is
+    exact, not searched for. A third width, beyond all others, proves that the line is straight: shares can only
+    bend upward. A candidate that is too weak for its own weight, or not covered by the rulebook, gets zero.
 
     Examples
     --------
     >>> limit_widths.__name__
     'limit_widths'
     """
+    check_record("rack", rack, Rack, "build_rack([(wood, 1.5*inch, 9.25*inch)])")
+    if not callable(job_at):
+        raise BadInput(f"job_at must give the job for a width, got {type(job_at).__name__}; for example lambda width: "
+                       "BeamJob(12*ft, Seat(3*inch), Seat(3*inch), loads_of(width))")
     strengths = rulebook.prepare(rack)
     narrow, wide = 1 * ft, 11 * ft
+    combinations = rulebook.combinations({typed.load_type for typed in check_job(job_at(wide)).loads})
+    at_narrow, at_wide = (_shares_at(job_at(width), rack, rulebook, strengths, combinations) for width in (narrow, wide))
     names, limit, which = None, numpy.full(len(rack.depth), numpy.inf), numpy.zeros(len(rack.depth), dtype=int)
-    types = {typed.load_type for typed in job_at(wide).loads}
-    for combination in rulebook.combinations(types):
-        ends = [rulebook.beam_shares(rack, strengths, rack_demand(job_at(width), rack, combination, rulebook),
-                                     job_at(width).use) for width in (narrow, wide)]
-        names = tuple(ends[0])
+    for first, second in zip(at_narrow, at_wide):
+        names = tuple(first)
         for number, name in enumerate(names):
-            slope = (ends[1][name] - ends[0][name]) / (wide - narrow)
-            with numpy.errstate(divide="ignore", invalid="ignore"):
-                reached = numpy.where(slope > 0, narrow + (1 - ends[0][name]) / slope, numpy.inf)
-            reached = numpy.where(numpy.isnan(reached), 0.0, numpy.maximum(reached, 0.0))
+            reached = _width_where_full(first[name], second[name], narrow, wide)
             tighter = reached < limit
             limit, which = numpy.where(tighter, reached, limit), numpy.where(tighter, number, which)
+    reached = limit[numpy.isfinite(limit)]
+    tried = [min(max([2 * wide, *reached]), _WIDEST)] + ([narrow / 10] if numpy.any(reached < narrow) else [])
+    for width in tried:
+        _refuse_bent(at_narrow, at_wide, (width - narrow) / (wide - narrow),
+                     _shares_at(job_at(width), rack, rulebook, strengths, combinations))
     return limit, which, names
+
+
+def _shares_at(job, rack, rulebook, strengths, combinations):
+    check_job(job)
+    return [rulebook.beam_shares(rack, strengths, rack_demand(job, rack, combination, rulebook), job.use)
+            for combination in combinations]
+
+
+def _width_where_full(at_narrow, at_wide, narrow, wide):
+    """Width at which a share that grows in a straight line reaches one; infinite when it never does."""
+    covered = numpy.isfinite(at_narrow) & numpy.isfinite(at_wide)
+    slope = (numpy.where(covered, at_wide, 0.0) - numpy.where(covered, at_narrow, 0.0)) / (wide - narrow)
+    grows = slope > 1e-12 / wide  # less is the rounding of a share that does not depend on the width
+    reached = narrow + (1 - numpy.where(covered, at_narrow, 0.0)) / numpy.where(grows, slope, 1.0)
+    constant = numpy.where(at_narrow <= 1, numpy.inf, 0.0)
+    return numpy.where(covered, numpy.maximum(numpy.where(grows, reached, constant), 0.0), 0.0)
+
+
+#: No floor of a house is wider; limits beyond it are of no use, and their line is not tried further out.
+_WIDEST = 1000 * ft
+
+
+def _refuse_bent(at_narrow, at_wide, along, at_third):
+    for first, second, third in zip(at_narrow, at_wide, at_third):
+        for name, share in third.items():
+            covered = numpy.isfinite(first[name]) & numpy.isfinite(share)
+            a, b, c = first[name][covered], second[name][covered], share[covered]
+            if numpy.any(numpy.abs(a + along * (b - a) - c) > 1e-9 * (1 + abs(along)) * (1 + numpy.abs(b))):
+                raise OutsideRule("the limit widths are read off a straight line, and with these loads the share used in "
+                                  f"{name} does not grow in one; let all loads grow with the width or stand evenly on "
+                                  "the beam, or check the beams one by one")
 
 
 def give_way(limit, preference):
@@ -319,17 +402,36 @@ def give_way(limit, preference):
     list of tuple
         (row, from width, to width), from narrow to wide [-, mm, mm].
 
+    Raises
+    ------
+    BadInput
+        When the two columns are not of one length, or hold something that is not a number.
+
     Examples
     --------
     >>> give_way(numpy.array([4.0, 9.0, 7.0]), numpy.array([1.0, 3.0, 2.0]))
     [(0, 0.0, 4.0), (2, 4.0, 7.0), (1, 7.0, 9.0)]
     """
+    limit, preference = _column("limit", limit), _column("preference", preference)
+    if len(limit) != len(preference):
+        raise BadInput(f"limit and preference must have one value a candidate each, got {len(limit)} and "
+                       f"{len(preference)}")
     steps, reached = [], 0.0
     for row in numpy.lexsort((-limit, preference)):
         if limit[row] > reached:
             steps.append((int(row), reached, float(limit[row])))
             reached = float(limit[row])
     return steps
+
+
+def _column(name, values):
+    try:
+        column = numpy.asarray(values, dtype=float)
+    except (TypeError, ValueError):
+        raise BadInput(f"{name} must be a column of numbers, got {type(values).__name__}") from None
+    if column.ndim != 1 or numpy.isnan(column).any():
+        raise BadInput(f"{name} must be one column of numbers, one a candidate, without gaps")
+    return column
 
 
 def cost_of(rack, length, prices):
@@ -352,7 +454,7 @@ def cost_of(rack, length, prices):
     Raises
     ------
     BadInput
-        When a price is not a number above zero.
+        When a price is not a number above zero, or the length is none.
 
     Examples
     --------
@@ -362,8 +464,12 @@ def cost_of(rack, length, prices):
     >>> round(float(cost_of(rack, 10 * ft, {(wood.name, 9.25 * inch): 2.0 / ft})[0]), 6)
     40.0
     """
+    check_record("rack", rack, Rack, "build_rack([(wood, 1.5*inch, 9.25*inch)])")
+    check_one_number("length", length, low=0.0, high=60 * ft, low_allowed=False, shown=lambda mm: f"{mm / ft:g} ft",
+                     hint="for example 12 ft")
+    check_record("prices", prices, dict, "{(wood.name, 9.25*inch): 1.80/ft}")
     for key, price in prices.items():
-        check_number(f"price of {key}", price, low=0.0, high=1e6, low_allowed=False, hint="for example 1.80/ft")
+        check_one_number(f"price of {key}", price, low=0.0, high=1e6, low_allowed=False, hint="for example 1.80/ft")
     cost = numpy.full(len(rack.depth), numpy.inf)
     for number, material in enumerate(rack.materials):
         for row in range(rack.rows_of(number).start, rack.rows_of(number).stop):
@@ -407,6 +513,9 @@ def rack_demand(job, rack, combination, rulebook):
     all_of_it, come_and_go = solved(loads), solved(passing)
     one = solved([LineLoad(0.0, span, 1.0)])
     own = rack.weight * combination.factor("dead")
+    staying = factored_loads(job, combination, own_weight=0.0, keep=lambda load_type: load_type == "dead")
+    lasting = abs(solved(staying).extremes.deflection.value) + own * abs(one.extremes.deflection.value)
+    stiffness = rack.stiffness * _modulus_factors(rack, rulebook, job.wet)
     left = all_of_it.reactions[0].force + own * one.reactions[0].force
     right = all_of_it.reactions[-1].force + own * one.reactions[-1].force
     spread = [(load.start, load.end, load.intensity,
@@ -418,8 +527,19 @@ def rack_demand(job, rack, combination, rulebook):
     total = abs(all_of_it.extremes.deflection.value) + own * abs(one.extremes.deflection.value)
     variable = abs(come_and_go.extremes.deflection.value)
     return RackDemand(combination, moment, numpy.maximum(left - left_part, right - right_part), left, right,
-                      variable / rack.stiffness, total / rack.stiffness, span, job.unbraced_length,
-                      job.left, job.right)
+                      variable / stiffness, total / stiffness, lasting / stiffness, span, job.unbraced_length,
+                      job.left, job.right, job.wet, evenly_loaded(job))
+
+
+def _modulus_factors(rack, rulebook, wet):
+    """What the modulus of each candidate is multiplied by in service."""
+    factors = numpy.ones(len(rack.depth))
+    for number, material in enumerate(rack.materials):
+        try:
+            factors[rack.rows_of(number)] = rulebook.modulus_factor(material, wet=wet)
+        except OutsideRule:
+            continue  # a wood that the rulebook refuses has no strength on the rack; its sag does not matter
+    return factors
 
 
 def _part_left_out(job, rack, rulebook, spread, own, end):

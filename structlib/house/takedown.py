@@ -5,6 +5,9 @@ from dataclasses import dataclass
 from structlib.ground.loads import LoadsByType, slope_to_plan
 from structlib.ground.lumber import find_material, nominal_size, stock_sizes
 from structlib.ground.refusals import BadInput, check_choice
+from structlib.ground.units import inch
+from structlib.house.inputs import check_list, check_one_number, check_record, check_whole_number
+from structlib.house.model import Joists, check_level
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 
 
@@ -56,7 +59,7 @@ def joist_weight(joist):
     Raises
     ------
     BadInput
-        When the wood or the size is not known; the nearest are named.
+        When the wood or the size is not known (the nearest are named), or a number is out of range.
 
     Examples
     --------
@@ -65,6 +68,10 @@ def joist_weight(joist):
     >>> round(joist_weight(Joists("Hem-Fir", "No.2", "2x10", 16 * inch)) / psf, 2)
     2.11
     """
+    check_record("joist", joist, Joists, "Joists('Hem-Fir', 'No.2', '2x10', 16*inch)")
+    check_one_number("spacing of the joists", joist.spacing, low=4 * inch, high=48 * inch,
+                     shown=lambda mm: f"{mm / inch:g} in", hint="for example 16 in")
+    check_whole_number("plies of the joists", joist.plies, low=1, high=4, hint="for example 1")
     material = find_material(joist.species, joist.grade, joist.size)
     piece = dressed_size(joist.size)
     return material.weight_density * piece.width * piece.depth * joist.plies / joist.spacing
@@ -119,6 +126,7 @@ def area_loads(level):
     >>> round(area_loads(demo_house().levels[1])["live"] / psf)
     20
     """
+    check_level(level)
     dead = sum(layer.weight for layer in level.layers)
     if level.joist is not None:
         dead += joist_weight(level.joist)
@@ -141,6 +149,11 @@ def widths_on_wall(level):
     tuple of (float, float)
         Width on the left and on the right [mm].
 
+    Raises
+    ------
+    BadInput
+        When the level does not hang together, or has an overhang and spans on both sides.
+
     Notes
     -----
     Cut joists: half of each span. Continuous joists: from the two-span beam, which brings more than half.
@@ -154,6 +167,7 @@ def widths_on_wall(level):
     >>> [round(width / ft, 6) for width in widths_on_wall(Level("upper floor", "floor", 12 * ft, 14 * ft))]
     [6.0, 7.0]
     """
+    check_level(level)
     left, right = level.left_span, level.right_span
     if not level.lands:
         return 0.0, 0.0
@@ -211,7 +225,7 @@ def take_down(levels):
     600
     """
     shares, running, left_over = [], LoadsByType({}), 0.0
-    for level in levels:
+    for level in check_list("levels", levels, "demo_house().levels"):
         area = area_loads(level)
         left_width, right_width = widths_on_wall(level)
         line = area.scale(left_width + right_width)

@@ -10,12 +10,15 @@ from structlib.house.model import demo_house
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
-from structlib.pages.woods import WOODS, piece_of_depth, pieces
+from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
 from structlib.rules.check import Seat
 from structlib.rules.us.book import RULEBOOK
 
 CAUTION = ("This page teaches and prepares. A licensed engineer, the local code and the permit decide what is built.")
+
+#: Key of the reader's own LVL among the woods of a page.
+OWN = "own lvl"
 
 #: What two people carry with care; a fact of the trade, with no source.
 TWO_PEOPLE = 200 * lb
@@ -43,11 +46,13 @@ class BeamPage:
         The rules to judge by [-].
     system : str
         Units of the reader: 'us' or 'metric' [-].
+    own_lvl : structlib.ground.lumber.Material or None
+        LVL with the values of the maker's report, made by `user_lvl`; offered first among the woods [-].
     """
 
-    def __init__(self, house=None, rulebook=RULEBOOK, system="us"):
+    def __init__(self, house=None, rulebook=RULEBOOK, system="us", own_lvl=None):
         self.house = demo_house() if house is None else house
-        self.rulebook, self.system = rulebook, system
+        self.rulebook, self.system, self.own_lvl = rulebook, system, own_lvl
         self.total = take_down(self.house.levels).total
         self.result = lru_cache(maxsize=64)(self._result)
 
@@ -66,14 +71,17 @@ class BeamPage:
         """
         opening = self.house.opening
         key = values.get("wood", "fir")
-        depths = tuple(depth for depth, *_ in pieces(key))
+        depths = tuple(depth for depth, *_ in self.pieces(key))
+        woods = tuple((one.label, one.key) for one in WOODS)
+        if self.own_lvl is not None:
+            woods = ((self.own_lvl.name, OWN), *woods)
         load = dict(dimension="line load", low=0.0, high=5000 * plf)
         return (
             Slide("span", "Span, clear", "length", 3 * ft, 20 * ft, 3 * inch, opening.clear_width),
             Steps("depth", "Depth", "section length", depths,
                   max((d for d in depths if d <= opening.greatest_depth), default=depths[0])),
             Slide("plies", "Plies", "count", 1, 5, 1, 3),
-            Pick("wood", "Wood", tuple((one.label, one.key) for one in WOODS), "fir"),
+            Pick("wood", "Wood", woods, "fir"),
             Box("dead", "Dead load", default=self.total["dead"], **load),
             Box("live", "Live load", default=self.total["live"], **load),
             Box("roof_live", "Roof live load", default=self.total["roof live"], **load),
@@ -83,6 +91,23 @@ class BeamPage:
             Box("seat", "Seat, each end", "section length", 0.5 * inch, 16 * inch, opening.left_seat),
             Pick("below", "Sits on", _BELOW, "spf"),
         )
+
+    def pieces(self, key):
+        """Return every size of one of the woods that this page offers.
+
+        Parameters
+        ----------
+        key : str
+            Key of the wood; OWN for the reader's own LVL [-].
+
+        Returns
+        -------
+        tuple of tuple
+            Depth, ply width, name, material [mm, mm, -, -].
+        """
+        if key == OWN and self.own_lvl is not None:
+            return tuple((depth, width, name, self.own_lvl) for depth, width, name, _ in pieces("lvl 2.0"))
+        return pieces(key)
 
     def job(self, values):
         """Return the opening that a set of values describes.
@@ -112,7 +137,8 @@ class BeamPage:
 
     def _result(self, items):
         values = dict(items)
-        depth, ply_width, name, material = piece_of_depth(values["wood"], values["depth"])
+        depth, ply_width, name, material = min(self.pieces(values["wood"]),
+                                               key=lambda piece: abs(piece[0] - values["depth"]))
         choice = BeamChoice(material, ply_width, depth, int(values["plies"]), f"{int(values['plies'])}-{name}")
         return check_beam(self.job(values), choice, self.rulebook)
 
@@ -156,8 +182,6 @@ class BeamPage:
         if values["below"] == "masonry":
             gates.append("A beam on masonry: whether the wall under the seat can take the push is for an engineer. "
                          "Only what is asked of it is shown here.")
-        if values["position"] == "flush" and result.member.plies > 1 and result.member.material.kind == "lvl":
-            return tuple(gates)
         return tuple(gates)
 
     def rows(self, result, gates=()):
@@ -224,7 +248,8 @@ class BeamPage:
         if result.job.left.below == "post":
             notes.append("On end grain the beam's own face governs; the posts below are a check of their own.")
         if member.material.kind == "lvl":
-            notes.append("LVL values here are generic and recalled; enter the values of the maker's evaluation report.")
+            if values["wood"] != OWN:
+                notes.append("LVL values here are generic and recalled; enter those of the maker's evaluation report.")
         words = sorted({check.verified for check in result.checks} - {"seen"})
         if words:
             notes.append(f"Design values of {member.material.name}: {member.material.source}, "

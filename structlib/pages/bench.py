@@ -6,6 +6,7 @@ answers with a `Shown`. The bench makes the widgets, and redraws on every move. 
 
 import html
 import os
+import re
 
 # One answer for each move instead of two: the page needs no echo of what it has just sent.
 os.environ.setdefault("JUPYTER_WIDGETS_ECHO", "0")
@@ -13,6 +14,7 @@ os.environ.setdefault("JUPYTER_WIDGETS_ECHO", "0")
 import ipywidgets as W  # noqa: E402
 
 from structlib.ground.refusals import BadInput, OutsideRule  # noqa: E402
+from structlib.pages import exercises  # noqa: E402
 from structlib.pages.controls import Box, Pick, Slide, Steps, Switch  # noqa: E402
 from structlib.pictures import svg  # noqa: E402
 
@@ -20,7 +22,7 @@ _STYLE = """
 .sl-bench { max-width: 1240px; }
 .sl-bench .sl-controls { flex: 0 0 300px; min-width: 280px; }
 .sl-bench .sl-side { flex: 1 1 560px; min-width: 300px; max-width: 900px; }
-.sl-bench .sl-picture { overflow: visible; height: auto; }
+.sl-bench .sl-picture { overflow-x: auto; height: auto; }
 .sl-bench .sl-picture svg { max-width: 720px; display: block; }
 .sl-bench .widget-label, .sl-bench input, .sl-bench select { font-size: 15px; }
 .sl-table { border-collapse: collapse; font-size: 15px; line-height: 1.35; margin: 4px 0 2px 0;
@@ -28,6 +30,7 @@ _STYLE = """
 .sl-table caption { text-align: left; font-weight: 600; padding: 2px 0; }
 .sl-table th, .sl-table td { text-align: left; padding: 2px 14px 2px 0; border-bottom: 1px solid #8886;
   vertical-align: top; }
+.sl-table td:nth-child(-n+4) { white-space: nowrap; }
 .sl-note { font-size: 14px; margin: 3px 0; }
 .sl-gate { border-left: 6px solid #a4342c; padding: 6px 10px; margin: 4px 0; font-size: 15px; }
 .sl-status { min-height: 22px; font-size: 15px; }
@@ -301,26 +304,22 @@ class Predict(W.VBox):
 
     Parameters
     ----------
-    question : str
-        What to predict [-].
-    choices : tuple of str
-        What may be answered [-].
-    right : str
-        The choice that turns out right [-].
-    because : str
-        The reason, in a sentence or two, with the computed number in it [-].
+    prediction : structlib.pages.predictions.Prediction
+        The question, its choices, the right one and the reason [-].
     """
 
-    def __init__(self, question, choices, right, because):
-        if right not in choices:
-            raise BadInput(f"the right answer must be one of the choices, got {right!r}; for example {choices[0]!r}")
-        self.right, self.because = right, because
-        self._choice = W.RadioButtons(options=list(choices), value=None, layout=W.Layout(width="auto"))
+    def __init__(self, prediction):
+        if prediction.right not in prediction.choices:
+            raise BadInput(f"the right answer must be one of the choices, got {prediction.right!r}; "
+                           f"for example {prediction.choices[0]!r}")
+        self.prediction = prediction
+        self._choice = W.RadioButtons(options=list(prediction.choices), value=None, layout=W.Layout(width="auto"))
         self._button = W.Button(description="Show me", disabled=True, tooltip="Pick an answer first")
         self._answer = W.HTML()
         self._choice.observe(self._chosen, names="value")
         self._button.on_click(self._reveal)
-        super().__init__([_head_style(), W.HTML(f'<div class="sl-text"><b>Predict.</b> {html.escape(question)}</div>'),
+        question = html.escape(prediction.question)
+        super().__init__([_head_style(), W.HTML(f'<div class="sl-text"><b>Predict.</b> {question}</div>'),
                           self._choice, self._button, self._answer])
         self.add_class("sl-predict")
 
@@ -330,9 +329,10 @@ class Predict(W.VBox):
     def _reveal(self, _):
         if self._choice.value is None:
             return
-        word = "Yes." if self._choice.value == self.right else f"Not quite: {self.right}."
+        right = self.prediction.right
+        word = "Yes." if self._choice.value == right else f"Not quite: {right}."
         self._answer.value = (f'<div class="sl-text" role="status"><b>{html.escape(word)}</b> '
-                              f"{html.escape(self.because)}</div>")
+                              f"{html.escape(self.prediction.because)}</div>")
 
 
 class Practice(W.VBox):
@@ -343,23 +343,23 @@ class Practice(W.VBox):
     notebook : str
         Number of the notebook whose questions are asked, such as '01' [-].
     seed : int
-        First seed; the same seed always asks the same question [-].
+        First number of the question; the same number always asks the same [-].
+    progress : str or None
+        File in which tries are kept; nothing is kept when None [-].
     """
 
-    def __init__(self, notebook, seed=1):
-        from structlib.pages import exercises
-
-        self._room = exercises
-        kinds = exercises.kinds(notebook)
-        self._kind = W.Dropdown(options=list(kinds), description="Question", layout=W.Layout(width="420px"))
+    def __init__(self, notebook, seed=1, progress=None):
+        self._path = progress
+        self._progress = exercises.load_progress(progress) if progress else exercises.Progress()
+        titles = [(exercises.make_question(kind, 1).title, kind) for kind in exercises.kinds(notebook)]
+        self._kind = W.Dropdown(options=titles, description="Question", layout=W.Layout(width="460px"))
         self._seed = W.BoundedIntText(value=seed, min=0, max=999999, description="Number",
                                       layout=W.Layout(width="200px"))
-        self._prompt, self._verdict, self._help = W.HTML(), W.HTML(), W.HTMLMath()
+        self._prompt, self._verdict, self._help = W.HTML(), W.HTML(), W.HTML()
         self._answer = W.Text(description="Answer", placeholder="number and unit", continuous_update=False,
                               layout=W.Layout(width="320px"))
         check, fresh = W.Button(description="Check"), W.Button(description="Fresh numbers")
         hint, worked = W.Button(description="Hint"), W.Button(description="Worked solution")
-        self._hints = 0
         for widget in (self._kind, self._seed):
             widget.observe(lambda _: self._ask(), names="value")
         self._answer.observe(lambda change: self._judge() if change["new"].strip() else None, names="value")
@@ -367,33 +367,41 @@ class Practice(W.VBox):
         fresh.on_click(lambda _: setattr(self._seed, "value", (self._seed.value + 1) % 1000000))
         hint.on_click(lambda _: self._hint())
         worked.on_click(lambda _: self._worked())
-        super().__init__([_head_style(), W.HBox([self._kind, self._seed, fresh], layout=W.Layout(flex_flow="row wrap")),
-                          self._prompt,
-                          W.HBox([self._answer, check, hint, worked], layout=W.Layout(flex_flow="row wrap")),
-                          self._verdict, self._help])
+        wrap = W.Layout(flex_flow="row wrap")
+        super().__init__([_head_style(), W.HBox([self._kind, self._seed, fresh], layout=wrap), self._prompt,
+                          W.HBox([self._answer, check, hint, worked], layout=wrap), self._verdict, self._help])
         self.add_class("sl-practice")
         self._ask()
 
     def _ask(self):
-        self.question = self._room.make_question(self._kind.value, self._seed.value)
-        self._hints, self._verdict.value, self._help.value, self._answer.value = 0, "", "", ""
+        self.question = exercises.make_question(self._kind.value, self._seed.value)
+        self._hints, self._judged = 0, None
+        self._verdict.value = self._help.value = self._answer.value = ""
         self._prompt.value = f'<div class="sl-text">{_paragraphs(self.question.prompt)}</div>'
 
     def _judge(self):
-        verdict = self._room.judge(self.question, self._answer.value)
-        word = "Right. " if verdict.right else ""
-        self._verdict.value = f'<div class="sl-text" role="status"><b>{word}</b>{html.escape(verdict.message)}</div>'
+        answer = self._answer.value
+        verdict = exercises.judge(self.question, answer)
+        self._verdict.value = f'<div class="sl-text" role="status">{_paragraphs(verdict.message)}</div>'
+        if not verdict.asks and answer != self._judged:
+            self._judged = answer
+            self._keep(self._progress.with_answer(self.question, answer, verdict))
 
     def _hint(self):
         self._hints = min(self._hints + 1, len(self.question.hints))
         self._help.value = '<div class="sl-text">' + "".join(
             f"<p>Hint {number}: {html.escape(text)}</p>"
             for number, text in enumerate(self.question.hints[:self._hints], 1)) + "</div>"
+        self._keep(self._progress.with_hint(self.question))
 
     def _worked(self):
         self._help.value = f'<div class="sl-text">{_paragraphs(self.question.solution)}</div>'
 
+    def _keep(self, progress):
+        self._progress = exercises.save_progress(progress, self._path) if self._path else progress
+
 
 def _paragraphs(text):
-    lines = text if isinstance(text, (tuple, list)) else str(text).split("\n")
-    return "".join(f"<p>{html.escape(str(line))}</p>" for line in lines if str(line).strip())
+    """Plain lines with **bold** words as HTML paragraphs."""
+    lines = [html.escape(line) for line in str(text).split("\n") if line.strip()]
+    return "".join("<p>" + re.sub(r"[*][*](.+?)[*][*]", r"<b>\1</b>", line) + "</p>" for line in lines)

@@ -2,7 +2,7 @@
 
 import html
 
-from structlib.ground.refusals import BadInput
+from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.tables import table_rows
 from structlib.pictures import svg
 
@@ -50,7 +50,59 @@ class Table:
         return f'<table style="font-size:15px">{line}<thead><tr>{top}</tr></thead><tbody>{body}</tbody></table>'
 
     def __repr__(self):
-        return "\n".join(([self.caption] if self.caption else []) + [" | ".join(row) for row in (self.head, *self.rows)])
+        lines = [tuple(row) + ("",) * (len(self.head) - len(row)) for row in (self.head, *self.rows)]
+        widths = [max(len(cell) for cell in column) for column in zip(*lines)]
+        text = ["  ".join(cell.ljust(width) for cell, width in zip(line, widths)).rstrip() for line in lines]
+        return "\n".join(([self.caption] if self.caption else []) + text)
+
+
+def still(page, **changes):
+    """Return the picture of a page for its starting values, some of them changed.
+
+    Parameters
+    ----------
+    page : object
+        A page with ``controls`` and ``compute`` [-].
+    **changes : any
+        Values of controls by name, in the library's own units [any].
+
+    Returns
+    -------
+    Picture
+        The picture [-].
+
+    Raises
+    ------
+    BadInput
+        When the page has no such control.
+    """
+    return Picture(page.compute(start_values(page, **changes)).scene)
+
+
+def start_values(page, **changes):
+    """Return the starting values of a page, some of them changed.
+
+    Parameters
+    ----------
+    page : object
+        A page with ``controls`` [-].
+    **changes : any
+        Values of controls by name, in the library's own units [any].
+
+    Returns
+    -------
+    dict
+        Value by control [any].
+
+    Raises
+    ------
+    BadInput
+        When the page has no such control; the nearest are named.
+    """
+    values = {control.name: control.default for control in page.controls({})}
+    for name in changes:
+        check_choice("control", name, values)
+    return {**values, **changes}
 
 
 def published(key, ours):
@@ -78,8 +130,6 @@ def published(key, ours):
     >>> published("section modulus of a 4x8", 30.6615)
     'section modulus of a 4x8: published 30.66 in3, ours 30.66 in3 (seen in NDS Supplement Table 1B, quoted in a university course, Problem 6.5)'
     """
-    from structlib.ground.refusals import check_choice
-
     rows = {row["key"]: row for row in table_rows("published_checks")}
     row = rows[check_choice("published value", key, rows)]
     printed, value = row["printed"], row["value"]

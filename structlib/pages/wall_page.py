@@ -9,11 +9,13 @@ from structlib.house.model import demo_house
 from structlib.house.takedown import dressed_size, take_down
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.show import Table, start_values
 from structlib.pictures.drawings.house_section import HouseLevel, HouseSectionView, draw_house_section
 
 _SIZES = ("2x6", "2x8", "2x10", "2x12")
 _JOISTS = (("as in the house", "as is"), ("cut over the wall", "cut"), ("in one piece over it", "continuous"))
 _STOREY = 9 * ft
+_HEAD = ("level", "width that lands here", "dead", "live", "roof live", "snow", "sum from the top")
 
 
 class WallPage:
@@ -55,7 +57,7 @@ class WallPage:
             Slide("plies", "Plies of each joist", "count", 1, 3, 1, plies),
             Box("right_span", "Span, right joists", "length", 0.0, 20 * ft, lowest.right_span),
             Pick("joists", "Joists are", _JOISTS, "as is"),
-            Box("live", "Live load, lowest floor", "area load", 0.0, 150 * psf, lowest.live),
+            Box("live", "Live load, floor", "area load", 0.0, 150 * psf, lowest.live),
         )
 
     def levels(self, values):
@@ -109,9 +111,22 @@ class WallPage:
         """
         levels, found = self.result(tuple(values.items()))
         was = self.result(tuple(before.items()))[1] if before else None
-        return Shown(self.scene(levels, found, was),
-                     ("level", "width that lands here", "dead", "live", "roof live", "snow", "sum from the top"),
-                     self.rows(found), self.notes(found))
+        return Shown(self.scene(levels, found, was), _HEAD, self.rows(found), self.notes(found))
+
+    def table(self, **changes):
+        """Return the take-down as a table, for the starting values with some of them changed.
+
+        Parameters
+        ----------
+        **changes : any
+            Values of controls by name, in the library's own units [any].
+
+        Returns
+        -------
+        structlib.pages.show.Table
+            The take-down [-].
+        """
+        return Table(_HEAD, self.rows(self.result(tuple(start_values(self, **changes).items()))[1]))
 
     def rows(self, found):
         """Return the take-down as rows of text, with the total and the sum check.

@@ -110,26 +110,3 @@ def pieces(key):
     one = wood(key)
     return tuple((size.depth, size.width, size.nominal, one.material(size.nominal)) for size in one.sizes()
                  if one.kind != "timber" or size.depth > size.width - 0.5 * inch)
-
-
-def piece_of_depth(key, depth):
-    """Return the piece of a wood that has one depth.
-
-    Parameters
-    ----------
-    key : str
-        Key of the wood [-].
-    depth : float
-        Depth, one that the wood comes in [mm].
-
-    Returns
-    -------
-    tuple
-        Depth, ply width, name, material [mm, mm, -, -].
-
-    Examples
-    --------
-    >>> piece_of_depth("hem-fir", 9.25 * inch)[2]
-    '2x10'
-    """
-    return min(pieces(key), key=lambda piece: abs(piece[0] - depth))

@@ -5,14 +5,21 @@ formula with numbers put in. A page, a brief, an exercise or a film takes everyt
 says about strength from that record.
 """
 
+import math
 from dataclasses import dataclass
 from typing import Any, Protocol
+
+from structlib.ground.refusals import BadInput, check_choice
 
 #: How well a number is known, from the best to the least. A result is as well known as its worst input.
 VERIFIED_ORDER = ("seen", "recalled-agrees", "back-solved", "computed", "recalled", "common practice")
 
 #: Load types that come and go. Dead load stays.
 VARIABLE_TYPES = ("live", "roof live", "snow")
+
+#: What an end of a beam may rest on, and where its load may come in.
+SEATS = ("plate", "post", "steel", "masonry", "hanger")
+LOADED_ON = ("top", "side")
 
 
 def least_verified(words):
@@ -28,12 +35,17 @@ def least_verified(words):
     str
         The word that comes last in VERIFIED_ORDER; 'seen' when there is none [-].
 
+    Raises
+    ------
+    BadInput
+        When a word is not one of them.
+
     Examples
     --------
     >>> least_verified(["seen", "recalled", "computed"])
     'recalled'
     """
-    known = [VERIFIED_ORDER.index(word) for word in words if word]
+    known = [VERIFIED_ORDER.index(check_choice("verified word", word, VERIFIED_ORDER)) for word in words if word]
     return VERIFIED_ORDER[max(known)] if known else "seen"
 
 
@@ -132,7 +144,7 @@ class BeamMember:
 
     @property
     def bending_stiffness(self):
-        """Modulus of elasticity times second moment of area [N*mm2]."""
+        """Modulus of elasticity of dry wood times second moment of area [N*mm2]."""
         return self.material.modulus * self.inertia
 
     @property
@@ -162,7 +174,8 @@ class BeamDemand:
     ``solution`` has all loads with their factors, ``variable`` only those that come and go,
     ``lasting`` only those that stay. ``left_face`` and ``right_face`` are the inner edges of the
     seats, mm from the left end. ``top_loads`` are (start, end, intensity, end intensity) of the
-    distributed part, used where a rule leaves out load close to a support.
+    distributed part, used where a rule leaves out load close to a support. ``evenly_loaded`` tells that
+    nothing but even load is on the beam, all along its span.
     """
 
     combination: Combination
@@ -173,6 +186,7 @@ class BeamDemand:
     left_face: float
     right_face: float
     top_loads: tuple[tuple[float, float, float, float], ...] = ()
+    evenly_loaded: bool = False
 
 
 @dataclass(frozen=True)
@@ -229,6 +243,9 @@ class Rulebook(Protocol):
     def leaves_out_load_near_seat(self, *, below: str, loaded_on: str) -> bool:
         """Tell whether load within a depth of a seat may be left out of the shear there."""
 
+    def modulus_factor(self, material, *, wet: bool) -> float:
+        """Return what the modulus of elasticity is multiplied by in service; every sag is worked out with it."""
+
     def prepare(self, rack) -> dict:
         """Return the strengths of every candidate of a rack, before time and bracing."""
 
@@ -247,11 +264,11 @@ def governing(checks):
     Returns
     -------
     Check
-        The one that governs; the first of equals [-].
+        The one that governs; the first of equals. A share that is not a number governs before any other [-].
 
     Raises
     ------
-    ValueError
+    BadInput
         When no check decides.
 
     Examples
@@ -261,4 +278,7 @@ def governing(checks):
     >>> governing([a, b]).name
     'sag'
     """
-    return max((check for check in checks if check.decides), key=lambda check: check.share)
+    deciding = [check for check in checks if check.decides]
+    if not deciding:
+        raise BadInput("no check decides, so none governs; give the checks of one member, for example result.checks")
+    return max(deciding, key=lambda check: math.inf if math.isnan(check.share) else check.share)

@@ -10,6 +10,8 @@ import urllib.request
 from contextlib import contextmanager
 from pathlib import Path
 
+from playwright.sync_api import TimeoutError as PlaywrightTimeout
+
 NOTEBOOKS = Path(__file__).resolve().parents[2] / "notebooks"
 CHROMIUM_FLAGS = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking",
                   "--disable-component-update", "--disable-sync", "--disable-quic"]
@@ -71,11 +73,19 @@ def running_lab(folder):
 
 def open_and_run(page, address, notebook, timeout=120_000):
     """Open one notebook, run all of its cells, wait for the bench, and return when the kernel is idle."""
-    page.goto(f"{address}/lab/tree/{notebook}?reset")
+    page.goto(f"{address}/lab/tree/{notebook}?reset", wait_until="domcontentloaded", timeout=timeout)
     page.wait_for_selector(".jp-Notebook .jp-Cell", timeout=timeout)
     page.wait_for_function(
         "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'", timeout=timeout)
-    page.evaluate("() => window.jupyterapp.commands.execute('notebook:run-all-cells')")
-    page.wait_for_selector(".sl-bench svg", timeout=timeout, state="attached")
+    # what is asked while the page is still joining the kernel is dropped: ask again until the bench is there
+    for attempt in range(6):
+        page.wait_for_timeout(1000)
+        page.evaluate("() => { window.jupyterapp.commands.execute('notebook:run-all-cells'); }")
+        try:
+            page.wait_for_selector(".sl-bench svg", timeout=timeout / 6, state="attached")
+            break
+        except PlaywrightTimeout:
+            if attempt == 5:
+                raise
     page.wait_for_function(
         "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'", timeout=timeout)

@@ -4,7 +4,6 @@ import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
 from structlib.ground.material import Material
-from structlib.ground.units import inch
 from structlib.rules.check import Factor
 from structlib.rules.us import factors
 from structlib.rules.us.inputs import check_amount, check_size, check_yes_or_no
@@ -335,17 +334,13 @@ def _refuse_size(material, width, depth):
     if numpy.any(numpy.asarray(depth) < numpy.asarray(width) * (1 - 1e-9)):
         raise OutsideRule("a piece that is wider than deep lies on its flat, which these checks do not cover; stand it on "
                           "edge, for example 1.5 in wide by 9.25 in deep")
-    if material.kind == "timber" and numpy.any(numpy.asarray(width) < _THINNEST_TIMBER * (1 - 1e-9)):
+    if material.kind == "timber" and numpy.any(numpy.asarray(width) < factors.dressed_of(5) * (1 - 1e-9)):
         raise OutsideRule(f"{material.name} has values for timbers of 5 in nominal and thicker only (NDS Supplement 2018 "
                           "Table 4D); for thinner pieces take the grade of dimension lumber, for example No.2")
-    if material.kind == "southern pine":
+    widest = material.tabulated_depth
+    if material.kind == "southern pine" and widest and widest < 12:  # wider than 12 in takes the 12 in values
         nominal = factors.nominal_of(depth)
-        widest = float("inf") if "over 12" in material.size_note else material.tabulated_depth
         if numpy.any(nominal > widest):
             raise OutsideRule(f"{material.name} has values for that width only (NDS Supplement 2018 Table 4B), got a piece "
                               f"{float(numpy.max(nominal)):g} in wide; name the size with the species, for example "
                               f"find_material('Southern Pine', {material.grade!r}, '2x10')")
-
-
-#: Dressed thickness of the thinnest timber, 5 in nominal.
-_THINNEST_TIMBER = 4.5 * inch

@@ -2,9 +2,10 @@
 
 import numpy
 
-from structlib.ground.refusals import check_number
+from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.rules.check import VARIABLE_TYPES, Check, Combination, Factor, least_verified
 from structlib.rules.us import bearing, bending, deflection, factors, shear
+from structlib.rules.us.inputs import check_words
 from structlib.rules.us.stability import beam_stability_factor
 
 
@@ -41,9 +42,8 @@ class UnitedStates:
         >>> [c.name for c in UnitedStates().combinations(["dead", "live"])]
         ['D', 'D + L']
         """
-        from structlib.ground.refusals import check_choice
-
-        present = {check_choice("load type", word, ("dead",) + VARIABLE_TYPES) for word in load_types} | {"dead"}
+        words = check_words("load types", load_types)
+        present = {check_choice("load type", word, ("dead",) + VARIABLE_TYPES) for word in words} | {"dead"}
         found = []
         for row in factors.combination_rows():
             if set(dict(row["factors"])) <= present:
@@ -110,8 +110,36 @@ class UnitedStates:
         """
         return shear.loads_near_support_may_be_left_out(below=below, loaded_on=loaded_on)
 
+    def modulus_factor(self, material, *, wet):
+        """Return what the modulus of elasticity is multiplied by in service.
+
+        Parameters
+        ----------
+        material : structlib.ground.lumber.Material
+            The wood [-].
+        wet : bool
+            True where the wood stays above 19 % moisture in use [-].
+
+        Returns
+        -------
+        float
+            Wet service factor on the modulus; 1.0 when dry [-].
+
+        Raises
+        ------
+        OutsideRule
+            For LVL in wet service.
+
+        Examples
+        --------
+        >>> from structlib.ground.lumber import find_material
+        >>> UnitedStates().modulus_factor(find_material("Hem-Fir", "No.2"), wet=True)
+        0.9
+        """
+        return bending.wet_factor(material, value="modulus", wet=wet)
+
     def prepare(self, rack):
-        """Return the strengths of every candidate of a rack, before time and bracing.
+        """Return the strengths of every candidate of a rack, before time, moisture and bracing.
 
         Parameters
         ----------
@@ -121,7 +149,12 @@ class UnitedStates:
         Returns
         -------
         dict of numpy.ndarray
-            Strength columns, one value a candidate [MPa].
+            Strength columns, one value a candidate; the columns ``wet ...`` are the wet service factors [MPa, -].
+
+        Notes
+        -----
+        A candidate that the rules do not cover, such as a Stud grade 2x10, has no strength and is never chosen;
+        `beam_checks` refuses it with the reason.
 
         Examples
         --------
@@ -131,17 +164,23 @@ class UnitedStates:
         count = len(rack.depth)
         base, volume = numpy.empty(count), numpy.ones(count)
         shear_value, crush, stability_modulus = numpy.empty(count), numpy.empty(count), numpy.empty(count)
+        wet = {value: numpy.zeros(count) for value in ("bending", "shear", "bearing", "modulus")}
         for number, material in enumerate(rack.materials):
             rows = rack.rows_of(number)
-            size, _, _ = bending.size_factor(material, width=rack.ply_width[rows], depth=rack.depth[rows])
+            bending.refuse_unknown_material(material)
+            size = _size_or_nothing(material, rack.ply_width[rows], rack.depth[rows])
             repeats = bending.repetitive_factor(material, sharing_members=rack.plies[rows])
             is_lvl = material.kind == "lvl"
-            base[rows] = material.bending * repeats * (1.0 if is_lvl else size)
-            volume[rows] = size if is_lvl else 1.0
+            # a volume factor over 1 raises the bending value before bracing is looked at, as a size factor does
+            raised = numpy.where(size > 0, numpy.maximum(size, 1.0), 0.0) if is_lvl else size
+            base[rows] = material.bending * repeats * raised
+            volume[rows] = numpy.minimum(size, 1.0) if is_lvl else 1.0
+            for value, column in wet.items():
+                column[rows] = 0.0 if is_lvl else bending.wet_factor(material, value=value, wet=True)
             shear_value[rows], crush[rows] = material.shear, material.bearing
             stability_modulus[rows] = material.modulus_stability
         return {"bending": base, "volume": volume, "shear": shear_value, "bearing": crush,
-                "modulus_stability": stability_modulus}
+                "modulus_stability": stability_modulus, **{f"wet {value}": column for value, column in wet.items()}}
 
     def beam_shares(self, rack, strengths, demand, use):
         """Return the share used by every candidate for one combination, as arrays.
@@ -168,28 +207,41 @@ class UnitedStates:
         ['rack', 'self']
         """
         time = demand.combination.time_factor
-        starred = strengths["bending"] * time
+        moist = {value: strengths[f"wet {value}"] if demand.wet else 1.0
+                 for value in ("bending", "shear", "bearing", "modulus")}
+        starred = strengths["bending"] * time * moist["bending"]
+        covered = starred > 0
         stability = beam_stability_factor(
-            unbraced_length=demand.unbraced_length, depth=rack.depth, width=rack.width, bending_value=starred,
-            modulus_stability=strengths["modulus_stability"])
-        volume = strengths["volume"]
-        both = numpy.where(volume < 1.0, numpy.minimum(volume, stability), volume * stability)
+            unbraced_length=demand.unbraced_length, depth=rack.depth, width=rack.width,
+            bending_value=numpy.where(covered, starred, 1.0), case=_stability_case(demand),
+            modulus_stability=strengths["modulus_stability"] * numpy.where(covered, moist["modulus"], 1.0))
+        value = starred * numpy.minimum(strengths["volume"], stability)
         with numpy.errstate(divide="ignore"):
-            shares = {"bending": demand.moment / (rack.section_modulus * starred * both)}
-        shares["shear"] = 1.5 * demand.shear / (rack.area * strengths["shear"] * time)
-        crush = numpy.zeros(len(rack.depth))
+            shares = {"bending": demand.moment / (rack.section_modulus * value)}
+            shares["shear"] = 1.5 * demand.shear / (rack.area * strengths["shear"] * time * moist["shear"])
+        crush, seats = numpy.zeros(len(rack.depth)), numpy.zeros(len(rack.depth))
         for seat, reaction in ((demand.left, demand.left_reaction), (demand.right, demand.right_reaction)):
             if seat.below == "hanger":
                 continue
             weaker = strengths["bearing"]
             if seat.below == "plate" and seat.below_bearing is not None:
                 weaker = numpy.minimum(weaker, seat.below_bearing)
-            crush = numpy.maximum(crush, reaction / (rack.width * seat.length) / weaker)
-        shares["bearing"] = crush
+            with numpy.errstate(divide="ignore"):
+                crush = numpy.maximum(crush, reaction / (rack.width * seat.length) / (weaker * moist["bearing"]))
+            seats = numpy.maximum(seats, factors.least_seat(seat.below)[0] / seat.length)
+        shares["bearing"], shares["seat length"] = crush, seats
         live_divisor, total_divisor, _ = sag_divisors(use)
         shares["sag under live load"] = demand.variable_deflection * live_divisor / demand.span
         shares["sag under all load"] = demand.total_deflection * total_divisor / demand.span
+        if use.creep_decides:
+            after_years = deflection.long_term_deflection(
+                lasting=demand.lasting_deflection, passing=demand.total_deflection - demand.lasting_deflection,
+                creep_factor=deflection.creep_factor(wet=demand.wet))
+            shares["sag after years"] = after_years * total_divisor / demand.span
         return shares
+
+
+_UNDER_VENEER = "lintel under masonry veneer"
 
 
 def sag_divisors(use):
@@ -205,9 +257,16 @@ def sag_divisors(use):
     tuple of (float, float, dict)
         Live divisor, total divisor, and clause and verified word of each [-].
 
+    Raises
+    ------
+    BadInput
+        When the use is not in the table, or a divisor asked for is not a stricter number.
+
     Notes
     -----
-    Live: IRC 2021 Table R301.7. Total: IBC 2018 Table 1604.3 (dead plus live). A stricter divisor may be asked.
+    Live: IRC 2021 Table R301.7. Total: IBC 2018 Table 1604.3 (dead plus live, floor members), which also allows half
+    of the dead load here; all of it is kept. Under masonry veneer the limit of Table R301.7 holds for all load,
+    because the veneer that must not crack is itself dead load (IRC R703.8.2). A stricter divisor may be asked.
 
     Examples
     --------
@@ -217,17 +276,45 @@ def sag_divisors(use):
     """
     live, live_clause, live_verified = deflection.limit_divisor(use.supports)
     total, total_clause, total_verified = factors.total_limit()
+    if use.supports == _UNDER_VENEER:
+        total, total_clause, total_verified = live, f"{live_clause}, R703.8.2: the veneer's weight counts", "recalled"
     if use.live_divisor is not None:
-        asked = check_number("live sag divisor", use.live_divisor, low=live, high=2000,
+        asked = _one_divisor("live sag divisor", use.live_divisor, low=live, high=2000,
                              hint=f"the code's own is {live:.0f}; only a stricter one is accepted, for example 480")
         if asked != live:
             live, live_clause = float(asked), f"asked by the reader (stricter than {live_clause})"
     if use.total_divisor is not None:
-        asked = check_number("total sag divisor", use.total_divisor, low=total, high=2000,
+        asked = _one_divisor("total sag divisor", use.total_divisor, low=total, high=2000,
                              hint=f"the code's own is {total:.0f}; only a stricter one is accepted, for example 360")
         if asked != total:
             total, total_clause = float(asked), f"asked by the reader (stricter than {total_clause})"
     return live, total, {"live": (live_clause, live_verified), "total": (total_clause, total_verified)}
+
+
+def _one_divisor(name, value, *, low, high, hint):
+    check_number(name, value, low=low, high=high, hint=hint)
+    if numpy.ndim(value) or is_symbolic(value):
+        raise BadInput(f"{name} must be one number, got {type(value).__name__}; for example 480")
+    return float(value)
+
+
+def _size_or_nothing(material, ply_width, depth):
+    """Size factor of each piece; zero for one that the rules do not cover."""
+    try:
+        return bending.size_factor(material, width=ply_width, depth=depth)[0] * numpy.ones(len(depth))
+    except OutsideRule:
+        found = numpy.zeros(len(depth))
+    for row in range(len(depth)):
+        try:
+            found[row] = bending.size_factor(material, width=float(ply_width[row]), depth=float(depth[row]))[0]
+        except OutsideRule:
+            continue
+    return found
+
+
+def _stability_case(demand):
+    """Row of the effective length table: only a beam under even load is the one the table lists as uniform."""
+    return "single span, uniform" if demand.evenly_loaded else "not listed"
 
 
 def _worst(checks):
@@ -240,6 +327,7 @@ def _bending_check(member, demand):
         member.material, width=member.width, depth=member.depth, plies=member.plies, ply_width=member.ply_width,
         unbraced_length=member.unbraced_length, time_factor=demand.combination.time_factor, wet=member.wet,
         sharing_members=3 if member.repetitive else (1 if member.repetitive is False else None),
+        case=_stability_case(demand),
     )
     stress = abs(peak.value) / member.section_modulus
     given = float(value)
@@ -257,10 +345,11 @@ def _bending_check(member, demand):
 def _shear_check(member, demand, end):
     force, position, left_out = shear.design_shear(demand, member)[0 if end == "left" else 1]
     wet = bending.wet_factor(member.material, value="shear", wet=member.wet)
+    known = bending.wet_verified(member.material, value="shear", wet=member.wet)
     time = demand.combination.time_factor
     given = member.material.shear * time * wet
     stress = 1.5 * abs(force) / member.area
-    reason = "load within a depth of the seat left out" if left_out else "full shear at the seat's edge"
+    reason = "load within a depth of the seat left out" if left_out else "the whole push of the seat counts"
     return Check(
         name=f"shear, {end} end", kind="shear", sentence="the fibres slide along each other near the end",
         asked=stress, given=given, share=stress / given, dimension="stress", position=position,
@@ -270,9 +359,10 @@ def _shear_check(member, demand, end):
         substitute=(("V", abs(force), "force"), ("b", member.width, "section length"),
                     ("d", member.depth, "section length"), ("f_v", stress, "stress"),
                     ("F_v", member.material.shear, "stress"), ("F_v'", given, "stress")),
-        factors=(Factor("C_D", time, "how long the load lasts", "NDS 2018 Table 2.3.2", factors.verified("load_duration_live")),
-                 Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", "seen")),
-        verified=member.material.verified,
+        factors=(Factor("C_D", time, "how long the load lasts", "NDS 2018 Table 2.3.2",
+                        factors.verified("load_duration_live")),
+                 Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known)),
+        verified=least_verified([member.material.verified, known]),
     )
 
 
@@ -282,6 +372,7 @@ def _seat_checks(member, demands, end):
     reaction = demand.solution.reactions[0 if end == "left" else -1].force
     position = 0.0 if end == "left" else demand.span
     wet = bending.wet_factor(member.material, value="bearing", wet=member.wet)
+    known = bending.wet_verified(member.material, value="bearing", wet=member.wet)
     stress = bearing.bearing_stress(reaction=reaction, width=member.width, bearing_length=seat.length)
     shared = dict(kind="bearing", asked=stress, dimension="stress", position=position,
                   combination=demand.combination.name, clause="NDS 2018 3.10.2, 4.3.1",
@@ -300,10 +391,10 @@ def _seat_checks(member, demands, end):
         given = value * wet
         checks.append(Check(
             name=f"bearing, {end} seat, {face}", sentence=sentence, given=given, share=stress / given,
-            where=f"at the {end} seat, {face}", verified=verified,
+            where=f"at the {end} seat, {face}", verified=least_verified([verified, known]),
             substitute=numbers + (("F_perp'", given, "stress"),),
             factors=(Factor("C_b", 1.0, "seat at the beam's end", "NDS 2018 3.10.4", "seen"),
-                     Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", "recalled")), **shared))
+                     Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known)), **shared))
     least, clause, verified = factors.least_seat(seat.below)
     checks.append(Check(
         name=f"seat length, {end}", kind="seat", sentence="the code asks for this much seat whatever the load",
@@ -317,6 +408,8 @@ def _seat_checks(member, demands, end):
 def _sag_checks(member, demands, use):
     live, total, clauses = sag_divisors(use)
     creep = deflection.creep_factor(wet=member.wet)
+    modulus = member.material.modulus * bending.wet_factor(member.material, value="modulus", wet=member.wet)
+    known = bending.wet_verified(member.material, value="modulus", wet=member.wet)
     span = demands[0].span
 
     def sag(kind, name, sentence, value, position, divisor, combination, clause, verified, formula, more=(),
@@ -327,8 +420,8 @@ def _sag_checks(member, demands, use):
             dimension="small length", position=position, where="at the low point", combination=combination,
             clause=clause, formula=formula, substitute=more + (
                 ("sag", value, "small length"), ("span", span, "length"), ("limit", limit, "small length"),
-                ("E", member.material.modulus, "stress"), ("I", member.inertia, "inertia")),
-            verified=least_verified([verified, member.material.verified]), decides=decides)
+                ("E", modulus, "stress"), ("I", member.inertia, "inertia")),
+            verified=least_verified([verified, member.material.verified, known]), decides=decides)
 
     checks = []
     # A combination is named when it has load that comes and goes; dead load alone is judged only as part of the total.

@@ -339,6 +339,36 @@ def nominal_of(dressed):
     return names[numpy.searchsorted(edges, dressed)]
 
 
+def dressed_of(nominal):
+    """Return the dressed size of sawn lumber from its nominal size.
+
+    Parameters
+    ----------
+    nominal : int
+        Nominal size, in inches [-].
+
+    Returns
+    -------
+    float
+        Actual size [mm].
+
+    Raises
+    ------
+    BadInput
+        When there is no such size; those that there are are named.
+
+    Examples
+    --------
+    >>> round(dressed_of(10) / inch, 6)
+    9.25
+    """
+    for dressed, name in _dressed_depths():
+        if name == nominal:
+            return dressed
+    names = ", ".join(f"{name:g}" for _, name in _dressed_depths())
+    raise BadInput(f"nominal size {nominal!r} is not known; published are {names}")
+
+
 def tabulated_size_factor(material, *, width, depth):
     """Return the tabulated size factor on bending of dimension lumber.
 

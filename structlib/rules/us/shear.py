@@ -1,6 +1,8 @@
 """Shear in wood beams (NDS 2018 3.4): checked near the ends, where the beam pushes on its seats."""
 
+from structlib.ground.refusals import check_choice
 from structlib.mechanics.resultants import load_between
+from structlib.rules.check import LOADED_ON, SEATS
 
 
 def loads_near_support_may_be_left_out(*, below, loaded_on):
@@ -18,6 +20,11 @@ def loads_near_support_may_be_left_out(*, below, loaded_on):
     bool
         True only for a beam with full bearing below and the load on its top [-].
 
+    Raises
+    ------
+    BadInput
+        When a word is not known; the nearest are named.
+
     Notes
     -----
     NDS 2018 3.4.3.1. A beam hung from its side, or loaded through hangers on its side, gets no reduction.
@@ -29,6 +36,8 @@ def loads_near_support_may_be_left_out(*, below, loaded_on):
     >>> loads_near_support_may_be_left_out(below="plate", loaded_on="side")
     False
     """
+    check_choice("what the end rests on", below, SEATS)
+    check_choice("where the load comes in", loaded_on, LOADED_ON)
     return below != "hanger" and loaded_on == "top"
 
 
@@ -46,6 +55,7 @@ def design_shear(demand, member):
     -------
     tuple of tuple
         For each end: (shear, position of that shear, whether load was left out) [N, mm, -].
+        Where nothing may be left out, the whole push of the seat counts, at the end of the design span.
 
     Notes
     -----
@@ -65,7 +75,7 @@ def design_shear(demand, member):
     far = max(demand.right_face - member.depth, span / 2)
     reaction_left, reaction_right = solution.reactions[0].force, solution.reactions[-1].force
     dropped = load_between(demand.top_loads, start=0.0, end=near) if left_out_left else 0.0
-    ends.append((reaction_left - dropped, near if left_out_left else demand.left_face, left_out_left))
+    ends.append((reaction_left - dropped, near if left_out_left else 0.0, left_out_left))
     dropped = load_between(demand.top_loads, start=far, end=span) if left_out_right else 0.0
-    ends.append((reaction_right - dropped, far if left_out_right else demand.right_face, left_out_right))
+    ends.append((reaction_right - dropped, far if left_out_right else span, left_out_right))
     return tuple(ends)

@@ -1,0 +1,218 @@
+"""What the house room refuses before it works: numbers that are none, lists for one number, records of another kind."""
+
+import math
+
+from structlib.ground.material import Material
+from structlib.ground.refusals import BadInput, check_number, is_symbolic
+
+
+def check_one_number(name, value, *, low, high, shown=str, hint="", low_allowed=True):
+    """Refuse anything but one finite number between two limits; lists and symbols have no place in a real house.
+
+    Parameters
+    ----------
+    name : str
+        What the number is, in the reader's words [-].
+    value : float
+        The number [any].
+    low : float
+        Least accepted value [same unit as value].
+    high : float
+        Greatest accepted value [same unit as value].
+    shown : callable
+        Turns a value into text with its unit [-].
+    hint : str
+        A closing question or example for the message [-].
+    low_allowed : bool
+        Whether ``low`` itself is accepted [-].
+
+    Returns
+    -------
+    float
+        The value, unchanged [same unit as value].
+
+    Raises
+    ------
+    BadInput
+        When it is no such number.
+
+    Examples
+    --------
+    >>> check_one_number("width", 3.5, low=1, high=6)
+    3.5
+    """
+    if is_symbolic(value) or isinstance(value, (list, tuple, dict, set)) or getattr(value, "ndim", 0):
+        raise BadInput(f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else ""))
+    return check_number(name, value, low=low, high=high, shown=shown, hint=hint, low_allowed=low_allowed)
+
+
+def check_whole_number(name, value, *, low, high, hint=""):
+    """Refuse anything but one whole number between two limits.
+
+    Parameters
+    ----------
+    name : str
+        What the number is, in the reader's words [-].
+    value : int
+        The number [-].
+    low : int
+        Least accepted value [-].
+    high : int
+        Greatest accepted value [-].
+    hint : str
+        A closing example for the message [-].
+
+    Returns
+    -------
+    int
+        The value as an int [-].
+
+    Raises
+    ------
+    BadInput
+        When it is no such number.
+
+    Examples
+    --------
+    >>> check_whole_number("plies", 3, low=1, high=6)
+    3
+    """
+    check_one_number(name, value, low=low, high=high, hint=hint)
+    if value != int(value):
+        raise BadInput(f"{name} must be a whole number between {low} and {high}, got {value}"
+                       + (f"; {hint}" if hint else ""))
+    return int(value)
+
+
+def check_record(name, value, kind, example):
+    """Refuse anything that is not a record of the kind asked for.
+
+    Parameters
+    ----------
+    name : str
+        What the record is, in the reader's words [-].
+    value : object
+        What was given [-].
+    kind : type
+        The kind of record, or a tuple of kinds [-].
+    example : str
+        How one is made, for the message [-].
+
+    Returns
+    -------
+    object
+        The value, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When it is of another kind.
+
+    Examples
+    --------
+    >>> check_record("name", "Alder Lane", str, "'Alder Lane'")
+    'Alder Lane'
+    """
+    if not isinstance(value, kind):
+        kinds = kind if isinstance(kind, tuple) else (kind,)
+        raise BadInput(f"{name} must be a {' or a '.join(one.__name__ for one in kinds)}, got {type(value).__name__}; "
+                       f"for example {example}")
+    return value
+
+
+def check_yes_or_no(name, value):
+    """Refuse anything but True or False.
+
+    Parameters
+    ----------
+    name : str
+        What is asked, in the reader's words [-].
+    value : bool
+        The answer [-].
+
+    Returns
+    -------
+    bool
+        The value, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When it is neither.
+
+    Examples
+    --------
+    >>> check_yes_or_no("wet", True)
+    True
+    """
+    if value is True or value is False:
+        return value
+    raise BadInput(f"{name} must be true or false, got {value!r}; for example true")
+
+
+def check_list(name, value, example):
+    """Return a list of things; text, numbers and other things that are no list are refused.
+
+    Parameters
+    ----------
+    name : str
+        What the list is, in the reader's words [-].
+    value : iterable
+        The list [-].
+    example : str
+        What one looks like, for the message [-].
+
+    Returns
+    -------
+    tuple
+        Its items [-].
+
+    Raises
+    ------
+    BadInput
+        When it is no list.
+
+    Examples
+    --------
+    >>> check_list("plies", [2, 3], "(2, 3)")
+    (2, 3)
+    """
+    if not isinstance(value, (str, bytes, dict)):
+        try:
+            return tuple(value)
+        except TypeError:
+            pass
+    raise BadInput(f"{name} must be a list, got {type(value).__name__}; for example {example}")
+
+
+def check_material(material):
+    """Refuse a wood that is no material, or whose values are no numbers above zero.
+
+    Parameters
+    ----------
+    material : structlib.ground.lumber.Material
+        The wood [-].
+
+    Returns
+    -------
+    structlib.ground.lumber.Material
+        The wood, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When it is none.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> check_material(find_material("Hem-Fir", "No.2")).grade
+    'No.2'
+    """
+    check_record("material", material, Material, "find_material('Hem-Fir', 'No.2')")
+    for field in ("bending", "shear", "bearing", "modulus", "modulus_stability", "weight_density"):
+        value = getattr(material, field)
+        if not (type(value) is float and 0.0 < value < math.inf):
+            check_one_number(f"{field.replace('_', ' ')} of {material.name}", value, low=0.0, high=1e9, low_allowed=False,
+                             hint="take the wood from find_material, lvl or user_lvl")
+    return material

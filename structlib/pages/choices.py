@@ -1,0 +1,198 @@
+"""Which beams could carry it: the rack sized at once, shown as tables."""
+
+from dataclasses import replace
+
+from structlib.ground.loads import LoadsByType
+from structlib.ground.lumber import find_material
+from structlib.ground.showing import show
+from structlib.ground.units import inch, lb, psi
+from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+from structlib.house.sizing import build_rack, give_way, limit_widths, size_beams
+from structlib.house.takedown import area_loads
+from structlib.mechanics import formulas
+from structlib.mechanics.beams import LineLoad, PointLoad
+from structlib.pages.show import Table, start_values
+from structlib.rules.check import Seat
+from structlib.rules.us.book import RULEBOOK
+
+SAWN = ("hem-fir", "spf", "fir", "southern pine")
+LVL = ("lvl 1.9", "lvl 2.0")
+
+
+def stock_of(page, keys):
+    """Return everything that can be bought of several woods, and the names of the sizes.
+
+    Parameters
+    ----------
+    page : structlib.pages.beam_page.BeamPage
+        The page whose woods are meant [-].
+    keys : iterable of str
+        Keys of the woods [-].
+
+    Returns
+    -------
+    tuple of (list, dict)
+        (material, ply width, depth) of each piece, and its name by material and depth [mm, mm].
+    """
+    stock, names = [], {}
+    for key in keys:
+        for depth, ply_width, name, material in page.pieces(key):
+            stock.append((material, ply_width, depth))
+            names[id(material), depth] = name
+    return stock, names
+
+
+def carrying(page, keys=SAWN + LVL, count=8, greatest_depth=None, greatest_width=None, plies=(1, 2, 3, 4), **changes):
+    """List the beams that carry an opening, least wood first.
+
+    Parameters
+    ----------
+    page : structlib.pages.beam_page.BeamPage
+        The page that describes the opening [-].
+    keys : iterable of str
+        Keys of the woods to choose from [-].
+    count : int
+        How many to list [-].
+    greatest_depth : float or None
+        Greatest depth that fits; that of the house's opening when None [mm].
+    greatest_width : float or None
+        Greatest width that fits; that of the house's opening when None [mm].
+    plies : iterable of int
+        Numbers of plies to try [-].
+    **changes : any
+        Values of the page's controls that differ from its start [any].
+
+    Returns
+    -------
+    structlib.pages.show.Table
+        Beam, share used, what governs, wood, weight of one ply [-].
+    """
+    opening, system = page.house.opening, page.system
+    job = page.job(start_values(page, **changes))
+    stock, names = stock_of(page, keys)
+    rack = build_rack(stock, plies=plies, greatest_depth=greatest_depth or opening.greatest_depth,
+                      greatest_width=greatest_width or opening.greatest_width)
+    sizing = size_beams(job, rack, page.rulebook)
+    rows, tried = sizing.passing(), len(rack.depth)
+    found = []
+    for row in rows[:count]:
+        choice = rack.choice(row)
+        result = check_beam(job, choice, page.rulebook)
+        found.append((f"{choice.plies}-{names[id(choice.material), choice.depth]}", choice.material.name,
+                      show(result.share, "ratio"), result.governs.name,
+                      show(choice.plies * choice.ply_width * choice.depth, "area", system),
+                      show(float(sizing.piece_weight[row]), "force", system)))
+    caption = f"{len(rows)} of {tried} candidates carry it; least wood first"
+    return Table(("beam", "wood", "share used", "governs", "section", "weight of one ply"), found, caption)
+
+
+def dropped_or_flush(page, joist_depth=9.25 * inch, **changes):
+    """Compare sawn with LVL, dropped below the joists with flush among them.
+
+    Parameters
+    ----------
+    page : structlib.pages.beam_page.BeamPage
+        The page that describes the opening [-].
+    joist_depth : float
+        Depth of the joists, which a flush beam may not exceed if the ceiling is to stay flat [mm].
+    **changes : any
+        Values of the page's controls that differ from its start [any].
+
+    Returns
+    -------
+    structlib.pages.show.Table
+        One row a way: the beam with the least wood, its share and what governs [-].
+    """
+    rows = []
+    for position, depth in (("dropped", page.house.opening.greatest_depth), ("flush", joist_depth)):
+        for name, keys in (("sawn", SAWN), ("LVL", LVL)):
+            table = carrying(page, keys, count=1, greatest_depth=depth, plies=(1, 2, 3, 4, 5), position=position,
+                             **changes)
+            best = table.rows[0] if table.rows else ("none carries it", "", "", "", "", "")
+            rows.append((position, name, f"up to {show(depth, 'section length', page.system)} deep", *best[:4]))
+    return Table(("position", "made of", "room", "beam", "wood", "share used", "governs"), rows)
+
+
+def giving_way(page, keys=SAWN + LVL, plies=(1, 2, 3, 4), **changes):
+    """Show the width of floor at which one choice gives way to the next.
+
+    Parameters
+    ----------
+    page : structlib.pages.beam_page.BeamPage
+        The page that describes the opening; its house gives the loads per area [-].
+    keys : iterable of str
+        Keys of the woods to choose from [-].
+    plies : iterable of int
+        Numbers of plies to try [-].
+    **changes : any
+        Values of the page's controls that differ from its start [any].
+
+    Returns
+    -------
+    structlib.pages.show.Table
+        From width, to width, beam with the least wood, and what stops it [-].
+    """
+    system, opening = page.system, page.house.opening
+    levels = [level for level in page.house.levels if level.lands]
+    area = sum((area_loads(level) for level in levels), LoadsByType({}))
+    walls = sum(level.wall_under.height * level.wall_under.weight for level in levels if level.wall_under)
+    base = page.job(start_values(page, **changes))
+
+    def job_at(width):
+        line = area.scale(width) + LoadsByType({"dead": walls})
+        return replace(base, loads=tuple(TypedLoad(kind, LineLoad(0.0, base.span, load))
+                                         for kind, load in line.items() if load))
+
+    stock, names = stock_of(page, keys)
+    rack = build_rack(stock, plies=plies, greatest_depth=opening.greatest_depth, greatest_width=opening.greatest_width)
+    limit, which, checks = limit_widths(job_at, rack, page.rulebook)
+    rows = []
+    for row, narrow, wide in give_way(limit, rack.area):
+        choice = rack.choice(row)
+        rows.append((_down(narrow, system), _down(wide, system),
+                     f"{choice.plies}-{names[id(choice.material), choice.depth]}", choice.material.name,
+                     show(choice.plies * choice.ply_width * choice.depth, "area", system), checks[which[row]]))
+    return Table(("from a width of", "to", "least wood", "wood", "section", "then this stops it"), rows,
+                 "width of floor, left and right together, that lands on the beam at every level")
+
+
+def _down(width, system):
+    """A width rounded down to a whole inch or centimetre, so that the beam named does carry it."""
+    step = inch if system == "us" else 10.0
+    return show(int(width / step + 1e-9) * step, "length", system)
+
+
+def printed_example():
+    """Work a printed example with the page's own rules: a 4x8 over 8 ft with a load at mid-span.
+
+    Returns
+    -------
+    dict
+        Stress, value and sag by their names in data/published_checks.csv [psi and in].
+
+    Notes
+    -----
+    The example leaves the beam's own weight out, so its part is taken off again.
+
+    Examples
+    --------
+    >>> round(printed_example()["bending stress of a 4x8 over 8 ft with 2000 lb at midspan"])
+    1565
+    """
+    span, wood = 96 * inch, find_material("Douglas Fir-Larch", "No.1")
+    seat = Seat(0.5 * inch, "hanger")
+    job = BeamJob(span - 0.5 * inch, seat, seat, (TypedLoad("dead", PointLoad(span / 2, 400 * lb)),
+                                                  TypedLoad("roof live", PointLoad(span / 2, 1600 * lb))))
+    result = check_beam(job, BeamChoice(wood, 3.5 * inch, 7.25 * inch, 1), RULEBOOK)
+    bending, shear, own = result.check("bending"), result.check("shear, left end"), result.member.weight_per_length
+    own_bending = formulas.bending_stress(moment=formulas.simple_uniform_moment(line_load=own, span=span),
+                                          section_modulus=result.member.section_modulus)
+    own_shear = formulas.rectangle_shear_stress(shear=formulas.simple_uniform_reaction(line_load=own, span=span),
+                                                width=3.5 * inch, depth=7.25 * inch)
+    sag = result.check("sag under live load").asked
+    return {
+        "bending stress of a 4x8 over 8 ft with 2000 lb at midspan": (bending.asked - own_bending) / psi,
+        "shear stress of the same beam": (shear.asked - own_shear) / psi,
+        "adjusted bending value of the same beam": bending.given / psi,
+        "sag of the same beam under its roof live load": sag / inch,
+    }

@@ -1,0 +1,152 @@
+"""Things people say, each answered with a number that the library computes on the spot."""
+
+from structlib.ground import sections
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch, psf
+from structlib.house.model import Level, demo_house
+from structlib.house.takedown import dressed_size, take_down, widths_on_wall
+from structlib.mechanics import formulas
+from structlib.rules.us.bending import bending_value
+
+
+def _card(claim, answer):
+    return f"They say: {claim}\nThe number: {answer}"
+
+
+def area_is_what_counts():
+    """Answer: two 2x6 are as much wood as a 2x12, so they do the same.
+
+    Returns
+    -------
+    str
+        The claim and the number against it [-].
+
+    Examples
+    --------
+    >>> "2.09 times the strength and 4.28 times the stiffness" in area_is_what_counts()
+    True
+    """
+    small, big = dressed_size("2x6"), dressed_size("2x12")
+    two = dict(width=2 * small.width, depth=small.depth)
+    one = dict(width=big.width, depth=big.depth)
+    strength = sections.rectangle_section_modulus(**one) / sections.rectangle_section_modulus(**two)
+    stiffness = sections.rectangle_inertia(**one) / sections.rectangle_inertia(**two)
+    return _card("Two 2x6 side by side do what one 2x12 does; it is the same wood.",
+                 f"nearly the same wood, but the 2x12 has {strength:.2f} times the strength and {stiffness:.2f} times the "
+                 "stiffness.")
+
+
+def depth_always_wins():
+    """Answer: a double 2x8 is nowhere near a 2x10.
+
+    Returns
+    -------
+    str
+        The claim and the number against it [-].
+
+    Examples
+    --------
+    >>> "96 % of its stiffness and 123 % of its strength" in depth_always_wins()
+    True
+    """
+    small, big = dressed_size("2x8"), dressed_size("2x10")
+    two = dict(width=2 * small.width, depth=small.depth)
+    one = dict(width=big.width, depth=big.depth)
+    strength = sections.rectangle_section_modulus(**two) / sections.rectangle_section_modulus(**one)
+    stiffness = sections.rectangle_inertia(**two) / sections.rectangle_inertia(**one)
+    return _card("A double 2x8 is nowhere near a 2x10; depth always wins.",
+                 f"a double 2x8 has {100 * stiffness:.0f} % of its stiffness and {100 * strength:.0f} % of its strength. "
+                 "Depth wins only for the same amount of wood.")
+
+
+def flat_is_the_same_board():
+    """Answer: the same board has the same strength, however it lies.
+
+    Returns
+    -------
+    str
+        The claim and the number against it [-].
+
+    Examples
+    --------
+    >>> "6.2 times the strength and 38 times the stiffness" in flat_is_the_same_board()
+    True
+    """
+    board = dressed_size("2x10")
+    size = dict(width=board.width, depth=board.depth)
+    return _card("It is the same board, so it does not matter which way it lies.",
+                 f"a 2x10 on edge has {sections.edge_to_flat_strength(**size):.1f} times the strength and "
+                 f"{sections.edge_to_flat_stiffness(**size):.0f} times the stiffness of the same board lying flat.")
+
+
+def only_what_is_above_it():
+    """Answer: a wall only carries what stands straight above it.
+
+    Returns
+    -------
+    str
+        The claim and the number against it [-].
+
+    Examples
+    --------
+    >>> "12 ft of floor" in only_what_is_above_it()
+    True
+    """
+    level = demo_house().levels[-1]
+    width = sum(widths_on_wall(level))
+    total = take_down((level,)).total.sum_for_equilibrium_only()
+    strip = total * (4.5 * inch) / width
+    return _card("A wall only carries what is straight above its own thickness.",
+                 f"the wall of the demo house holds up {show(width, 'length')} of floor at one level: {show(total, 'line load')}, "
+                 f"where the strip above its own thickness would be {show(strip, 'line load')}.")
+
+
+def half_and_half_always():
+    """Answer: a middle support always takes half of each side.
+
+    Returns
+    -------
+    str
+        The claim and the number against it [-].
+
+    Examples
+    --------
+    >>> "1.25 times" in half_and_half_always()
+    True
+    """
+    through = sum(widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft, joists="continuous")))
+    cut = sum(widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft)))
+    return _card("Half and half, always: the middle wall takes half of each span.",
+                 f"when the joists run through in one piece it takes {through / cut:.2f} times that.")
+
+
+def feet_for_inches():
+    """Answer: the span in feet may equal the depth in inches for a double beam.
+
+    Returns
+    -------
+    str
+        The claim and the number against it [-].
+
+    Examples
+    --------
+    >>> "3 of 3 ask too much" in feet_for_inches()
+    True
+    """
+    from structlib.ground.lumber import find_material
+
+    wood = find_material("Spruce-Pine-Fir", "No.1/No.2")
+    parts, over = [], 0
+    for nominal, span in (("2x8", 8 * ft), ("2x10", 10 * ft), ("2x12", 12 * ft)):
+        board = dressed_size(nominal)
+        load = 50 * psf * 6 * ft
+        stress = formulas.bending_stress(
+            moment=formulas.simple_uniform_moment(line_load=load, span=span),
+            section_modulus=sections.rectangle_section_modulus(width=2 * board.width, depth=board.depth))
+        value, _ = bending_value(wood, width=2 * board.width, depth=board.depth, plies=2, ply_width=board.width,
+                                 unbraced_length=0.0, time_factor=1.0)
+        over += stress > value
+        parts.append(f"2-{nominal} at {span / ft:.0f} ft asks {show(stress, 'stress')} of {show(float(value), 'stress')}")
+    return _card("For a double beam, the span in feet may be the depth in inches.",
+                 "with 12 ft joists on one side at 50 psf, in Spruce-Pine-Fir No.2: " + "; ".join(parts)
+                 + f". {over} of {len(parts)} ask too much. A rule of thumb is a guess to test.")

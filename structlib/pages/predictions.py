@@ -1,0 +1,171 @@
+"""Questions to commit to before the answer is shown. Every number in an answer is computed by the library."""
+
+from dataclasses import dataclass
+
+from structlib.ground import sections
+from structlib.ground.lumber import find_material
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch, psf
+from structlib.house.model import Joists, Level, demo_house
+from structlib.house.takedown import dressed_size, joist_weight, take_down, widths_on_wall
+from structlib.mechanics import formulas
+
+
+@dataclass(frozen=True)
+class Prediction:
+    """A question with choices, which of them turns out right, and the reason."""
+
+    question: str
+    choices: tuple[str, ...]
+    right: str
+    because: str
+
+
+_TIMES = {1: "the same", 2: "2 times", 4: "4 times", 8: "8 times", 16: "16 times"}
+
+
+def _whole_times(ratio):
+    return _TIMES[round(ratio)]
+
+
+def same_wood_twice_as_deep():
+    """Ask what one amount of wood gains in stiffness when it is made twice as deep and half as wide.
+
+    Returns
+    -------
+    Prediction
+        The question, its choices, the right one and the reason [-].
+
+    Examples
+    --------
+    >>> same_wood_twice_as_deep().right
+    '4 times'
+    """
+    before = sections.rectangle_inertia(width=2.0, depth=1.0)
+    after = sections.rectangle_inertia(width=1.0, depth=2.0)
+    strength = (sections.rectangle_section_modulus(width=1.0, depth=2.0)
+                / sections.rectangle_section_modulus(width=2.0, depth=1.0))
+    return Prediction(
+        "You have one amount of wood. You make the beam twice as deep and half as wide. How much stiffer is it?",
+        tuple(_TIMES.values()), _whole_times(after / before),
+        f"Twice the depth alone would give 8 times; half the width takes half of that away. Strength grows less: "
+        f"{strength:.0f} times.")
+
+
+def two_small_or_one_big():
+    """Ask which is stronger in bending: two 2x8 side by side or one 2x10.
+
+    Returns
+    -------
+    Prediction
+        The question, its choices, the right one and the reason [-].
+
+    Examples
+    --------
+    >>> two_small_or_one_big().right
+    'two 2x8'
+    """
+    small, big = dressed_size("2x8"), dressed_size("2x10")
+    two = dict(width=2 * small.width, depth=small.depth)
+    one = dict(width=big.width, depth=big.depth)
+    strength = sections.rectangle_section_modulus(**two) / sections.rectangle_section_modulus(**one)
+    stiffness = sections.rectangle_inertia(**two) / sections.rectangle_inertia(**one)
+    return Prediction(
+        "Depth beats width. So which is stronger in bending: two 2x8 side by side, or one 2x10?",
+        ("two 2x8", "one 2x10"), "two 2x8" if strength > 1 else "one 2x10",
+        f"Two 2x8 have {100 * (strength - 1):.0f} % more bending strength and {100 * stiffness:.0f} % of the stiffness. "
+        "Depth wins for the same amount of wood; two 2x8 are more wood.")
+
+
+def cut_or_continuous():
+    """Ask what a joist in one piece over a middle wall does to the load on it.
+
+    Returns
+    -------
+    Prediction
+        The question, its choices, the right one and the reason [-].
+
+    Examples
+    --------
+    >>> cut_or_continuous().right
+    'a quarter more'
+    """
+    ratio = sum(widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft, joists="continuous"))) / sum(
+        widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft)))
+    words = {1.0: "the same", 1.25: "a quarter more", 1.5: "half more", 0.75: "a quarter less"}
+    return Prediction(
+        "Two equal joist spans meet over a wall. In one house the joists are cut over it, in the other they run through "
+        "in one piece. What does the wall carry in the second house?",
+        tuple(words.values()), words[round(ratio, 6)],
+        f"The piece that runs through is stiff over the wall, so it leans on it: {ratio:.2f} times the load. "
+        "The two outside walls get less.")
+
+
+def deeper_joists_heavier_wall():
+    """Ask how much deeper joists add to what a wall carries.
+
+    Returns
+    -------
+    Prediction
+        The question, its choices, the right one and the reason [-].
+
+    Examples
+    --------
+    >>> deeper_joists_heavier_wall().right
+    'a little: 1 to 3 %'
+    """
+    thin, thick = (joist_weight(Joists("Hem-Fir", "No.2", size, 16 * inch)) for size in ("2x8", "2x12"))
+    level = demo_house().levels[-1]
+    total = take_down((level,)).total.sum_for_equilibrium_only() / sum(widths_on_wall(level))
+    more = (thick - thin) / total
+    choices = {"a little: 1 to 3 %": (0.01, 0.03), "about 10 %": (0.08, 0.12), "about 50 %": (0.4, 0.6)}
+    right = next(name for name, (low, high) in choices.items() if low <= more <= high)
+    return Prediction(
+        "You change the floor's joists from 2x8 to 2x12. How much more does the wall under them carry?",
+        tuple(choices), right,
+        f"The joists themselves weigh {thin / psf:.1f} psf and then {thick / psf:.1f} psf, of some {total / psf:.0f} psf in "
+        f"all: {100 * more:.1f} % more. Spans and what people put on the floor make the load, not the joists.")
+
+
+def twice_the_opening():
+    """Ask what twice the opening does to the sag of the beam over it.
+
+    Returns
+    -------
+    Prediction
+        The question, its choices, the right one and the reason [-].
+
+    Examples
+    --------
+    >>> twice_the_opening().right
+    '16 times'
+    """
+    sag = [formulas.simple_uniform_deflection(line_load=1.0, span=span, bending_stiffness=1.0) for span in (1.0, 2.0)]
+    moment = [formulas.simple_uniform_moment(line_load=1.0, span=span) for span in (1.0, 2.0)]
+    return Prediction(
+        "You make the opening twice as wide and keep the same beam and the same load on every foot. How much more does "
+        "it sag?", tuple(_TIMES.values()), _whole_times(sag[1] / sag[0]),
+        f"Sag grows with the span multiplied by itself four times. The moment grows {moment[1] / moment[0]:.0f} times, the push on each seat "
+        "only 2 times.")
+
+
+def plate_or_beam():
+    """Ask which face is crushed first where a fir beam sits on a spruce plate.
+
+    Returns
+    -------
+    Prediction
+        The question, its choices, the right one and the reason [-].
+
+    Examples
+    --------
+    >>> plate_or_beam().right
+    'the plate below'
+    """
+    beam, plate = find_material("Douglas Fir-Larch", "No.2"), find_material("Spruce-Pine-Fir", "No.1/No.2")
+    right = "the plate below" if plate.bearing < beam.bearing else "the beam"
+    return Prediction(
+        "A Douglas Fir beam sits on a spruce wall plate. One face is crushed across its grain before the other. Which?",
+        ("the beam", "the plate below", "both at once"), right,
+        f"The same push presses on both faces, and {show(plate.bearing, 'stress')} is less than "
+        f"{show(beam.bearing, 'stress')}. Check the beam, and then what it sits on.")

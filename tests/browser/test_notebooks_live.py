@@ -1,0 +1,176 @@
+"""Each notebook in a real JupyterLab: run it, move every slider by keyboard and by mouse, read what changes."""
+
+import os
+import re
+
+import pytest
+
+lab = pytest.importorskip("lab", reason="playwright is not installed")
+
+NOTEBOOKS = sorted(path.name for path in lab.NOTEBOOKS.glob("*.ipynb"))
+SLIDERS = ("span", "depth", "plies")
+
+pytestmark = pytest.mark.browser
+
+
+@pytest.fixture(scope="module")
+def browser(tmp_path_factory):
+    if lab.chromium() is None:
+        if os.environ.get("STRUCTLIB_REQUIRE_BROWSER"):
+            pytest.fail("chromium is not installed, and this run must test the pages in a browser")
+        pytest.skip("chromium is not installed")
+    from playwright.sync_api import sync_playwright
+
+    with lab.running_lab(tmp_path_factory.mktemp("lab")) as address, sync_playwright() as playwright:
+        started = playwright.chromium.launch(executable_path=lab.chromium(), args=lab.CHROMIUM_FLAGS)
+        yield started, address
+        started.close()
+
+
+@pytest.fixture(scope="module", params=NOTEBOOKS)
+def notebook(request, browser):
+    started, address = browser
+    page = started.new_page(viewport={"width": 1600, "height": 1200})
+    page.set_default_timeout(60_000)
+    page.errors = []
+    page.on("console", lambda message: page.errors.append(message.text) if message.type == "error" else None)
+    page.on("pageerror", lambda error: page.errors.append(str(error)))
+    lab.open_and_run(page, address, request.param)
+    yield page
+    page.close()
+
+
+def seen(page):
+    """What a reader can read of the bench: the picture's alternative text and the table."""
+    return page.evaluate("""() => {
+        const bench = document.querySelector('.sl-bench');
+        return {alt: bench.querySelector('.sl-picture svg').getAttribute('aria-label'),
+                table: bench.querySelector('.sl-picture table').innerText,
+                height: Math.round(bench.querySelector('.sl-picture svg').getBoundingClientRect().height)};
+    }""")
+
+
+def box(page, name):
+    return page.evaluate(f"() => document.querySelector('.sl-bench .sl-box-{name} input').value")
+
+
+def wait_for_change(page, before):
+    page.wait_for_function(
+        "old => document.querySelector('.sl-bench .sl-picture svg').getAttribute('aria-label') !== old", arg=before["alt"])
+    page.wait_for_timeout(150)
+    return seen(page)
+
+
+def handle(page, name):
+    found = page.locator(f".sl-bench .sl-slider-{name} .noUi-handle").first
+    found.scroll_into_view_if_needed()
+    return found
+
+
+def towards_room(page, name):
+    """An arrow key that moves the slider, whichever end it stands at."""
+    at = handle(page, name)
+    now, most = float(at.get_attribute("aria-valuenow")), float(at.get_attribute("aria-valuemax"))
+    return "ArrowRight" if now < most else "ArrowLeft"
+
+
+def test_the_three_sliders_come_first_and_in_order(notebook):
+    order = notebook.evaluate("""() => [...document.querySelector('.sl-bench').querySelectorAll('[class*="sl-slider-"]')]
+        .map(node => node.className.match(/sl-slider-([a-z_]+)/)[1])""")
+    assert tuple(order[:3]) == SLIDERS
+
+
+def test_every_box_has_a_name_for_screen_readers(notebook):
+    names = notebook.evaluate("""() => [...document.querySelectorAll('.sl-bench input[type=text]')]
+        .map(node => node.labels.length ? node.labels[0].textContent : '')""")
+    assert len(names) >= 3 and all(names)
+
+
+@pytest.mark.parametrize("name", SLIDERS)
+def test_slider_by_keyboard(notebook, name):
+    before, text = seen(notebook), box(notebook, name)
+    key = towards_room(notebook, name)
+    handle(notebook, name).focus()
+    notebook.keyboard.press(key)
+    after = wait_for_change(notebook, before)
+    assert after["table"] != before["table"] or name == "plies"  # the same wood in more plies is the same numbers
+    assert box(notebook, name) != text
+    assert after["height"] == before["height"]
+
+
+@pytest.mark.parametrize("name", SLIDERS)
+def test_slider_by_mouse(notebook, name):
+    before = seen(notebook)
+    at = handle(notebook, name).bounding_box()
+    rail = notebook.locator(f".sl-bench .sl-slider-{name} .noUi-base").first.bounding_box()
+    x, y = at["x"] + at["width"] / 2, at["y"] + at["height"] / 2
+    far = rail["x"] + rail["width"] * (0.98 if towards_room(notebook, name) == "ArrowRight" else 0.02)
+    notebook.mouse.move(x, y)
+    notebook.mouse.down()
+    notebook.mouse.move((x + far) / 2, y, steps=4)
+    notebook.mouse.move(far, y, steps=4)
+    notebook.mouse.up()
+    after = wait_for_change(notebook, before)
+    assert after["height"] == before["height"]
+
+
+def test_typed_value_is_read_and_a_bad_one_is_answered(notebook):
+    field = notebook.locator(".sl-bench .sl-box-span input").first
+    field.scroll_into_view_if_needed()
+    before = seen(notebook)
+    field.fill("10'-3\"")
+    field.press("Enter")
+    wait_for_change(notebook, before)
+    assert box(notebook, "span") == "10 ft 3 in"
+    field.fill("12")
+    field.press("Enter")
+    notebook.wait_for_function("() => /12 what/.test(document.querySelector('.sl-bench .sl-status').innerText)")
+    assert box(notebook, "span") == "10 ft 3 in"
+
+
+def test_last_value_is_drawn_after_a_burst(notebook):
+    handle(notebook, "span").focus()
+    notebook.keyboard.press("Home")
+    notebook.wait_for_timeout(500)
+    before = seen(notebook)
+    for _ in range(50):
+        notebook.keyboard.press("ArrowRight")
+    wait_for_change(notebook, before)
+    notebook.wait_for_timeout(1500)
+    value = box(notebook, "span")
+    after = seen(notebook)
+    handle(notebook, "span").focus()
+    notebook.keyboard.press("ArrowLeft")
+    wait_for_change(notebook, after)
+    notebook.keyboard.press("ArrowRight")
+    notebook.wait_for_timeout(800)
+    # the same value, reached alone, shows the same numbers as the end of the burst did
+    assert box(notebook, "span") == value
+    assert seen(notebook)["table"] == after["table"]
+
+
+def test_prediction_is_committed_before_the_answer_by_keyboard(notebook):
+    block = notebook.locator(".sl-predict").first
+    block.scroll_into_view_if_needed()
+    button = block.locator("button")
+    assert button.is_disabled()
+    block.locator("input[type=radio]").first.focus()
+    notebook.keyboard.press("Space")
+    notebook.wait_for_function("() => !document.querySelector('.sl-predict button').disabled")
+    button.focus()
+    notebook.keyboard.press("Enter")
+    notebook.wait_for_function("() => /Yes\\\\.|Not quite/.test(document.querySelector('.sl-predict').innerText)")
+
+
+def test_practice_answers_a_wrong_try(notebook):
+    block = notebook.locator(".sl-practice").first
+    block.scroll_into_view_if_needed()
+    field = block.locator("input[placeholder='number and unit']")
+    field.fill("banana")
+    field.press("Enter")
+    notebook.wait_for_function("() => document.querySelector('.sl-practice [role=status]')?.innerText.length > 10")
+
+
+def test_no_error_reached_the_console(notebook):
+    ours = [text for text in notebook.errors if not re.search(r"favicon|ResizeObserver", text)]
+    assert not ours, ours[:3]
