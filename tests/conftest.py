@@ -1,12 +1,22 @@
-"""Prints, at the end of a run, the tally of values compared with a source, apart by how each is known."""
+"""Prints, at the end of a run, the tally of values compared with a source, apart by how each is known.
+
+Hypothesis draws the same examples in every run, so that a run can be repeated; to search further, run
+``pytest --hypothesis-profile=explore``.
+"""
 
 import sys
 from pathlib import Path
+
+from hypothesis import settings
 
 HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE), str(HERE / "browser"), str(HERE / "published")]
 
 from tests_tally import TALLY  # noqa: E402
+
+settings.register_profile("repeatable", derandomize=True, database=None, deadline=None)
+settings.register_profile("explore", max_examples=1000, deadline=None)
+settings.load_profile("repeatable")
 
 
 def pytest_terminal_summary(terminalreporter):

@@ -13,7 +13,8 @@ from structlib.ground.units import ft, inch, lb, plf, psf, psi
 from structlib.mechanics import formulas
 from structlib.pages import derivations
 
-ALL = ("section_of_a_rectangle", "tributary_line_load", "simple_beam", "required_section", "middle_support")
+ALL = ("section_of_a_rectangle", "tributary_line_load", "simple_beam", "required_section", "middle_support",
+       "point_load", "two_spans")
 
 
 @pytest.fixture(params=ALL)

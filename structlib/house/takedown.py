@@ -100,6 +100,7 @@ def dressed_size(nominal):
     >>> dressed_size("2x10").depth / 25.4
     9.25
     """
+    check_record("size", nominal, str, "'2x10'")
     thickness, _ = nominal_size(nominal)
     pieces = {piece.nominal: piece
               for piece in stock_sizes("timber" if thickness >= 5 else "dimension", special_order=True)}

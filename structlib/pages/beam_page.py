@@ -142,7 +142,7 @@ class BeamPage:
         choice = BeamChoice(material, ply_width, depth, int(values["plies"]), f"{int(values['plies'])}-{name}")
         return check_beam(self.job(values), choice, self.rulebook)
 
-    def compute(self, values, before=None):
+    def compute(self, values, before=None, frame="page"):
         """Answer one set of values: the picture, its numbers, notes and gates.
 
         Parameters
@@ -151,6 +151,8 @@ class BeamPage:
             Values of the controls [any].
         before : dict or None
             The values before the last change, drawn as a ghost [any].
+        frame : str
+            Shape of the picture: \'page\', \'wide\' (16:9) or \'tall\' (9:16) [-].
 
         Returns
         -------
@@ -160,7 +162,7 @@ class BeamPage:
         result = self.result(tuple(values.items()))
         ghost = self.result(tuple(before.items())) if before else None
         gates = self.gates(values, result)
-        return Shown(self.scene(values, result, ghost, gates), ("check", "asked", "can give", "share", "where and by which rule"),
+        return Shown(self.scene(values, result, ghost, gates, frame), ("check", "asked", "can give", "share", "where and by which rule"),
                      self.rows(result, gates), self.notes(values, result), gates)
 
     def gates(self, values, result):
@@ -257,7 +259,7 @@ class BeamPage:
         notes.append(CAUTION)
         return tuple(notes)
 
-    def scene(self, values, result, ghost, gates=()):
+    def scene(self, values, result, ghost, gates=(), frame="page"):
         """Draw the opening, the beam in it, and each check where it comes nearest its limit.
 
         Parameters
@@ -270,6 +272,8 @@ class BeamPage:
             The beam before the last change [-].
         gates : tuple of str
             Gates that withdraw the verdicts [-].
+        frame : str
+            Shape of the picture: 'page', 'wide' or 'tall' [-].
 
         Returns
         -------
@@ -311,7 +315,7 @@ class BeamPage:
             moment_text=show(abs(peak.moment.value), "moment", system),
             camera_width=16 * ft, camera_depth=18 * inch,
         )
-        return draw_opening(view)
+        return draw_opening(view, frame)
 
 
 def _span_over(span, sag):

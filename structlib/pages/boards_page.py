@@ -86,7 +86,7 @@ class BoardsPage:
                 for inertia in (rectangle_inertia(**beside), stiffness)),
         }
 
-    def compute(self, values, before=None):
+    def compute(self, values, before=None, frame="page"):
         """Answer one set of values: the picture, its numbers and notes.
 
         Parameters
@@ -95,6 +95,8 @@ class BoardsPage:
             Values of the controls [any].
         before : dict or None
             The values before the last change, drawn as a ghost [any].
+        frame : str
+            Shape of the picture: \'page\', \'wide\' (16:9) or \'tall\' (9:16) [-].
 
         Returns
         -------
@@ -103,7 +105,7 @@ class BoardsPage:
         """
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
-        return Shown(self.scene(values, now, ghost), ("", f"one {values['reference']}", "yours", "yours / reference"),
+        return Shown(self.scene(values, now, ghost, frame), ("", f"one {values['reference']}", "yours", "yours / reference"),
                      self.rows(now), self.notes(values))
 
     def rows(self, now):
@@ -145,7 +147,7 @@ class BoardsPage:
         return (f"Both carry {show(values['load'], 'line load', self.system)} and bend as wood of E = {stiffness} "
                 f"({self.wood.name}, {self.wood.verified}). Compare shapes here; a real beam has more checks.", CAUTION)
 
-    def scene(self, values, now, ghost):
+    def scene(self, values, now, ghost, frame="page"):
         """Draw both boards and how far each sags.
 
         Parameters
@@ -156,6 +158,8 @@ class BoardsPage:
             What `numbers` worked out [any].
         ghost : dict or None
             The same before the last change [any].
+        frame : str
+            Shape of the picture: 'page', 'wide' or 'tall' [-].
 
         Returns
         -------
@@ -188,7 +192,7 @@ class BoardsPage:
             note=f"Same span, same load of {show(values['load'], 'line load', system)}, same wood.",
             camera_depth=16 * inch,
         )
-        return draw_boards(view)
+        return draw_boards(view, frame)
 
 
 def _board(values, numbers, system):

@@ -396,6 +396,124 @@ def middle_support():
     )
 
 
+def point_load():
+    """Derive pushes, moment and sag of a simple span under one load at any place.
+
+    Returns
+    -------
+    Derivation
+        It ends in ``simple_point_moment`` and ``simple_point_deflection_left_of_load`` [-].
+    """
+    from sympy import Eq, Function, Symbol, integrate, solve, symbols
+
+    P, L, EI, x, a = symbols("P L EI x a", positive=True)
+    left, right = symbols(r"R_{\text{left}} R_{\text{right}}", positive=True)
+    tilt, tilt_right, start_right = symbols("theta_0 theta_1 y_1")
+    M, y = Function("M")(x), Function("y")(x)
+    pushes = solve([Eq(left * L, P * (L - a)), Eq(left + right, P)], [left, right])
+    moment_left = pushes[left] * x
+    moment_right = pushes[left] * x - P * (x - a)
+    found = {"point_load": P, "span": L, "load_position": a}
+    peak = _same_as(moment_left.subs(x, a), formulas.simple_point_moment, found)
+    slope_left = integrate(-moment_left / EI, x) + tilt
+    slope_right = integrate(-moment_right / EI, x) + tilt_right
+    sag_left = integrate(slope_left, x)
+    sag_right = integrate(slope_right, x) + start_right
+    constants = solve([Eq(slope_left.subs(x, a), slope_right.subs(x, a)), Eq(sag_left.subs(x, a), sag_right.subs(x, a)),
+                       Eq(sag_right.subs(x, L), 0)], [tilt, tilt_right, start_right])
+    sag = sag_left.subs(constants)
+    push = _same_as(pushes[left], formulas.simple_point_left_reaction, found)
+    prove(constants[tilt], P * a * (L - a) * (2 * L - a) / (6 * L * EI), "the constant as written")
+    along = _same_as(sag, formulas.simple_point_deflection_left_of_load,
+                     found | {"bending_stiffness": EI, "position": x})
+    steps = (
+        Step("Take the turning about the right end. The load's lever is what lies beyond it.",
+             Eq(left * L, P * (L - a))),
+        Step("So the nearer support takes more.", Eq(left, push)),
+        Step("The two pushes together hold the load.", Eq(right, pushes[right].factor())),
+        Step("Left of the load only the left support pushes.", Eq(M, push * x)),
+        Step("The moment grows up to the load, and falls after it. This is its peak.", Eq(Symbol("M"), peak)),
+        Step("In the middle of the span the peak is greatest of all.", Eq(Symbol("M"), peak.subs(a, L / 2))),
+        Step("Moment bends the beam, on either side of the load.", Eq(EI * y.diff(x, 2), -M)),
+        Step("Add up twice. The two sides meet at the load, at one height and one slope. That fixes the constants.",
+             Eq(tilt, P * a * (L - a) * (2 * L - a) / (6 * L * EI))),
+        Step("The line that the beam sags to, left of the load.", Eq(y, along)),
+    )
+    inputs = {"point_load": (P, "force"), "span": (L, "length"), "load_position": (a, "length")}
+    return _derivation(
+        "What does one load do?",
+        steps,
+        (formulas.simple_point_left_reaction, found, push, left, "force", inputs),
+        (formulas.simple_point_moment, found, peak, Symbol("M"), "moment", inputs),
+        (formulas.simple_point_deflection_left_of_load, found | {"bending_stiffness": EI, "position": x}, sag,
+         Symbol("y"), "small length", inputs | {"bending_stiffness": (EI, "stiffness"), "position": (x, "length")}),
+    )
+
+
+def two_spans():
+    """Derive shear and moment of two equal spans from the push of the middle support.
+
+    Returns
+    -------
+    Derivation
+        It ends in ``two_span_uniform_end_reaction``, ``_support_moment`` and ``_span_moment`` [-].
+    """
+    from sympy import Eq, Function, Symbol, expand, integrate, solve, symbols
+
+    w, L, x = symbols("w L x", positive=True)
+    end, middle = symbols(r"R_{\text{end}} R_{\text{middle}}", positive=True)
+    V, M = Function("V")(x), Function("M")(x)
+    push = formulas.two_span_uniform_middle_reaction(line_load=w, span=L)
+    found_end = solve(Eq(2 * end + push, 2 * w * L), end)[0]
+    shear = found_end - w * x
+    moment = expand(integrate(shear, x))
+    top = solve(Eq(shear, 0), x)[0]
+    over_support, in_span = moment.subs(x, L), moment.subs(x, top)
+    found = {"line_load": w, "span": L}
+    steps = (
+        Step("The middle support pushes this much (notebook 02 shows why).", Eq(middle, push)),
+        Step("The two ends share what is left.", Eq(end, found_end)),
+        Step("From the end on, load takes shear away.", Eq(V, shear)),
+        Step("Shear adds up to moment.", Eq(M, moment)),
+        Step("The shear is zero not in the middle of the span, but nearer the end.", Eq(Symbol("x"), top)),
+        Step("There the moment that sags the beam is greatest.", Eq(Symbol(r"M_{\text{span}}"), in_span)),
+        Step("Over the middle support the beam is bent the other way, and more.",
+             Eq(Symbol(r"M_{\text{support}}"), over_support)),
+    )
+    inputs = {"line_load": (w, "line load"), "span": (L, "length")}
+    return _derivation(
+        "What changes when the beam runs on over a support?",
+        steps,
+        (formulas.two_span_uniform_end_reaction, found, found_end, end, "force", inputs),
+        (formulas.two_span_uniform_support_moment, found, over_support, Symbol(r"M_{\text{support}}"), "moment", inputs),
+        (formulas.two_span_uniform_span_moment, found, in_span, Symbol(r"M_{\text{span}}"), "moment", inputs),
+    )
+
+
+def dimension_check():
+    """Check with units alone that the sag formula gives a length, and that a slip would show.
+
+    Returns
+    -------
+    list of str
+        One line a formula: what its units leave over [-].
+
+    Examples
+    --------
+    >>> dimension_check()[0]
+    'w L^4 / (E I) leaves: inch'
+    """
+    from sympy.physics.units import inch, pound
+
+    load, length, modulus, inertia = pound / inch, inch, pound / inch**2, inch**4
+    tries = (
+        ("w L^4 / (E I)", load * length**4 / (modulus * inertia)),
+        ("w L^2 / 8", load * length**2),
+        ("w L^3 / (E I), a slip", load * length**3 / (modulus * inertia)),
+    )
+    return [f"{name} leaves: {left if left != 1 else 'no unit at all'}" for name, left in tries]
+
+
 def _derivation(title, steps, *endings):
     """Prove every ending against its function and put the derivation together."""
     from sympy import Eq
@@ -420,7 +538,7 @@ def _name(function):
 
 
 # The order in which people write the symbols of a product: w L², not L² w.
-_WRITTEN_FIRST = ("R", "p", "w", "M", "b", "d", "L", "x", "EI")
+_WRITTEN_FIRST = ("R", "P", "p", "w", "M", "b", "d", "L", "a", "x", "EI")
 
 
 def _latex(expression):
@@ -482,7 +600,7 @@ def to_markdown(derivation):
         lines += [f"{number}. {sentence}", f"$${formula}$$"]
     names = derivation.ends_in
     ends = " and ".join(f"`{name}`" for name in names)
-    told = "computes. It was" if len(names) == 1 else "compute. Both were"
+    told = {1: "computes. It was", 2: "compute. Both were"}.get(len(names), "compute. All were")
     lines.append(f"This is what {ends} {told} compared symbol by symbol.")
     return "\n\n".join(lines)
 

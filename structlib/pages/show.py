@@ -79,6 +79,44 @@ def still(page, **changes):
     return Picture(page.compute(start_values(page, **changes)).scene)
 
 
+def save(page, path, shape="wide", theme="light", transparent=False, overwrite=False, **changes):
+    """Save the picture of a page for a film or a slide, as PNG or SVG by the ending of the file name.
+
+    Parameters
+    ----------
+    page : object
+        A page with ``controls`` and ``compute`` [-].
+    path : str or pathlib.Path
+        Where to write it; ends in .png or .svg [-].
+    shape : str
+        'wide' (1920 by 1080) or 'tall' (1080 by 1920) [-].
+    theme : str
+        'light' or 'dark' [-].
+    transparent : bool
+        True for no background [-].
+    overwrite : bool
+        True to replace a file that is there already [-].
+    **changes : any
+        Values of controls by name, in the library's own units [any].
+
+    Returns
+    -------
+    pathlib.Path
+        Where it was written [-].
+
+    Raises
+    ------
+    BadInput
+        When the shape or a control is unknown, or the file is there already.
+    """
+    from structlib.pictures.paper import still as save_still
+
+    sizes = {"wide": (1920, 1080), "tall": (1080, 1920)}
+    size = sizes[check_choice("shape", shape, sizes)]
+    scene = page.compute(start_values(page, **changes), frame=shape).scene
+    return save_still(scene, path, size=size, theme=theme, transparent=transparent, overwrite=overwrite)
+
+
 def start_values(page, **changes):
     """Return the starting values of a page, some of them changed.
 

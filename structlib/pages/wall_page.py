@@ -94,7 +94,7 @@ class WallPage:
             check_level(level, f"the {level.name}")
         return levels, take_down(levels)
 
-    def compute(self, values, before=None):
+    def compute(self, values, before=None, frame="page"):
         """Answer one set of values: the picture, its numbers and notes.
 
         Parameters
@@ -103,6 +103,8 @@ class WallPage:
             Values of the controls [any].
         before : dict or None
             The values before the last change; their total is told beside the new one [any].
+        frame : str
+            Shape of the picture: \'page\', \'wide\' (16:9) or \'tall\' (9:16) [-].
 
         Returns
         -------
@@ -111,7 +113,7 @@ class WallPage:
         """
         levels, found = self.result(tuple(values.items()))
         was = self.result(tuple(before.items()))[1] if before else None
-        return Shown(self.scene(levels, found, was), _HEAD, self.rows(found), self.notes(found))
+        return Shown(self.scene(levels, found, was, frame), _HEAD, self.rows(found), self.notes(found))
 
     def table(self, **changes):
         """Return the take-down as a table, for the starting values with some of them changed.
@@ -184,7 +186,7 @@ class WallPage:
         notes.append(CAUTION)
         return tuple(notes)
 
-    def scene(self, levels, found, was):
+    def scene(self, levels, found, was, frame="page"):
         """Draw the section through the house, with what gathers in the wall.
 
         Parameters
@@ -195,6 +197,8 @@ class WallPage:
             The loads carried down [-].
         was : structlib.house.takedown.TakeDown or None
             The same before the last change [-].
+        frame : str
+            Shape of the picture: 'page', 'wide' or 'tall' [-].
 
         Returns
         -------
@@ -224,4 +228,4 @@ class WallPage:
         return draw_house_section(HouseSectionView(
             title, tuple(drawn), left, right, roof_rise=0.25 * (left + right) if roof else 0.0,
             wall_name="the wall in question", note="Dead and live together, for the eye only.",
-            scale_text=f"House {show(left + right, 'length', self.system)} wide"))
+            scale_text=f"House {show(left + right, 'length', self.system)} wide"), frame)
