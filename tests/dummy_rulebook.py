@@ -1,8 +1,8 @@
-"""A dummy rulebook in limit states. Every number in it is invented: it stands for no code and sizes no real beam.
+"""A dummy rulebook in limit states. Every number in it is invented: it stands for no code, sizes no real beam.
 
-It is here to prove that the house room asks nothing of a rulebook but what the protocol says. It combines loads by
-other factors than the United States book (1.25 and 1.5 where that has 1.0), compares with resistances instead of
-allowable stresses, checks sag under a combination of its own, and calls its checks by its own names.
+It is here to prove that the house room asks nothing of a rulebook but what the protocol says. It combines
+loads by other factors than the United States book (1.25 and 1.5 where that has 1.0), compares with resistances
+instead of allowable stresses, checks sag under a combination of its own, and calls its checks by its own names.
 """
 
 import numpy
@@ -28,8 +28,10 @@ class DummyLimitStates:
         passing = [word for word in _PASSING_TYPES if word in set(load_types)]
         strong = (("dead", PERMANENT),) + tuple((word, PASSING) for word in passing)
         plain = (("dead", 1.0),) + tuple((word, 1.0) for word in passing)
-        return (Combination("strength", strong, 1.0, "any", "invented", "common practice"),
-                Combination("in use", plain, 1.0, "any", "invented", "common practice"))
+        return (
+            Combination("strength", strong, 1.0, "any", "invented", "common practice"),
+            Combination("in use", plain, 1.0, "any", "invented", "common practice"),
+        )
 
     def leaves_out_load_near_seat(self, *, below, loaded_on):
         return False
@@ -48,8 +50,16 @@ class DummyLimitStates:
     def beam_shares(self, rack, strengths, demand, use):
         nothing = numpy.zeros(len(rack.depth))
         if demand.combination.name == "in use":
-            return {"bend": nothing, "slide": nothing, "droop": demand.total_deflection * SAG_DIVISOR / demand.span}
-        return {"bend": demand.moment / strengths["bend"], "slide": demand.shear / strengths["slide"], "droop": nothing}
+            return {
+                "bend": nothing,
+                "slide": nothing,
+                "droop": demand.total_deflection * SAG_DIVISOR / demand.span,
+            }
+        return {
+            "bend": demand.moment / strengths["bend"],
+            "slide": demand.shear / strengths["slide"],
+            "droop": nothing,
+        }
 
     def beam_checks(self, member, demands, use):
         strong, plain = demands
@@ -58,14 +68,29 @@ class DummyLimitStates:
         moment = abs(strong.solution.extremes.moment.value)
         push = max(reaction.force for reaction in strong.solution.reactions)
         sag, limit = abs(plain.solution.extremes.deflection.value), plain.span / SAG_DIVISOR
-        return (_check("bend", moment, bend, "moment", strong), _check("slide", push, slide, "force", strong),
-                _check("droop", sag, limit, "small length", plain))
+        return (
+            _check("bend", moment, bend, "moment", strong),
+            _check("slide", push, slide, "force", strong),
+            _check("droop", sag, limit, "small length", plain),
+        )
 
 
 def _check(name, asked, given, dimension, demand):
-    return Check(name=name, kind=name, sentence="an invented check", asked=asked, given=given, share=asked / given,
-                 dimension=dimension, position=demand.span / 2, where="anywhere", combination=demand.combination.name,
-                 clause="invented", formula="asked <= given", verified="common practice")
+    return Check(
+        name=name,
+        kind=name,
+        sentence="an invented check",
+        asked=asked,
+        given=given,
+        share=asked / given,
+        dimension=dimension,
+        position=demand.span / 2,
+        where="anywhere",
+        combination=demand.combination.name,
+        clause="invented",
+        formula="asked <= given",
+        verified="common practice",
+    )
 
 
 DUMMY = DummyLimitStates()

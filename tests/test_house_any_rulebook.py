@@ -30,8 +30,11 @@ def hand(width, depth, dead=DEAD, live=LIVE, wet=False):
     bend = 0.9 * 2.0 * WOOD.bending * width * depth**2 / 6
     slide = 0.9 * 2.0 * WOOD.shear * width * depth * 2 / 3
     stiffness = WOOD.modulus * (0.8 if wet else 1.0) * width * depth**3 / 12
-    return {"bend": strong * SPAN**2 / 8 / bend, "slide": strong * SPAN / 2 / slide,
-            "droop": 5 * plain * SPAN**4 / (384 * stiffness) * 300 / SPAN}
+    return {
+        "bend": strong * SPAN**2 / 8 / bend,
+        "slide": strong * SPAN / 2 / slide,
+        "droop": 5 * plain * SPAN**4 / (384 * stiffness) * 300 / SPAN,
+    }
 
 
 @pytest.mark.parametrize("wet", [False, True])

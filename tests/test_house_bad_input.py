@@ -1,4 +1,4 @@
-"""Nonsense put to every door of the house room is answered with one sentence, never with another exception."""
+"""Nonsense put to every door of the house room is answered with one sentence, never otherwise."""
 
 import dataclasses
 
@@ -10,8 +10,15 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.house import inputs
-from structlib.house.beam import (BeamChoice, BeamJob, TypedLoad, check_beam, check_choice_of_beam, check_job,
-                                  design_span)
+from structlib.house.beam import (
+    BeamChoice,
+    BeamJob,
+    TypedLoad,
+    check_beam,
+    check_choice_of_beam,
+    check_job,
+    design_span,
+)
 from structlib.house.model import Joists, Layer, Level, WallUnder, check_level, demo_house, with_level
 from structlib.house.sizing import build_rack, cost_of, give_way, limit_widths, size_beams
 from structlib.house.takedown import area_loads, dressed_size, joist_weight, take_down, widths_on_wall
@@ -25,12 +32,30 @@ LOADS = (TypedLoad("live", LineLoad(0.0, 12 * ft, 200 * plf)),)
 JOB = BeamJob(12 * ft - 3 * inch, SEAT, SEAT, LOADS)
 CHOICE = BeamChoice(WOOD, 1.5 * inch, 9.25 * inch, 2)
 RACK = build_rack([(WOOD, 1.5 * inch, 9.25 * inch)], plies=(2, 3))
-LEVEL = Level("upper floor", "floor", 12 * ft, 14 * ft, layers=(Layer("planks", 3 * psf),), live=40 * psf,
-              joist=Joists("Hem-Fir", "No.2", "2x10", 16 * inch), wall_under=WallUnder(8 * ft, 8 * psf))
+LEVEL = Level(
+    "upper floor",
+    "floor",
+    12 * ft,
+    14 * ft,
+    layers=(Layer("planks", 3 * psf),),
+    live=40 * psf,
+    joist=Joists("Hem-Fir", "No.2", "2x10", 16 * inch),
+    wall_under=WallUnder(8 * ft, 8 * psf),
+)
 
-NO_NUMBER = {"nan": float("nan"), "inf": float("inf"), "minus inf": float("-inf"), "text": "12 ft", "nothing": None,
-             "yes": True, "a group": {"a": 1}, "a list": [3.0], "an array": numpy.array([3.0]),
-             "a symbol": sympy.Symbol("x"), "negative": -1.0}
+NO_NUMBER = {
+    "nan": float("nan"),
+    "inf": float("inf"),
+    "minus inf": float("-inf"),
+    "text": "12 ft",
+    "nothing": None,
+    "yes": True,
+    "a group": {"a": 1},
+    "a list": [3.0],
+    "an array": numpy.array([3.0]),
+    "a symbol": sympy.Symbol("x"),
+    "negative": -1.0,
+}
 
 
 def one_sentence(error):
@@ -50,8 +75,16 @@ JOB_NUMBERS = [
     ("left seat", lambda v: dataclasses.replace(JOB, left=Seat(v)), [0.0, 400 * ft]),
     ("right seat", lambda v: dataclasses.replace(JOB, right=Seat(v)), [0.0, 400 * ft]),
     ("braces", lambda v: dataclasses.replace(JOB, unbraced_length=v), [400 * ft]),
-    ("divisor", lambda v: dataclasses.replace(JOB, use=BeamUse("floor", live_divisor=v)), [0.0, 100.0, 5000.0]),
-    ("divisor of all load", lambda v: dataclasses.replace(JOB, use=BeamUse("floor", total_divisor=v)), [0.0, 100.0]),
+    (
+        "divisor",
+        lambda v: dataclasses.replace(JOB, use=BeamUse("floor", live_divisor=v)),
+        [0.0, 100.0, 5000.0],
+    ),
+    (
+        "divisor of all load",
+        lambda v: dataclasses.replace(JOB, use=BeamUse("floor", total_divisor=v)),
+        [0.0, 100.0],
+    ),
     ("plate", lambda v: dataclasses.replace(JOB, left=Seat(3 * inch, "plate", v)), [0.0, 1e6]),
 ]
 
@@ -64,16 +97,37 @@ def test_numbers_of_a_job(name, spoil, more):
         refused(lambda: size_beams(spoil(value), RACK, RULEBOOK))
 
 
-@pytest.mark.parametrize("changes", [
-    {"left": None}, {"right": "3 in"}, {"left": Seat(3 * inch, "sand")}, {"left": Seat(3 * inch, ["plate"])},
-    {"loaded_on": "bottom"}, {"loaded_on": None}, {"wet": "yes"}, {"wet": 1}, {"use": "floor"}, {"use": None},
-    {"use": BeamUse("flooor")}, {"use": BeamUse(["floor"])}, {"use": BeamUse("floor", creep_decides="no")},
-    {"loads": None}, {"loads": 5}, {"loads": "live"}, {"loads": (None,)}, {"loads": (LineLoad(0.0, 99.0, 1.0),)},
-    {"loads": (TypedLoad("wind", LineLoad(0.0, 99.0, 1.0)),)}, {"loads": (TypedLoad("live", Couple(9.0, 1.0)),)},
-    {"loads": (TypedLoad("live", 40.0),)}, {"loads": (TypedLoad(["live"], LineLoad(0.0, 99.0, 1.0)),)},
-    {"loads": (TypedLoad("live", LineLoad(0.0, 40 * ft, 1.0)),)}, {"loads": (TypedLoad("snow", PointLoad(30 * ft, 1.0)),)},
-    {"loads": (TypedLoad("dead", PointLoad(3 * ft, -1.0)),)},
-], ids=str)
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"left": None},
+        {"right": "3 in"},
+        {"left": Seat(3 * inch, "sand")},
+        {"left": Seat(3 * inch, ["plate"])},
+        {"loaded_on": "bottom"},
+        {"loaded_on": None},
+        {"wet": "yes"},
+        {"wet": 1},
+        {"use": "floor"},
+        {"use": None},
+        {"use": BeamUse("flooor")},
+        {"use": BeamUse(["floor"])},
+        {"use": BeamUse("floor", creep_decides="no")},
+        {"loads": None},
+        {"loads": 5},
+        {"loads": "live"},
+        {"loads": (None,)},
+        {"loads": (LineLoad(0.0, 99.0, 1.0),)},
+        {"loads": (TypedLoad("wind", LineLoad(0.0, 99.0, 1.0)),)},
+        {"loads": (TypedLoad("live", Couple(9.0, 1.0)),)},
+        {"loads": (TypedLoad("live", 40.0),)},
+        {"loads": (TypedLoad(["live"], LineLoad(0.0, 99.0, 1.0)),)},
+        {"loads": (TypedLoad("live", LineLoad(0.0, 40 * ft, 1.0)),)},
+        {"loads": (TypedLoad("snow", PointLoad(30 * ft, 1.0)),)},
+        {"loads": (TypedLoad("dead", PointLoad(3 * ft, -1.0)),)},
+    ],
+    ids=str,
+)
 def test_words_and_records_of_a_job(changes):
     spoiled = dataclasses.replace(JOB, **changes)
     refused(lambda: check_beam(spoiled, CHOICE, RULEBOOK))
@@ -86,19 +140,31 @@ def test_the_opening_in_inches_by_mistake_is_asked_about():
         check_job(dataclasses.replace(JOB, clear_width=144 * ft))
 
 
-@pytest.mark.parametrize("field, more", [("ply_width", [0.0, 400 * ft]), ("depth", [0.0, 400 * ft]),
-                                         ("plies", [0, 2.5, 7, 400, "2"])])
+@pytest.mark.parametrize(
+    "field, more",
+    [("ply_width", [0.0, 400 * ft]), ("depth", [0.0, 400 * ft]), ("plies", [0, 2.5, 7, 400, "2"])],
+)
 def test_numbers_of_a_beam(field, more):
     for value in [*NO_NUMBER.values(), *more]:
         refused(lambda: check_beam(JOB, dataclasses.replace(CHOICE, **{field: value}), RULEBOOK))
         refused(lambda: check_choice_of_beam(dataclasses.replace(CHOICE, **{field: value})))
 
 
-@pytest.mark.parametrize("material", [None, "Hem-Fir", 3.0, dataclasses.replace(WOOD, bending=float("nan")),
-                                      dataclasses.replace(WOOD, modulus=0.0), dataclasses.replace(WOOD, shear=-1.0),
-                                      dataclasses.replace(WOOD, weight_density=float("inf")),
-                                      dataclasses.replace(WOOD, bearing="425 psi"),
-                                      dataclasses.replace(WOOD, kind="steel")], ids=repr)
+@pytest.mark.parametrize(
+    "material",
+    [
+        None,
+        "Hem-Fir",
+        3.0,
+        dataclasses.replace(WOOD, bending=float("nan")),
+        dataclasses.replace(WOOD, modulus=0.0),
+        dataclasses.replace(WOOD, shear=-1.0),
+        dataclasses.replace(WOOD, weight_density=float("inf")),
+        dataclasses.replace(WOOD, bearing="425 psi"),
+        dataclasses.replace(WOOD, kind="steel"),
+    ],
+    ids=repr,
+)
 def test_a_wood_that_is_none(material):
     refused(lambda: check_beam(JOB, dataclasses.replace(CHOICE, material=material), RULEBOOK))
     if getattr(material, "kind", "") == "steel":  # a rack is only worked out under a rulebook
@@ -109,30 +175,65 @@ def test_a_wood_that_is_none(material):
 
 @pytest.mark.parametrize("other", [None, "a job", 5, RACK, (1, 2)], ids=type)
 def test_another_record_where_a_job_a_beam_a_rack_a_level_or_a_house_is_asked(other):
-    calls = [lambda: check_job(other), lambda: check_beam(other, CHOICE, RULEBOOK), lambda: check_beam(JOB, other, RULEBOOK),
-             lambda: check_choice_of_beam(other), lambda: size_beams(other, RACK, RULEBOOK),
-             lambda: limit_widths(other, RACK, RULEBOOK), lambda: limit_widths(lambda width: other, RACK, RULEBOOK),
-             lambda: check_level(other), lambda: area_loads(other), lambda: widths_on_wall(other),
-             lambda: take_down([other]), lambda: joist_weight(other), lambda: with_level(other, 0), lambda: dressed_size(other)]
+    calls = [
+        lambda: check_job(other),
+        lambda: check_beam(other, CHOICE, RULEBOOK),
+        lambda: check_beam(JOB, other, RULEBOOK),
+        lambda: check_choice_of_beam(other),
+        lambda: size_beams(other, RACK, RULEBOOK),
+        lambda: limit_widths(other, RACK, RULEBOOK),
+        lambda: limit_widths(lambda width: other, RACK, RULEBOOK),
+        lambda: check_level(other),
+        lambda: area_loads(other),
+        lambda: widths_on_wall(other),
+        lambda: take_down([other]),
+        lambda: joist_weight(other),
+        lambda: with_level(other, 0),
+        lambda: dressed_size(other),
+    ]
     if other is not RACK:
-        calls += [lambda: size_beams(JOB, other, RULEBOOK), lambda: limit_widths(lambda width: JOB, other, RULEBOOK),
-                  lambda: cost_of(other, 12 * ft, {})]
+        calls += [
+            lambda: size_beams(JOB, other, RULEBOOK),
+            lambda: limit_widths(lambda width: JOB, other, RULEBOOK),
+            lambda: cost_of(other, 12 * ft, {}),
+        ]
     for call in calls:
         refused(call)
 
 
-@pytest.mark.parametrize("stock", [None, 5, "2x10", [], [WOOD], [(WOOD, 38.1)], [(WOOD, 38.1, 235.0, 2)],
-                                   *[[(WOOD, v, 235.0)] for v in NO_NUMBER.values()],
-                                   *[[(WOOD, 38.1, v)] for v in NO_NUMBER.values()],
-                                   [(WOOD, 0.0, 235.0)], [(WOOD, 38.1, 400 * ft)]], ids=repr)
+@pytest.mark.parametrize(
+    "stock",
+    [
+        None,
+        5,
+        "2x10",
+        [],
+        [WOOD],
+        [(WOOD, 38.1)],
+        [(WOOD, 38.1, 235.0, 2)],
+        *[[(WOOD, v, 235.0)] for v in NO_NUMBER.values()],
+        *[[(WOOD, 38.1, v)] for v in NO_NUMBER.values()],
+        [(WOOD, 0.0, 235.0)],
+        [(WOOD, 38.1, 400 * ft)],
+    ],
+    ids=repr,
+)
 def test_stock_of_a_rack(stock):
     refused(lambda: build_rack(stock))
 
 
-@pytest.mark.parametrize("changes", [{"plies": plies} for plies in (None, 2, "2", [], [0], [2.5], [7], [None], [[2]])]
-                         + [{name: value} for name in ("greatest_depth", "greatest_width")
-                            for key, value in NO_NUMBER.items() if key != "nothing"]
-                         + [{"greatest_depth": 0.0}, {"greatest_depth": 400 * ft}, {"greatest_width": 1.25 * inch}], ids=str)
+@pytest.mark.parametrize(
+    "changes",
+    [{"plies": plies} for plies in (None, 2, "2", [], [0], [2.5], [7], [None], [[2]])]
+    + [
+        {name: value}
+        for name in ("greatest_depth", "greatest_width")
+        for key, value in NO_NUMBER.items()
+        if key != "nothing"
+    ]
+    + [{"greatest_depth": 0.0}, {"greatest_depth": 400 * ft}, {"greatest_width": 1.25 * inch}],
+    ids=str,
+)
 def test_limits_of_a_rack(changes):
     refused(lambda: build_rack([(WOOD, 1.5 * inch, 9.25 * inch)], **changes))
 
@@ -170,8 +271,17 @@ def test_design_span():
         refused(lambda: design_span(**{**good, name: 400 * ft}))
 
 
-@pytest.mark.parametrize("field, more", [("left_span", [400 * ft]), ("right_span", [400 * ft]), ("overhang", [400 * ft]),
-                                         ("live", [1e3]), ("roof_live", [1e3]), ("snow", [1e3])])
+@pytest.mark.parametrize(
+    "field, more",
+    [
+        ("left_span", [400 * ft]),
+        ("right_span", [400 * ft]),
+        ("overhang", [400 * ft]),
+        ("live", [1e3]),
+        ("roof_live", [1e3]),
+        ("snow", [1e3]),
+    ],
+)
 def test_numbers_of_a_level(field, more):
     kind = {"kind": "roof", "live": 0.0} if field in ("overhang", "roof_live", "snow") else {}
     for value in [*NO_NUMBER.values(), *more]:
@@ -180,27 +290,61 @@ def test_numbers_of_a_level(field, more):
             refused(lambda: call(spoiled))
 
 
-@pytest.mark.parametrize("changes", [
-    {"kind": "flor"}, {"kind": None}, {"joists": "glued"}, {"ridge": ["board"]}, {"lands": "no"}, {"lands": 1},
-    {"layers": None}, {"layers": (None,)}, {"layers": ("planks",)}, {"layers": (Layer("planks", float("nan")),)},
-    {"layers": (Layer("planks", -1.0),)}, {"layers": (Layer("planks", "3 psf"),)}, {"joist": "2x10"},
-    {"joist": Joists("Hem-Fir", "No.2", "2x10", 0.0)}, {"joist": Joists("Hem-Fir", "No.2", "2x10", float("nan"))},
-    {"joist": Joists("Hem-Fir", "No.2", "2x10", 16 * inch, 0)}, {"joist": Joists("Hem-Fir", "No.2", "2x10", 16 * inch, 1.5)},
-    {"wall_under": 8.0}, {"wall_under": WallUnder(-1.0, 0.0)}, {"wall_under": WallUnder(8 * ft, float("inf"))},
-    {"slope": None}, {"slope": (1,)}, {"slope": (1, 0)}, {"slope": (-1, 12)}, {"slope": ("6", 12)}, {"slope": (99, 12)},
-    {"left_span": 0.0, "right_span": 0.0}, {"joists": "continuous", "right_span": 0.0}, {"snow": 30 * psf},
-    {"overhang": 1 * ft}, {"kind": "roof"},
-], ids=str)
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"kind": "flor"},
+        {"kind": None},
+        {"joists": "glued"},
+        {"ridge": ["board"]},
+        {"lands": "no"},
+        {"lands": 1},
+        {"layers": None},
+        {"layers": (None,)},
+        {"layers": ("planks",)},
+        {"layers": (Layer("planks", float("nan")),)},
+        {"layers": (Layer("planks", -1.0),)},
+        {"layers": (Layer("planks", "3 psf"),)},
+        {"joist": "2x10"},
+        {"joist": Joists("Hem-Fir", "No.2", "2x10", 0.0)},
+        {"joist": Joists("Hem-Fir", "No.2", "2x10", float("nan"))},
+        {"joist": Joists("Hem-Fir", "No.2", "2x10", 16 * inch, 0)},
+        {"joist": Joists("Hem-Fir", "No.2", "2x10", 16 * inch, 1.5)},
+        {"wall_under": 8.0},
+        {"wall_under": WallUnder(-1.0, 0.0)},
+        {"wall_under": WallUnder(8 * ft, float("inf"))},
+        {"slope": None},
+        {"slope": (1,)},
+        {"slope": (1, 0)},
+        {"slope": (-1, 12)},
+        {"slope": ("6", 12)},
+        {"slope": (99, 12)},
+        {"left_span": 0.0, "right_span": 0.0},
+        {"joists": "continuous", "right_span": 0.0},
+        {"snow": 30 * psf},
+        {"overhang": 1 * ft},
+        {"kind": "roof"},
+    ],
+    ids=str,
+)
 def test_words_and_records_of_a_level(changes):
     spoiled = dataclasses.replace(LEVEL, **changes)
     for call in (check_level, area_loads, widths_on_wall, lambda level: take_down([level])):
         refused(lambda: call(spoiled))
 
 
-@pytest.mark.parametrize("joist", [Joists("Hem Fir", "No.2", "2x10", 16 * inch), Joists("Hem-Fir", "No.9", "2x10", 16 * inch),
-                                   Joists("Hem-Fir", "No.2", "2x11", 16 * inch), Joists("Hem-Fir", "No.2", "big", 16 * inch),
-                                   Joists(None, "No.2", "2x10", 16 * inch), Joists("Hem-Fir", "No.2", None, 16 * inch)],
-                         ids=repr)
+@pytest.mark.parametrize(
+    "joist",
+    [
+        Joists("Hem Fir", "No.2", "2x10", 16 * inch),
+        Joists("Hem-Fir", "No.9", "2x10", 16 * inch),
+        Joists("Hem-Fir", "No.2", "2x11", 16 * inch),
+        Joists("Hem-Fir", "No.2", "big", 16 * inch),
+        Joists(None, "No.2", "2x10", 16 * inch),
+        Joists("Hem-Fir", "No.2", None, 16 * inch),
+    ],
+    ids=repr,
+)
 def test_joists_that_nobody_sells(joist):
     refused(lambda: joist_weight(joist))
     refused(lambda: take_down([dataclasses.replace(LEVEL, joist=joist)]))

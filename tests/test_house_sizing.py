@@ -1,4 +1,4 @@
-"""Racks of candidates: the same answers as the full check, refusals as zero strength, limit widths that are exact."""
+"""Racks of candidates: the full check's answers, refusals as zero strength, exact limit widths."""
 
 import numpy
 import pytest
@@ -17,15 +17,26 @@ SEAT = Seat(3 * inch, "plate", 425 * psi, "plate", "seen")
 STUD, NO3 = find_material("Hem-Fir", "Stud"), find_material("Hem-Fir", "No.3")
 FIR, LVL = find_material("Douglas Fir-Larch", "No.2"), lvl("2.0E-2900Fb")
 TIMBER = find_material("Douglas Fir-Larch", "No.1", "6x12")
-MADE = user_lvl(bending=2800 * psi, shear=285 * psi, bearing=750 * psi, modulus=2.0e6 * psi, depth_exponent=0.136,
-                name="LVL of an invented report", source="an example")
+MADE = user_lvl(
+    bending=2800 * psi,
+    shear=285 * psi,
+    bearing=750 * psi,
+    modulus=2.0e6 * psi,
+    depth_exponent=0.136,
+    name="LVL of an invented report",
+    source="an example",
+)
 
 #: How the rack's columns are named in the full check.
-FULL_NAMES = {"bending": ["bending"], "shear": ["shear, left end", "shear, right end"],
-              "bearing": [f"bearing, {end} seat, {face}" for end in ("left", "right") for face in ("beam", "plate")],
-              "seat length": ["seat length, left", "seat length, right"],
-              "sag under live load": ["sag under live load"], "sag under all load": ["sag under all load"],
-              "sag after years": ["sag after years"]}
+FULL_NAMES = {
+    "bending": ["bending"],
+    "shear": ["shear, left end", "shear, right end"],
+    "bearing": [f"bearing, {end} seat, {face}" for end in ("left", "right") for face in ("beam", "plate")],
+    "seat length": ["seat length, left", "seat length, right"],
+    "sag under live load": ["sag under live load"],
+    "sag under all load": ["sag under all load"],
+    "sag after years": ["sag after years"],
+}
 
 
 def even(load_type, line):
@@ -33,14 +44,22 @@ def even(load_type, line):
 
 
 def job(left=SEAT, right=SEAT, loads=None, **changes):
-    loads = (even("dead", 120 * plf), even("live", 240 * plf), even("snow", 90 * plf)) if loads is None else loads
+    loads = (
+        (even("dead", 120 * plf), even("live", 240 * plf), even("snow", 90 * plf)) if loads is None else loads
+    )
     return BeamJob(SPAN - left.length / 2 - right.length / 2, left, right, loads, **changes)
 
 
 def rack():
-    stock = [(wood, 1.5 * inch, depth * inch) for wood in (STUD, NO3, FIR) for depth in (3.5, 5.5, 7.25, 9.25, 11.25)]
+    stock = [
+        (wood, 1.5 * inch, depth * inch)
+        for wood in (STUD, NO3, FIR)
+        for depth in (3.5, 5.5, 7.25, 9.25, 11.25)
+    ]
     stock += [(wood, 1.75 * inch, depth * inch) for wood in (LVL, MADE) for depth in (7.25, 9.5, 14.0, 18.0)]
-    stock += [(TIMBER, 5.5 * inch, depth * inch) for depth in (9.5, 11.5, 13.5)] + [(FIR, 0.75 * inch, 9.25 * inch)]
+    stock += [(TIMBER, 5.5 * inch, depth * inch) for depth in (9.5, 11.5, 13.5)] + [
+        (FIR, 0.75 * inch, 9.25 * inch)
+    ]
     return build_rack(stock, plies=(1, 2, 3))
 
 
@@ -49,18 +68,28 @@ RACK = rack()
 
 def full_shares(result):
     by_name = {check.name: check.share for check in result.checks if check.decides}
-    return {column: max(by_name[name] for name in names if name in by_name)
-            for column, names in FULL_NAMES.items() if any(name in by_name for name in names)}
+    return {
+        column: max(by_name[name] for name in names if name in by_name)
+        for column, names in FULL_NAMES.items()
+        if any(name in by_name for name in names)
+    }
 
 
 JOBS = {
-    "plain": job(), "wet": job(wet=True), "unbraced": job(unbraced_length=8 * ft),
-    "unbraced and wet": job(unbraced_length=SPAN, wet=True), "side": job(loaded_on="side"),
+    "plain": job(),
+    "wet": job(wet=True),
+    "unbraced": job(unbraced_length=8 * ft),
+    "unbraced and wet": job(unbraced_length=SPAN, wet=True),
+    "side": job(loaded_on="side"),
     "hung": job(left=Seat(2 * inch, "hanger"), right=Seat(2 * inch, "hanger")),
-    "short seat": job(right=Seat(1.25 * inch, "plate")), "masonry": job(left=Seat(2.5 * inch, "masonry")),
-    "veneer": job(use=BeamUse("lintel under masonry veneer")), "stricter": job(use=BeamUse("floor", 480, 360)),
-    "years": job(use=BeamUse("floor", creep_decides=True)), "years, wet": job(use=BeamUse(creep_decides=True), wet=True),
-    "dead only": job(loads=(even("dead", 300 * plf),)), "nothing but itself": job(loads=()),
+    "short seat": job(right=Seat(1.25 * inch, "plate")),
+    "masonry": job(left=Seat(2.5 * inch, "masonry")),
+    "veneer": job(use=BeamUse("lintel under masonry veneer")),
+    "stricter": job(use=BeamUse("floor", 480, 360)),
+    "years": job(use=BeamUse("floor", creep_decides=True)),
+    "years, wet": job(use=BeamUse(creep_decides=True), wet=True),
+    "dead only": job(loads=(even("dead", 300 * plf),)),
+    "nothing but itself": job(loads=()),
     "all types": job(loads=tuple(even(word, 70 * plf) for word in ("dead", "live", "roof live", "snow"))),
 }
 
@@ -85,10 +114,17 @@ def test_a_rack_says_what_the_full_check_says_or_gives_no_strength_where_that_re
     assert numpy.isfinite(sizing.share[sizing.passing()]).all()
 
 
-@pytest.mark.parametrize("loads", [
-    (TypedLoad("live", PointLoad(4 * ft, 1500 * lb)), even("dead", 60 * plf)),
-    (TypedLoad("live", LineLoad(0.0, 5 * ft, 300 * plf)), TypedLoad("snow", LineLoad(6 * ft, SPAN, 50 * plf, 200 * plf)))],
-    ids=["point", "parts"])
+@pytest.mark.parametrize(
+    "loads",
+    [
+        (TypedLoad("live", PointLoad(4 * ft, 1500 * lb)), even("dead", 60 * plf)),
+        (
+            TypedLoad("live", LineLoad(0.0, 5 * ft, 300 * plf)),
+            TypedLoad("snow", LineLoad(6 * ft, SPAN, 50 * plf, 200 * plf)),
+        ),
+    ],
+    ids=["point", "parts"],
+)
 def test_under_uneven_load_a_rack_is_on_the_careful_side_and_close(loads):
     one_job = job(loads=loads, unbraced_length=6 * ft, use=BeamUse(creep_decides=True))
     assert not evenly_loaded(one_job)
@@ -115,7 +151,9 @@ def test_a_stud_beside_a_no3_does_not_bring_the_rack_down():
 def test_strengths_worked_out_once_serve_dry_and_wet():
     strengths = RULEBOOK.prepare(RACK)
     for one_job in (job(), job(wet=True), job()):
-        assert (size_beams(one_job, RACK, RULEBOOK, strengths).share == size_beams(one_job, RACK, RULEBOOK).share).all()
+        assert (
+            size_beams(one_job, RACK, RULEBOOK, strengths).share == size_beams(one_job, RACK, RULEBOOK).share
+        ).all()
 
 
 def test_passing_rows_come_with_least_wood_first():
@@ -132,14 +170,23 @@ def test_piece_weight_and_volume_by_hand():
         choice, length = RACK.choice(row), SPAN + 3 * inch  # half a seat more at each end
         assert sizing.volume[row] == pytest.approx(choice.ply_width * choice.plies * choice.depth * length)
         assert sizing.piece_weight[row] == pytest.approx(
-            choice.material.weight_density * choice.ply_width * choice.depth * length)
+            choice.material.weight_density * choice.ply_width * choice.depth * length
+        )
 
 
 def test_a_rack_keeps_what_fits_and_refuses_when_nothing_does():
-    fits = build_rack([(FIR, 1.5 * inch, d * inch) for d in (7.25, 9.25)], plies=(1, 2, 3), greatest_depth=9.25 * inch,
-                      greatest_width=3 * inch)
+    fits = build_rack(
+        [(FIR, 1.5 * inch, d * inch) for d in (7.25, 9.25)],
+        plies=(1, 2, 3),
+        greatest_depth=9.25 * inch,
+        greatest_width=3 * inch,
+    )
     assert sorted({(round(float(d / inch), 6), int(n)) for d, n in zip(fits.depth, fits.plies)}) == [
-        (7.25, 1), (7.25, 2), (9.25, 1), (9.25, 2)]
+        (7.25, 1),
+        (7.25, 2),
+        (9.25, 1),
+        (9.25, 2),
+    ]
     with pytest.raises(BadInput, match="no piece fits"):
         build_rack([(FIR, 1.5 * inch, 9.25 * inch)], greatest_depth=9 * inch)
 
@@ -175,7 +222,9 @@ def test_a_candidate_outside_the_rules_has_no_limit_width(changes):
 
 
 def test_a_seat_too_short_for_the_code_has_no_limit_width():
-    limit, which, names = limit_widths(lambda width: floor_job(width, left=Seat(1.25 * inch, "plate")), RACK, RULEBOOK)
+    limit, which, names = limit_widths(
+        lambda width: floor_job(width, left=Seat(1.25 * inch, "plate")), RACK, RULEBOOK
+    )
     assert (limit == 0.0).all() and {names[i] for i in which} <= {"seat length", "bending"}
     exact, _, _ = limit_widths(lambda width: floor_job(width, left=Seat(1.5 * inch, "plate")), RACK, RULEBOOK)
     assert (exact > 0).any()
@@ -211,7 +260,9 @@ def test_of_unlike_ends_the_one_that_keeps_its_whole_shear_counts():
     strengths = RULEBOOK.prepare(RACK)
 
     def shear_of(one_job, combination):
-        return RULEBOOK.beam_shares(RACK, strengths, rack_demand(one_job, RACK, combination, RULEBOOK), one_job.use)["shear"]
+        return RULEBOOK.beam_shares(
+            RACK, strengths, rack_demand(one_job, RACK, combination, RULEBOOK), one_job.use
+        )["shear"]
 
     for combination in RULEBOOK.combinations(["dead", "live", "snow"]):
         assert shear_of(hung, combination) == pytest.approx(shear_of(job(loaded_on="side"), combination))

@@ -18,15 +18,26 @@ def roof(left, right, **changes):
     return Level("roof", "roof", left, right, **changes)
 
 
-@pytest.mark.parametrize("level, widths", [
-    (floor(12 * ft, 14 * ft), (6, 7)), (floor(12 * ft, 0.0), (6, 0)), (floor(0.0, 14 * ft), (0, 7)),
-    (floor(12 * ft, 12 * ft, joists="continuous"), (7.5, 7.5)),  # 10/8 of one span, NDS and every beam table: 1.25 w L
-    (floor(12 * ft, 14 * ft, lands=False), (0, 0)),
-    (roof(12 * ft, 0.0), (12, 0)), (roof(12 * ft, 12 * ft), (12, 12)), (roof(12 * ft, 0.0, ridge="beam"), (6, 0)),
-    (roof(12 * ft, 0.0, overhang=2 * ft), (12, 2)), (roof(0.0, 12 * ft, overhang=2 * ft), (2, 12)),
-    # moments about the ridge: 14 ft of load at 7 ft, over 12 ft of leverage, is 98/12 ft
-    (roof(12 * ft, 0.0, overhang=2 * ft, ridge="beam"), (98 / 12 - 2, 2)),
-])
+@pytest.mark.parametrize(
+    "level, widths",
+    [
+        (floor(12 * ft, 14 * ft), (6, 7)),
+        (floor(12 * ft, 0.0), (6, 0)),
+        (floor(0.0, 14 * ft), (0, 7)),
+        (
+            floor(12 * ft, 12 * ft, joists="continuous"),
+            (7.5, 7.5),
+        ),  # 10/8 of one span, NDS and every beam table: 1.25 w L
+        (floor(12 * ft, 14 * ft, lands=False), (0, 0)),
+        (roof(12 * ft, 0.0), (12, 0)),
+        (roof(12 * ft, 12 * ft), (12, 12)),
+        (roof(12 * ft, 0.0, ridge="beam"), (6, 0)),
+        (roof(12 * ft, 0.0, overhang=2 * ft), (12, 2)),
+        (roof(0.0, 12 * ft, overhang=2 * ft), (2, 12)),
+        # moments about the ridge: 14 ft of load at 7 ft, over 12 ft of leverage, is 98/12 ft
+        (roof(12 * ft, 0.0, overhang=2 * ft, ridge="beam"), (98 / 12 - 2, 2)),
+    ],
+)
 def test_widths_on_the_wall_by_hand(level, widths):
     assert [width / ft for width in widths_on_wall(level)] == pytest.approx(widths, abs=1e-9)
 
@@ -49,14 +60,17 @@ def test_joists_weigh_in_by_their_spacing():
     joist = Joists("Hem-Fir", "No.2", "2x10", 16 * inch)
     wood = find_material("Hem-Fir", "No.2")
     assert joist_weight(joist) == pytest.approx(wood.weight_density * 1.5 * inch * 9.25 * inch / (16 * inch))
-    assert area_loads(floor(12 * ft, 0.0, joist=joist))["dead"] == pytest.approx(10 * psf + joist_weight(joist))
+    assert area_loads(floor(12 * ft, 0.0, joist=joist))["dead"] == pytest.approx(
+        10 * psf + joist_weight(joist)
+    )
     doubled = Joists("Hem-Fir", "No.2", "2x10", 16 * inch, 2)
     assert joist_weight(doubled) == pytest.approx(2 * joist_weight(joist))
 
 
 def test_a_two_level_house_by_hand():
-    found = take_down([roof(12 * ft, 12 * ft, ridge="beam"),
-                       floor(12 * ft, 14 * ft, wall_under=WallUnder(8 * ft, 8 * psf))])
+    found = take_down(
+        [roof(12 * ft, 12 * ft, ridge="beam"), floor(12 * ft, 14 * ft, wall_under=WallUnder(8 * ft, 8 * psf))]
+    )
     assert found.total["snow"] / plf == pytest.approx(30 * 12)
     assert found.total["live"] / plf == pytest.approx(40 * 13)
     assert found.total["dead"] / plf == pytest.approx(10 * 12 + 10 * 13 + 64)
@@ -68,10 +82,14 @@ def test_a_two_level_house_by_hand():
 def test_load_types_are_never_summed_on_the_way():
     found = take_down(demo_house().levels)
     assert found.total["roof live"] == 0.0  # the roof passes over the wall
-    assert found.total["live"] / plf == pytest.approx((20 + 30) * 12)  # 24 ft of floor, cut: 12 ft to the wall
+    assert found.total["live"] / plf == pytest.approx(
+        (20 + 30) * 12
+    )  # 24 ft of floor, cut: 12 ft to the wall
     assert found.total["dead"] > 0
 
 
 def test_nothing_to_carry_down_is_nothing():
     found = take_down([])
-    assert found.shares == () and dict(found.total) == dict.fromkeys(found.total, 0.0) and found.left_over == 0.0
+    assert (
+        found.shares == () and dict(found.total) == dict.fromkeys(found.total, 0.0) and found.left_over == 0.0
+    )

@@ -1,4 +1,4 @@
-"""What the United States rulebook asks of one beam: which load, which factor, which face, where, under which clause."""
+"""What the United States rulebook asks of one beam: which load, factor, face and place, by which clause."""
 
 import dataclasses
 
@@ -20,7 +20,10 @@ SEAT = Seat(3 * inch)
 
 def job(loads=None, left=SEAT, right=SEAT, clear=SPAN - 3 * inch, **changes):
     if loads is None:
-        loads = (TypedLoad("dead", LineLoad(0.0, SPAN, 100 * plf)), TypedLoad("live", LineLoad(0.0, SPAN, 200 * plf)))
+        loads = (
+            TypedLoad("dead", LineLoad(0.0, SPAN, 100 * plf)),
+            TypedLoad("live", LineLoad(0.0, SPAN, 200 * plf)),
+        )
     return BeamJob(clear, left, right, loads, **changes)
 
 
@@ -68,7 +71,9 @@ def test_time_factor_is_on_bending_and_shear_but_not_on_bearing_or_modulus():
 
 
 def test_dead_load_alone_can_govern_with_its_time_factor():
-    heavy = job((TypedLoad("dead", LineLoad(0.0, SPAN, 300 * plf)), TypedLoad("live", LineLoad(0.0, SPAN, 10 * plf))))
+    heavy = job(
+        (TypedLoad("dead", LineLoad(0.0, SPAN, 300 * plf)), TypedLoad("live", LineLoad(0.0, SPAN, 10 * plf)))
+    )
     bend = check(heavy).check("bending")
     assert bend.combination == "D" and factor(bend, "C_D") == 0.9
 
@@ -84,8 +89,9 @@ def test_shear_leaves_out_load_within_a_depth_of_the_face_where_allowed():
     assert right.position == pytest.approx(SPAN - place) and right.asked == pytest.approx(shear.asked)
 
 
-@pytest.mark.parametrize("changes", [{"loaded_on": "side"}, {"left": Seat(3 * inch, "hanger"),
-                                                            "right": Seat(3 * inch, "hanger")}])
+@pytest.mark.parametrize(
+    "changes", [{"loaded_on": "side"}, {"left": Seat(3 * inch, "hanger"), "right": Seat(3 * inch, "hanger")}]
+)
 def test_a_beam_hung_or_loaded_from_its_side_keeps_its_whole_shear(changes):
     result = check(job(**changes))
     total = 300 * plf + result.member.weight_per_length
@@ -96,7 +102,9 @@ def test_a_beam_hung_or_loaded_from_its_side_keeps_its_whole_shear(changes):
         # the place named is where the beam has that shear
         force = shear.asked * result.member.area / 1.5
         demand = next(d for d in result.demands if d.combination.name == "D + L")
-        assert abs(demand.solution.shear(place, side="right" if end == "left" else "left")) == pytest.approx(force)
+        assert abs(demand.solution.shear(place, side="right" if end == "left" else "left")) == pytest.approx(
+            force
+        )
 
 
 def test_a_point_load_close_to_a_seat_is_kept_whole():
@@ -123,7 +131,9 @@ def test_both_faces_of_a_seat_are_checked_and_the_weaker_governs():
     assert result.check("bearing, right seat, beam").position == pytest.approx(SPAN)
 
 
-@pytest.mark.parametrize("below, count", [("plate", 1), ("post", 1), ("steel", 1), ("masonry", 1), ("hanger", 0)])
+@pytest.mark.parametrize(
+    "below, count", [("plate", 1), ("post", 1), ("steel", 1), ("masonry", 1), ("hanger", 0)]
+)
 def test_seats_of_each_kind(below, count):
     seat = Seat(4 * inch, below)
     checks = check(job(left=seat, right=seat, clear=SPAN - 4 * inch)).checks
@@ -139,17 +149,24 @@ def test_a_seat_shorter_than_the_code_asks_fails_whatever_the_load():
         assert result.governs.name == "seat length, left"
         assert result.share == pytest.approx(least / (least - 0.25))
         exact = Seat(least * inch, below)
-        assert check(job(left=exact, right=exact, clear=10 * ft, loads=())).check("seat length, left").share <= 1.0
+        assert (
+            check(job(left=exact, right=exact, clear=10 * ft, loads=())).check("seat length, left").share
+            <= 1.0
+        )
 
 
 def test_wet_service_lowers_every_value_and_the_stiffness():
     dry, wet = check(job(unbraced_length=8 * ft)), check(job(unbraced_length=8 * ft, wet=True))
     assert wet.check("shear, left end").given == pytest.approx(0.97 * dry.check("shear, left end").given)
-    assert wet.check("bearing, left seat, beam").given == pytest.approx(0.67 * dry.check("bearing, left seat, beam").given)
+    assert wet.check("bearing, left seat, beam").given == pytest.approx(
+        0.67 * dry.check("bearing, left seat, beam").given
+    )
     for name in ("sag under live load", "sag under all load"):
         assert wet.check(name).asked == pytest.approx(dry.check(name).asked / 0.9)
     low = wet.demands[-1].solution.extremes.deflection.value
-    assert low == pytest.approx(dry.demands[-1].solution.extremes.deflection.value / 0.9)  # the curve that is drawn
+    assert low == pytest.approx(
+        dry.demands[-1].solution.extremes.deflection.value / 0.9
+    )  # the curve that is drawn
     dead = next(d for d in wet.demands if d.combination.name == "D").solution.extremes.deflection.value
     years = wet.check("sag after years")
     assert years.asked == pytest.approx(2.0 * dead + wet.check("sag under live load").asked)
@@ -212,7 +229,9 @@ def test_wet_lvl_and_slender_beams_are_refused_in_full():
         check(job(unbraced_length=24 * ft), depth=11.25, plies=1)
 
 
-@pytest.mark.parametrize("load", [LineLoad(0.0, SPAN, -1.0), LineLoad(0.0, SPAN, 1.0, -1.0), PointLoad(100.0, -5.0)])
+@pytest.mark.parametrize(
+    "load", [LineLoad(0.0, SPAN, -1.0), LineLoad(0.0, SPAN, 1.0, -1.0), PointLoad(100.0, -5.0)]
+)
 def test_uplift_is_refused(load):
     with pytest.raises(OutsideRule, match="lifts the beam.*engineer"):
         check(job((TypedLoad("live", load),)))

@@ -5,10 +5,25 @@ from typing import Any
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
 from structlib.ground.units import ft, inch, psi
-from structlib.house.inputs import (check_list, check_material, check_one_number, check_record, check_whole_number,
-                                    check_yes_or_no)
+from structlib.house.inputs import (
+    check_list,
+    check_material,
+    check_one_number,
+    check_record,
+    check_whole_number,
+    check_yes_or_no,
+)
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
-from structlib.rules.check import LOADED_ON, SEATS, VARIABLE_TYPES, BeamDemand, BeamMember, BeamUse, Seat, governing
+from structlib.rules.check import (
+    LOADED_ON,
+    SEATS,
+    VARIABLE_TYPES,
+    BeamDemand,
+    BeamMember,
+    BeamUse,
+    Seat,
+    governing,
+)
 
 
 @dataclass(frozen=True)
@@ -131,7 +146,9 @@ def design_span(*, clear_width, left_seat, right_seat):
     147.0
     """
     for name, length in (("clear width", clear_width), ("left seat", left_seat), ("right seat", right_seat)):
-        check_number(name, length, low=0.0, high=60_000.0, shown=lambda mm: f"{mm:g} mm", hint="for example 12*ft")
+        check_number(
+            name, length, low=0.0, high=60_000.0, shown=lambda mm: f"{mm:g} mm", hint="for example 12*ft"
+        )
     return clear_width + left_seat / 2 + right_seat / 2
 
 
@@ -161,8 +178,14 @@ def check_job(job):
     'top'
     """
     check_record("job", job, BeamJob, "BeamJob(12*ft, Seat(3*inch), Seat(3*inch))")
-    check_one_number("opening width", job.clear_width, low=1 * ft, high=40 * ft, shown=_feet,
-                     hint="did you mean inches?" if _is_big(job.clear_width, 40 * ft) else "for example 12 ft")
+    check_one_number(
+        "opening width",
+        job.clear_width,
+        low=1 * ft,
+        high=40 * ft,
+        shown=_feet,
+        hint="did you mean inches?" if _is_big(job.clear_width, 40 * ft) else "for example 12 ft",
+    )
     for name, seat in (("left seat", job.left), ("right seat", job.right)):
         _check_seat(name, seat)
     check_one_number("distance between braces", job.unbraced_length, low=0.0, high=40 * ft, shown=_feet,
@@ -178,21 +201,34 @@ def check_job(job):
 
 def _check_seat(name, seat):
     check_record(name, seat, Seat, "Seat(3*inch)")
-    check_one_number(name, seat.length, low=0.5 * inch, high=24 * inch, shown=_inches, hint="for example 3 in")
+    check_one_number(
+        name, seat.length, low=0.5 * inch, high=24 * inch, shown=_inches, hint="for example 3 in"
+    )
     check_choice(f"what the {name} rests on", seat.below, SEATS)
     if seat.below_bearing is not None:
-        check_one_number(f"bearing value below the {name}", seat.below_bearing, low=0.0, high=10_000 * psi,
-                         low_allowed=False, shown=lambda mpa: f"{mpa / psi:g} psi", hint="for example 425 psi")
+        check_one_number(
+            f"bearing value below the {name}",
+            seat.below_bearing,
+            low=0.0,
+            high=10_000 * psi,
+            low_allowed=False,
+            shown=lambda mpa: f"{mpa / psi:g} psi",
+            hint="for example 425 psi",
+        )
 
 
 def _check_load(typed):
     check_record("load", typed, TypedLoad, "TypedLoad('live', LineLoad(0.0, 3600.0, 7.0))")
     check_choice("load type", typed.load_type, ("dead",) + VARIABLE_TYPES)
-    load = check_record("a load of a beam job", typed.load, (LineLoad, PointLoad), "LineLoad(0.0, 3600.0, 7.0)")
+    load = check_record(
+        "a load of a beam job", typed.load, (LineLoad, PointLoad), "LineLoad(0.0, 3600.0, 7.0)"
+    )
     amounts = (load.force,) if isinstance(load, PointLoad) else (load.intensity, load.end_intensity or 0.0)
     if min(amounts) < 0:
-        raise OutsideRule(f"a {typed.load_type} load lifts the beam, and these checks cover loads that push down only; "
-                          "uplift needs its own checks and an engineer")
+        raise OutsideRule(
+            f"a {typed.load_type} load lifts the beam, and these checks cover loads that push down only; "
+            "uplift needs its own checks and an engineer"
+        )
 
 
 def evenly_loaded(job):
@@ -210,7 +246,8 @@ def evenly_loaded(job):
 
     Examples
     --------
-    >>> evenly_loaded(BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (TypedLoad("live", PointLoad(900.0, 4000.0)),)))
+    >>> post = TypedLoad("live", PointLoad(900.0, 4000.0))
+    >>> evenly_loaded(BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (post,)))
     False
     """
     span, rounding = job.span, 1e-3
@@ -249,7 +286,9 @@ def check_choice_of_beam(choice):
     check_whole_number("plies", choice.plies, low=1, high=6, hint="for example 2")
     check_one_number("width of one ply", choice.ply_width, low=0.5 * inch, high=24 * inch, shown=_inches,
                      hint="for example 1.5 in")
-    check_one_number("depth", choice.depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in")
+    check_one_number(
+        "depth", choice.depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in"
+    )
     return choice
 
 

@@ -1,4 +1,4 @@
-"""What the house room refuses before it works: numbers that are none, lists for one number, records of another kind."""
+"""What the house room refuses before it works: numbers that are none, lists, records of another kind."""
 
 import math
 
@@ -7,7 +7,7 @@ from structlib.ground.refusals import BadInput, check_number, is_symbolic
 
 
 def check_one_number(name, value, *, low, high, shown=str, hint="", low_allowed=True):
-    """Refuse anything but one finite number between two limits; lists and symbols have no place in a real house.
+    """Refuse anything but one finite number between two limits; lists and symbols are none.
 
     Parameters
     ----------
@@ -42,7 +42,9 @@ def check_one_number(name, value, *, low, high, shown=str, hint="", low_allowed=
     3.5
     """
     if is_symbolic(value) or isinstance(value, (list, tuple, dict, set)) or getattr(value, "ndim", 0):
-        raise BadInput(f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else ""))
+        raise BadInput(
+            f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else "")
+        )
     return check_number(name, value, low=low, high=high, shown=shown, hint=hint, low_allowed=low_allowed)
 
 
@@ -115,8 +117,10 @@ def check_record(name, value, kind, example):
     """
     if not isinstance(value, kind):
         kinds = kind if isinstance(kind, tuple) else (kind,)
-        raise BadInput(f"{name} must be a {' or a '.join(one.__name__ for one in kinds)}, got {type(value).__name__}; "
-                       f"for example {example}")
+        raise BadInput(
+            f"{name} must be a {' or a '.join(one.__name__ for one in kinds)}, got {type(value).__name__}; "
+            f"for example {example}"
+        )
     return value
 
 
@@ -213,6 +217,12 @@ def check_material(material):
     for field in ("bending", "shear", "bearing", "modulus", "modulus_stability", "weight_density"):
         value = getattr(material, field)
         if not (type(value) is float and 0.0 < value < math.inf):
-            check_one_number(f"{field.replace('_', ' ')} of {material.name}", value, low=0.0, high=1e9, low_allowed=False,
-                             hint="take the wood from find_material, lvl or user_lvl")
+            check_one_number(
+                f"{field.replace('_', ' ')} of {material.name}",
+                value,
+                low=0.0,
+                high=1e9,
+                low_allowed=False,
+                hint="take the wood from find_material, lvl or user_lvl",
+            )
     return material

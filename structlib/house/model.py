@@ -17,7 +17,13 @@ from structlib.ground.reading import read, read_area_load, read_length
 from structlib.ground.showing import show
 from structlib.ground.tables import data_folder
 from structlib.ground.units import ft, inch, psf
-from structlib.house.inputs import check_list, check_one_number, check_record, check_whole_number, check_yes_or_no
+from structlib.house.inputs import (
+    check_list,
+    check_one_number,
+    check_record,
+    check_whole_number,
+    check_yes_or_no,
+)
 
 KINDS = ("floor", "ceiling", "roof")
 JOISTS = ("cut", "continuous")
@@ -172,8 +178,9 @@ def read_house(path):
     except tomllib.TOMLDecodeError as error:
         raise BadInput(f"{path.name} is not laid out as TOML: {error}; look at the demo house for an example") from None
     except RecursionError:
-        raise BadInput(f"{path.name} has groups within groups beyond all measure; look at the demo house for an "
-                       "example") from None
+        raise BadInput(
+            f"{path.name} has groups within groups beyond all measure; look at the demo house for an example"
+        ) from None
     return house_from_data(data)
 
 
@@ -181,8 +188,11 @@ def _path(path):
     if not isinstance(path, (str, os.PathLike)) or "\0" in str(path) or not Path(path).name:
         raise BadInput(f"the path of a house file must be text, got {path!r}; for example 'my-house.toml'")
     if len(Path(path).name) > _LONGEST_NAME:
-        raise BadInput(f"the name of a house file must have at most {_LONGEST_NAME} letters, got {len(Path(path).name)}; "
-                       "for example 'my-house.toml'")
+        raise BadInput(
+            f"the name of a house file must have at most {_LONGEST_NAME} letters, "
+            f"got {len(Path(path).name)}; "
+            "for example 'my-house.toml'"
+        )
     return Path(path)
 
 
@@ -346,9 +356,13 @@ def _check_fields(level, place):
         check_record(f"a layer of {place}", layer, Layer, "Layer('subfloor', 3*psf)")
         _check_area_load(f"layer {layer.name!r} of {place}", layer.weight, high=200 * psf)
     if level.joist is not None:
-        joist = check_record(f"joist of {place}", level.joist, Joists, "Joists('Hem-Fir', 'No.2', '2x10', 16*inch)")
+        joist = check_record(
+            f"joist of {place}", level.joist, Joists, "Joists('Hem-Fir', 'No.2', '2x10', 16*inch)"
+        )
         _check_length(f"spacing of the joists of {place}", joist.spacing, low=4 * inch, high=48 * inch)
-        check_whole_number(f"plies of the joists of {place}", joist.plies, low=1, high=4, hint="for example 1")
+        check_whole_number(
+            f"plies of the joists of {place}", joist.plies, low=1, high=4, hint="for example 1"
+        )
     if level.wall_under is not None:
         wall = check_record(f"wall under {place}", level.wall_under, WallUnder, "WallUnder(8*ft, 8*psf)")
         _check_length(f"height of the wall under {place}", wall.height, low=0.0, high=20 * ft)
@@ -356,11 +370,15 @@ def _check_fields(level, place):
 
 
 def _check_length(name, value, *, low, high):
-    check_one_number(name, value, low=low, high=high, shown=lambda mm: show(mm, "length"), hint="for example 12*ft")
+    check_one_number(
+        name, value, low=low, high=high, shown=lambda mm: show(mm, "length"), hint="for example 12*ft"
+    )
 
 
 def _check_area_load(name, value, *, high):
-    check_one_number(name, value, low=0.0, high=high, shown=lambda mpa: show(mpa, "area load"), hint="for example 10*psf")
+    check_one_number(
+        name, value, low=0.0, high=high, shown=lambda mpa: show(mpa, "area load"), hint="for example 10*psf"
+    )
 
 
 def _joists(row, place):
@@ -392,7 +410,9 @@ def _checked_slope(slope, place):
     rise, run = slope
     check_one_number(f"run of the slope of {place}", run, low=0.0, high=1000.0, low_allowed=False,
                      hint="for example 6 in 12")
-    check_one_number(f"rise of the slope of {place}", rise, low=0.0, high=2.0 * run, hint="for example 6 in 12")
+    check_one_number(
+        f"rise of the slope of {place}", rise, low=0.0, high=2.0 * run, hint="for example 6 in 12"
+    )
     return rise, run
 
 
@@ -436,8 +456,8 @@ def write_house(house, path, *, overwrite=False):
     Raises
     ------
     BadInput
-        When a file is there already and ``overwrite`` is False, when the house could not be read back, or when
-        nothing can be written there.
+        When a file is there already and ``overwrite`` is False, when the house could not be read back, or
+        when nothing can be written there.
 
     Examples
     --------
@@ -451,8 +471,10 @@ def write_house(house, path, *, overwrite=False):
     check_yes_or_no("overwrite", overwrite)
     text = _readable_text(house)
     if path.is_dir() or not path.parent.is_dir():
-        raise BadInput(f"{path.name} cannot be written there: a house file needs a folder that exists and a name of its "
-                       "own, for example 'my-house.toml'")
+        raise BadInput(
+            f"{path.name} cannot be written there: a house file needs a folder that exists and a name of its "
+            "own, for example 'my-house.toml'"
+        )
     if path.exists() and not overwrite:
         raise BadInput(f"{path.name} is there already and was left as it is; choose another name, or say overwrite=True")
     try:
@@ -470,7 +492,7 @@ def write_house(house, path, *, overwrite=False):
 
 
 def _readable_text(house):
-    """The file's bytes, after a look whether they can be read back; a house that cannot is refused before it is lost."""
+    """The file's bytes, once they are known to be readable; a house that is not is refused, not lost."""
     check_record("house", house, House, "demo_house()")
     check_record("opening", house.opening, Opening, "demo_house().opening")
     for number, level in enumerate(check_list("levels", house.levels, "demo_house().levels"), 1):
@@ -483,8 +505,10 @@ def _readable_text(house):
         house_from_data(tomllib.loads(text))
         return text.encode("utf-8")
     except UnicodeEncodeError:
-        raise BadInput("the house holds a broken character that no file can keep; write its names anew, for example "
-                       "'Alder Lane'") from None
+        raise BadInput(
+            "the house holds a broken character that no file can keep; write its names anew, for example "
+            "'Alder Lane'"
+        ) from None
 
 
 def with_level(house, number, **changes):
@@ -554,7 +578,7 @@ def _as_toml(house):
 
 
 def _quoted(text):
-    """Text as a TOML basic string: as JSON writes it, but for the one control character that JSON leaves bare."""
+    """Text as a TOML basic string: as JSON writes it, but for the control character JSON leaves bare."""
     return json.dumps(str(text), ensure_ascii=False).replace("\x7f", "\\u007f")
 
 

@@ -12,7 +12,13 @@ import numpy
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch
 from structlib.house.beam import BeamChoice, check_job, evenly_loaded, factored_loads
-from structlib.house.inputs import check_list, check_material, check_one_number, check_record, check_whole_number
+from structlib.house.inputs import (
+    check_list,
+    check_material,
+    check_one_number,
+    check_record,
+    check_whole_number,
+)
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 from structlib.mechanics.resultants import load_between
 from structlib.rules.check import Combination
@@ -57,7 +63,9 @@ class Rack:
         BadInput
             When there is no such material.
         """
-        check_whole_number("material number", number, low=0, high=len(self.materials) - 1, hint="for example 0")
+        check_whole_number(
+            "material number", number, low=0, high=len(self.materials) - 1, hint="for example 0"
+        )
         ends = self.starts[1:] + (len(self.depth),)
         return slice(self.starts[number], ends[number])
 
@@ -184,7 +192,9 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
                        "Hem-Fir No.2 in 2x10")
     for limit, name in ((greatest_depth, "greatest depth"), (greatest_width, "greatest width")):
         if limit is not None:
-            check_one_number(name, limit, low=1 * inch, high=48 * inch, shown=_inches, hint="for example 12 in")
+            check_one_number(
+                name, limit, low=1 * inch, high=48 * inch, shown=_inches, hint="for example 12 in"
+            )
     if not plies:
         raise BadInput("plies must hold at least one whole number between 1 and 6, got none; for example (1, 2, 3)")
     for count in plies:
@@ -229,13 +239,17 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
 
 def _checked_piece(piece):
     if not isinstance(piece, (tuple, list)) or len(piece) != 3:
-        raise BadInput(f"a piece of stock is (material, ply width, depth), got {type(piece).__name__}; for example "
-                       "(wood, 1.5*inch, 9.25*inch)")
+        raise BadInput(
+            f"a piece of stock is (material, ply width, depth), got {type(piece).__name__}; for example "
+            "(wood, 1.5*inch, 9.25*inch)"
+        )
     material, ply_width, depth = piece
     check_material(material)
     check_one_number("width of one ply", ply_width, low=0.5 * inch, high=24 * inch, shown=_inches,
                      hint="for example 1.5 in")
-    check_one_number("depth", depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in")
+    check_one_number(
+        "depth", depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in"
+    )
     return material, ply_width, depth
 
 
@@ -320,13 +334,13 @@ def limit_widths(job_at, rack, rulebook):
     BadInput
         When a job makes no sense.
     OutsideRule
-        When the shares do not grow in a straight line with the width, so that two widths do not tell the rest.
+        When the shares do not grow in a straight line with the width, so that two do not tell the rest.
 
     Notes
     -----
-    A share that grows in a straight line with the load needs two widths only; the place where it reaches one is
-    exact, not searched for. A third width, beyond all others, proves that the line is straight: shares can only
-    bend upward. A candidate that is too weak for its own weight, or not covered by the rulebook, gets zero.
+    A share that grows in a straight line with the load needs two widths only; the place where it reaches one
+    is exact, not searched for. A third width, beyond all others, proves that the line is straight: shares can
+    only bend upward. A candidate that is too weak for its own weight, or not covered by the rulebook, gets zero.
 
     Examples
     --------
@@ -335,12 +349,16 @@ def limit_widths(job_at, rack, rulebook):
     """
     check_record("rack", rack, Rack, "build_rack([(wood, 1.5*inch, 9.25*inch)])")
     if not callable(job_at):
-        raise BadInput(f"job_at must give the job for a width, got {type(job_at).__name__}; for example lambda width: "
-                       "BeamJob(12*ft, Seat(3*inch), Seat(3*inch), loads_of(width))")
+        raise BadInput(
+            f"job_at must give the job for a width, got {type(job_at).__name__}; for example lambda width: "
+            "BeamJob(12*ft, Seat(3*inch), Seat(3*inch), loads_of(width))"
+        )
     strengths = rulebook.prepare(rack)
     narrow, wide = 1 * ft, 11 * ft
     combinations = rulebook.combinations({typed.load_type for typed in check_job(job_at(wide)).loads})
-    at_narrow, at_wide = (_shares_at(job_at(width), rack, rulebook, strengths, combinations) for width in (narrow, wide))
+    at_narrow, at_wide = (
+        _shares_at(job_at(width), rack, rulebook, strengths, combinations) for width in (narrow, wide)
+    )
     names, limit, which = None, numpy.full(len(rack.depth), numpy.inf), numpy.zeros(len(rack.depth), dtype=int)
     for first, second in zip(at_narrow, at_wide):
         names = tuple(first)
@@ -382,9 +400,11 @@ def _refuse_bent(at_narrow, at_wide, along, at_third):
             covered = numpy.isfinite(first[name]) & numpy.isfinite(share)
             a, b, c = first[name][covered], second[name][covered], share[covered]
             if numpy.any(numpy.abs(a + along * (b - a) - c) > 1e-9 * (1 + abs(along)) * (1 + numpy.abs(b))):
-                raise OutsideRule("the limit widths are read off a straight line, and with these loads the share used in "
-                                  f"{name} does not grow in one; let all loads grow with the width or stand evenly on "
-                                  "the beam, or check the beams one by one")
+                raise OutsideRule(
+                    "the limit widths are read off a straight line, and with these loads the share used in "
+                    f"{name} does not grow in one; let all loads grow with the width or stand evenly on "
+                    "the beam, or check the beams one by one"
+                )
 
 
 def give_way(limit, preference):
@@ -465,11 +485,20 @@ def cost_of(rack, length, prices):
     40.0
     """
     check_record("rack", rack, Rack, "build_rack([(wood, 1.5*inch, 9.25*inch)])")
-    check_one_number("length", length, low=0.0, high=60 * ft, low_allowed=False, shown=lambda mm: f"{mm / ft:g} ft",
-                     hint="for example 12 ft")
+    check_one_number(
+        "length",
+        length,
+        low=0.0,
+        high=60 * ft,
+        low_allowed=False,
+        shown=lambda mm: f"{mm / ft:g} ft",
+        hint="for example 12 ft",
+    )
     check_record("prices", prices, dict, "{(wood.name, 9.25*inch): 1.80/ft}")
     for key, price in prices.items():
-        check_one_number(f"price of {key}", price, low=0.0, high=1e6, low_allowed=False, hint="for example 1.80/ft")
+        check_one_number(
+            f"price of {key}", price, low=0.0, high=1e6, low_allowed=False, hint="for example 1.80/ft"
+        )
     cost = numpy.full(len(rack.depth), numpy.inf)
     for number, material in enumerate(rack.materials):
         for row in range(rack.rows_of(number).start, rack.rows_of(number).stop):

@@ -32,7 +32,7 @@ def most(*extremes):
 
     Parameters
     ----------
-    extremes : Extreme
+    *extremes : Extreme
         The extremes to compare, of one quantity [-].
 
     Returns

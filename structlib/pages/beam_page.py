@@ -80,7 +80,7 @@ class BeamPage:
             Slide("span", "Span, clear", "length", 3 * ft, 20 * ft, 3 * inch, opening.clear_width),
             Steps("depth", "Depth", "section length", depths,
                   max((d for d in depths if d <= opening.greatest_depth), default=depths[0])),
-            Slide("plies", "Plies", "count", 1, 5, 1, 3),
+            Slide("plies", "Plies", "count", 1, 5, 1, 4),
             Pick("wood", "Wood", woods, "fir"),
             Box("dead", "Dead load", default=self.total["dead"], **load),
             Box("live", "Live load", default=self.total["live"], **load),
@@ -162,7 +162,7 @@ class BeamPage:
         result = self.result(tuple(values.items()))
         ghost = self.result(tuple(before.items())) if before else None
         gates = self.gates(values, result)
-        return Shown(self.scene(values, result, ghost, gates, frame), ("check", "asked", "can give", "share", "where and by which rule"),
+        return Shown(self.scene(values, result, ghost, gates, frame), ("check", "asked", "can give", "share", "loads and rule"),
                      self.rows(result, gates), self.notes(values, result), gates)
 
     def gates(self, values, result):
@@ -208,17 +208,17 @@ class BeamPage:
             if not check.decides:
                 share = (share + " (for information)").strip()
             rows.append((check.name, show(check.asked, check.dimension, self.system), given, share,
-                         f"{check.where}; {check.combination}; {check.clause}"))
+                         f"{check.combination}; {check.clause.split(' (')[0]}"))
         solution = _greatest(result).solution
         left, right = solution.reactions[0].force, solution.reactions[-1].force
         ends = show(left, "force", self.system)
         if show(right, "force", self.system) != ends:
             ends += f" and {show(right, 'force', self.system)}"
-        rows.append(("push on each seat", ends, "", "", f"{_greatest(result).combination.name}, own weight included"))
+        rows.append(("push on each seat", ends, "", "", f"{_greatest(result).combination.name}, own weight in it"))
         length = result.job.clear_width + result.job.left.length + result.job.right.length
         one = result.member.weight_per_length / result.member.plies * length
         rows.append(("weight of one ply", show(one, "force", self.system), "", "",
-                     "a piece that two people carry stays under about 200 lb (common practice)"))
+                     "two people carry up to about 200 lb (common practice)"))
         return tuple(rows)
 
     def notes(self, values, result):

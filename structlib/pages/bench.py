@@ -49,14 +49,19 @@ class Bench(W.VBox):
     ----------
     page : object
         A page with ``controls(values)`` and ``compute(values, before)`` [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
+    system : str or None
+        Units of the reader: 'us' or 'metric'; those of the page when None [-].
     **start : any
         Starting values of controls by name, in the library's own units [any].
+
+    Raises
+    ------
+    BadInput
+        When the page has no such control, or a starting value is out of its range.
     """
 
-    def __init__(self, page, system="us", **start):
-        self.page, self.system = page, system
+    def __init__(self, page, system=None, **start):
+        self.page, self.system = page, system or page.system
         self.values, self.before, self._last_moved, self._busy = {}, None, None, False
         self._widgets = {}
         self._picture = W.HTML(layout=W.Layout(width="100%"))
@@ -71,6 +76,10 @@ class Bench(W.VBox):
         if unknown:
             raise BadInput(f"this bench has no control {sorted(unknown)[0]!r}; it has " + ", ".join(self.values))
         self.values.update(start)
+        for control in page.controls(self.values):  # the depths listed may depend on the wood chosen
+            if control.name in start or isinstance(control, Steps):
+                self.values[control.name] = control.checked(self.values[control.name], self.system)
+        self._first = dict(self.values)
         self._build()
         side = W.VBox([self._status, self._picture])
         side.add_class("sl-side")
@@ -246,8 +255,7 @@ class Bench(W.VBox):
                 self._write_boxes(name)
 
     def _start_again(self):
-        for control in self.page.controls({}):
-            self.values[control.name] = control.default
+        self.values = dict(self._first)
         self.before = self._last_moved = None
         self._settle("")
         self._write_all()

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from structlib.ground.reading import read
-from structlib.ground.refusals import BadInput, check_number
+from structlib.ground.refusals import BadInput, check_choice, check_number
 from structlib.ground.showing import show
 
 
@@ -31,9 +31,14 @@ class Slide:
             value = _whole_number(self.label, text)
         else:
             value = read(text, self.dimension)
-        return check_number(self.label.lower(), value, low=self.low, high=self.high,
-                            shown=lambda v: show(v, self.dimension, system),
-                            hint=self.hint or f"for example {show(self.default, self.dimension, system)}")
+        return self.checked(value, system)
+
+    def checked(self, value, system):
+        """Refuse a value that is out of range."""
+        check_number(self.label.lower(), value, low=self.low, high=self.high,
+                     shown=lambda v: show(v, self.dimension, system),
+                     hint=self.hint or f"for example {show(self.default, self.dimension, system)}")
+        return _whole_number(self.label, value) if self.dimension == "count" else value
 
 
 @dataclass(frozen=True)
@@ -53,6 +58,10 @@ class Steps:
     def value(self, text, system):
         """Read the typed box and take the nearest listed value; refuse what is far outside the list."""
         value = _whole_number(self.label, text) if self.dimension == "count" else read(text, self.dimension)
+        return self.checked(value, system)
+
+    def checked(self, value, system):
+        """Take the nearest listed value; refuse what is far outside the list."""
         shown = lambda v: show(v, self.dimension, system)  # noqa: E731
         check_number(self.label.lower(), value, low=0.5 * self.values[0], high=1.5 * self.values[-1], shown=shown,
                      hint=f"for example {shown(self.default)}")
@@ -72,6 +81,10 @@ class Pick:
     options: tuple[tuple[str, Any], ...]
     default: Any
 
+    def checked(self, value, system):
+        """Refuse what is not on the list."""
+        return check_choice(self.label.lower(), value, [listed for _, listed in self.options])
+
 
 @dataclass(frozen=True)
 class Box:
@@ -90,7 +103,11 @@ class Box:
 
     def value(self, text, system):
         """Read the box; refuse what is out of range."""
-        return check_number(self.label.lower(), read(text, self.dimension), low=self.low, high=self.high,
+        return self.checked(read(text, self.dimension), system)
+
+    def checked(self, value, system):
+        """Refuse a value that is out of range."""
+        return check_number(self.label.lower(), value, low=self.low, high=self.high,
                             shown=lambda v: show(v, self.dimension, system),
                             hint=f"for example {show(self.default, self.dimension, system)}")
 
@@ -102,6 +119,12 @@ class Switch:
     name: str
     label: str
     default: bool
+
+    def checked(self, value, system):
+        """Refuse what is neither yes nor no."""
+        if value is not True and value is not False:
+            raise BadInput(f"{self.label.lower()} must be True or False, got {value!r}")
+        return value
 
 
 @dataclass(frozen=True)
@@ -122,8 +145,10 @@ class Shown:
 def _whole_number(label, text):
     try:
         value = float(str(text).strip())
-    except ValueError:
-        raise BadInput(f"{label.lower()} must be a whole number, got {text!r}; for example 2") from None
-    if value != int(value):
-        raise BadInput(f"{label.lower()} must be a whole number, got {text!r}; for example 2")
-    return int(value)
+        whole = int(value)
+    except (ValueError, OverflowError):  # no number, nan, or without end
+        value, whole = None, 0
+    if value != whole:
+        got = repr(text) if len(str(text)) <= 20 else repr(str(text)[:20] + "...")
+        raise BadInput(f"{label.lower()} must be a whole number, got {got}; for example 2")
+    return whole

@@ -45,7 +45,9 @@ def least_verified(words):
     >>> least_verified(["seen", "recalled", "computed"])
     'recalled'
     """
-    known = [VERIFIED_ORDER.index(check_choice("verified word", word, VERIFIED_ORDER)) for word in words if word]
+    known = [
+        VERIFIED_ORDER.index(check_choice("verified word", word, VERIFIED_ORDER)) for word in words if word
+    ]
     return VERIFIED_ORDER[max(known)] if known else "seen"
 
 
@@ -235,22 +237,102 @@ class Rulebook(Protocol):
     edition: str
 
     def combinations(self, load_types) -> tuple[Combination, ...]:
-        """Return the load combinations that matter for the load types present."""
+        """Return the load combinations that matter for the load types present.
+
+        Parameters
+        ----------
+        load_types : iterable of str
+            Types that act on the member [-].
+
+        Returns
+        -------
+        tuple of Combination
+            The combinations, each with its factors [-].
+        """
 
     def beam_checks(self, member: BeamMember, demands: tuple[BeamDemand, ...], use) -> tuple[Check, ...]:
-        """Return every check of one beam, in full."""
+        """Return every check of one beam, in full.
+
+        Parameters
+        ----------
+        member : BeamMember
+            The beam [-].
+        demands : tuple of BeamDemand
+            What each combination asks [-].
+        use : BeamUse
+            What the beam carries, which sets the sag limits [-].
+
+        Returns
+        -------
+        tuple of Check
+            One check a question, each for the combination that asks most [-].
+        """
 
     def leaves_out_load_near_seat(self, *, below: str, loaded_on: str) -> bool:
-        """Tell whether load within a depth of a seat may be left out of the shear there."""
+        """Tell whether load within a depth of a seat may be left out of the shear there.
+
+        Parameters
+        ----------
+        below : str
+            What the end rests on, such as 'plate' [-].
+        loaded_on : str
+            Where the load comes in: 'top' or 'side' [-].
+
+        Returns
+        -------
+        bool
+            True where it may [-].
+        """
 
     def modulus_factor(self, material, *, wet: bool) -> float:
-        """Return what the modulus of elasticity is multiplied by in service; every sag is worked out with it."""
+        """Return what the modulus of elasticity is multiplied by in service; every sag uses it.
+
+        Parameters
+        ----------
+        material : structlib.ground.lumber.Material
+            The wood [-].
+        wet : bool
+            True where the wood stays wet in use [-].
+
+        Returns
+        -------
+        float
+            The factor; 1.0 when dry [-].
+        """
 
     def prepare(self, rack) -> dict:
-        """Return the strengths of every candidate of a rack, before time and bracing."""
+        """Return the strengths of every candidate of a rack, before time and bracing.
+
+        Parameters
+        ----------
+        rack : structlib.house.sizing.Rack
+            The candidates [-].
+
+        Returns
+        -------
+        dict of numpy.ndarray
+            Strength columns, one value a candidate; their names are the rulebook's own [any].
+        """
 
     def beam_shares(self, rack, strengths, demand, use) -> dict:
-        """Return the share used by each candidate of a rack, as arrays, for one combination."""
+        """Return the share used by each candidate of a rack, as arrays, for one combination.
+
+        Parameters
+        ----------
+        rack : structlib.house.sizing.Rack
+            The candidates [-].
+        strengths : dict of numpy.ndarray
+            What `prepare` returned for this rack [any].
+        demand : structlib.house.sizing.RackDemand
+            What the combination asks of each candidate [-].
+        use : BeamUse
+            What the beam carries, which sets the sag limits [-].
+
+        Returns
+        -------
+        dict of numpy.ndarray
+            Share by the name of the check [-].
+        """
 
 
 def governing(checks):
@@ -280,5 +362,7 @@ def governing(checks):
     """
     deciding = [check for check in checks if check.decides]
     if not deciding:
-        raise BadInput("no check decides, so none governs; give the checks of one member, for example result.checks")
+        raise BadInput(
+            "no check decides, so none governs; give the checks of one member, for example result.checks"
+        )
     return max(deciding, key=lambda check: math.inf if math.isnan(check.share) else check.share)

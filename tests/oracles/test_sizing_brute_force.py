@@ -1,7 +1,7 @@
-"""The sizing against brute force: every candidate one by one, and all of it again in plain Python from the rules.
+"""The sizing against brute force: every candidate one by one, and again in plain Python from the rules.
 
-The second computation shares nothing with the library but the design values of the wood, the weight of the wood and
-the units. Statics are the closed forms of a simple beam; the factors are typed here with their clause.
+The second computation shares nothing with the library but the design values of the wood, its weight and the
+units. Statics are the closed forms of a simple beam; the factors are typed here with their clause.
 """
 
 import math
@@ -22,14 +22,33 @@ from structlib.rules.us.book import RULEBOOK
 # ---- the rules, typed again ----
 
 COMBINATIONS = [  # ASCE 7-16 2.4.1 (gravity loads), with the load duration factor of NDS 2018 Table 2.3.2
-    ({"dead": 1.0}, 0.9), ({"dead": 1.0, "live": 1.0}, 1.0), ({"dead": 1.0, "roof live": 1.0}, 1.25),
-    ({"dead": 1.0, "snow": 1.0}, 1.15), ({"dead": 1.0, "live": 0.75, "roof live": 0.75}, 1.25),
-    ({"dead": 1.0, "live": 0.75, "snow": 0.75}, 1.15)]
-SIZE_FACTOR = {3.5: 1.5, 5.5: 1.3, 7.25: 1.2, 9.25: 1.1, 11.25: 1.0, 13.25: 0.9}  # NDS Supplement 2018 Table 4A, 2x
+    ({"dead": 1.0}, 0.9),
+    ({"dead": 1.0, "live": 1.0}, 1.0),
+    ({"dead": 1.0, "roof live": 1.0}, 1.25),
+    ({"dead": 1.0, "snow": 1.0}, 1.15),
+    ({"dead": 1.0, "live": 0.75, "roof live": 0.75}, 1.25),
+    ({"dead": 1.0, "live": 0.75, "snow": 0.75}, 1.15),
+]
+SIZE_FACTOR = {
+    3.5: 1.5,
+    5.5: 1.3,
+    7.25: 1.2,
+    9.25: 1.1,
+    11.25: 1.0,
+    13.25: 0.9,
+}  # NDS Supplement 2018 Table 4A, 2x
 WET_LUMBER = {"bending": 0.85, "shear": 0.97, "bearing": 0.67, "modulus": 0.9}  # NDS Supplement 2018 Table 4A
 WET_TIMBER = {"bending": 1.0, "shear": 1.0, "bearing": 0.67, "modulus": 1.0}  # NDS Supplement 2018 Table 4D
-LIVE_LIMIT = {"floor": 360, "any other structural member": 240, "lintel under masonry veneer": 600}  # IRC Table R301.7
-TOTAL_LIMIT = {"floor": 240, "any other structural member": 240, "lintel under masonry veneer": 600}  # IBC 1604.3, R703.8.2
+LIVE_LIMIT = {
+    "floor": 360,
+    "any other structural member": 240,
+    "lintel under masonry veneer": 600,
+}  # IRC Table R301.7
+TOTAL_LIMIT = {
+    "floor": 240,
+    "any other structural member": 240,
+    "lintel under masonry veneer": 600,
+}  # IBC 1604.3, R703.8.2
 
 
 class Outside(Exception):
@@ -45,7 +64,9 @@ def size_factor(wood, depth):
 
 
 def bending_value(wood, ply_width, depth, plies, braces, time, wet, even):
-    repeats = {"dimension": 1.15, "timber": 1.0, "lvl": 1.04}[wood.kind] if plies >= 3 else 1.0  # NDS 2018 4.3.9, 8.3.7
+    repeats = (
+        {"dimension": 1.15, "timber": 1.0, "lvl": 1.04}[wood.kind] if plies >= 3 else 1.0
+    )  # NDS 2018 4.3.9, 8.3.7
     size = size_factor(wood, depth)
     starred = wood.bending * time * repeats * wet["bending"] * (1.0 if wood.kind == "lvl" else size)
     width = ply_width * plies
@@ -69,7 +90,7 @@ def bending_value(wood, ply_width, depth, plies, braces, time, wet, even):
 
 
 def simple_beam(span, evens, points):
-    """Peak moment, both reactions and mid-span-to-peak sag by closed forms, sampled where they do not meet."""
+    """Both reactions, and moment and sag (times EI) at any place, by the closed forms of a simple beam."""
     left = sum(w * span / 2 for w in evens) + sum(p * (span - a) / span for p, a in points)
     right = sum(w * span / 2 for w in evens) + sum(p * a / span for p, a in points)
     w = sum(evens)
@@ -124,25 +145,39 @@ def by_hand(job, choice):
             continue
 
         def loads(types):
-            mine = [(one.load, factors[one.load_type]) for one in job.loads
-                    if one.load_type in factors and one.load_type in types]
+            mine = [
+                (one.load, factors[one.load_type])
+                for one in job.loads
+                if one.load_type in factors and one.load_type in types
+            ]
             evens = [load.intensity * factor for load, factor in mine if isinstance(load, LineLoad)]
-            return (evens + ([own] if "dead" in types else []),
-                    [(load.force * factor, load.position) for load, factor in mine if isinstance(load, PointLoad)])
+            return (
+                evens + ([own] if "dead" in types else []),
+                [
+                    (load.force * factor, load.position)
+                    for load, factor in mine
+                    if isinstance(load, PointLoad)
+                ],
+            )
 
         evens, points = loads(present)
         left, right, moment, sag = simple_beam(span, evens, points)
         # bending: f_b = M / S against F_b with its factors (NDS 2018 3.3.1)
-        allowed = bending_value(wood, choice.ply_width, depth, choice.plies, job.unbraced_length, time, wet, even)
+        allowed = bending_value(
+            wood, choice.ply_width, depth, choice.plies, job.unbraced_length, time, wet, even
+        )
         keep("bending", peak(moment, span)[0] / (width * depth**2 / 6) / allowed)
-        # shear: f_v = 3 V / 2 b d (3.4.2); even load within a depth of a full seat's face is left out (3.4.3.1)
+        # shear: f_v = 3 V / 2 b d (3.4.2); even load within a depth of the face is left out (3.4.3.1)
         for name, push, seat in (("left", left, job.left), ("right", right, job.right)):
             near = min(seat.length / 2 + depth, span / 2)
             if seat.below != "hanger" and job.loaded_on == "top":
                 push_there = push - sum(evens) * near
             else:
                 push_there = push
-            keep(f"shear, {name} end", 1.5 * abs(push_there) / (width * depth) / (wood.shear * time * wet["shear"]))
+            keep(
+                f"shear, {name} end",
+                1.5 * abs(push_there) / (width * depth) / (wood.shear * time * wet["shear"]),
+            )
             # bearing: both faces, without the time factor (3.10.2, 4.3.1); C_b is 1 at an end (3.10.4)
             if seat.below != "hanger":
                 stress = push / (width * seat.length)
@@ -165,12 +200,15 @@ def by_hand(job, choice):
 
 # ---- the jobs ----
 
-STOCK = [(find_material("Hem-Fir", "No.2"), 1.5, (3.5, 5.5, 7.25, 9.25, 11.25, 13.25)),
-         (find_material("Douglas Fir-Larch", "No.1"), 1.5, (5.5, 9.25, 11.25)),
-         (find_material("Douglas Fir-Larch", "No.1", "6x12"), 5.5, (7.5, 11.5, 15.5)),
-         (lvl("2.0E-2900Fb"), 1.75, (5.5, 9.5, 11.875, 16.0, 18.0))]
-RACK = build_rack([(wood, ply * inch, depth * inch) for wood, ply, depths in STOCK for depth in depths],
-                  plies=(1, 2, 3, 4))
+STOCK = [
+    (find_material("Hem-Fir", "No.2"), 1.5, (3.5, 5.5, 7.25, 9.25, 11.25, 13.25)),
+    (find_material("Douglas Fir-Larch", "No.1"), 1.5, (5.5, 9.25, 11.25)),
+    (find_material("Douglas Fir-Larch", "No.1", "6x12"), 5.5, (7.5, 11.5, 15.5)),
+    (lvl("2.0E-2900Fb"), 1.75, (5.5, 9.5, 11.875, 16.0, 18.0)),
+]
+RACK = build_rack(
+    [(wood, ply * inch, depth * inch) for wood, ply, depths in STOCK for depth in depths], plies=(1, 2, 3, 4)
+)
 BELOW = ("plate", "post", "steel", "masonry", "hanger")
 TYPES = ("dead", "live", "roof live", "snow")
 
@@ -180,20 +218,37 @@ def random_job(seed, points):
 
     def seat():
         below = dice.choice(BELOW)
-        return Seat(dice.uniform(1.0, 6.0) * inch, below, dice.choice((335, 425, 625)) * psi if below == "plate" else None,
-                    "plate")
+        return Seat(
+            dice.uniform(1.0, 6.0) * inch,
+            below,
+            dice.choice((335, 425, 625)) * psi if below == "plate" else None,
+            "plate",
+        )
 
     left, right = seat(), seat()
     clear = dice.uniform(4.0, 20.0) * ft
     span = clear + left.length / 2 + right.length / 2
-    loads = [TypedLoad(dice.choice(TYPES), LineLoad(0.0, span, dice.uniform(10, 500) * plf))
-             for _ in range(dice.randint(0, 4))]
+    loads = [
+        TypedLoad(dice.choice(TYPES), LineLoad(0.0, span, dice.uniform(10, 500) * plf))
+        for _ in range(dice.randint(0, 4))
+    ]
     if points:
-        loads += [TypedLoad(dice.choice(TYPES), PointLoad(dice.uniform(0.05, 0.95) * span, dice.uniform(100, 3000) * lb))
-                  for _ in range(dice.randint(1, 2))]
-    return BeamJob(clear, left, right, tuple(loads), unbraced_length=dice.choice((0.0, 2 * ft, 6 * ft, clear)),
-                   loaded_on=dice.choice(("top", "side")), wet=dice.random() < 0.3,
-                   use=BeamUse(dice.choice(sorted(LIVE_LIMIT)), creep_decides=dice.random() < 0.5))
+        loads += [
+            TypedLoad(
+                dice.choice(TYPES), PointLoad(dice.uniform(0.05, 0.95) * span, dice.uniform(100, 3000) * lb)
+            )
+            for _ in range(dice.randint(1, 2))
+        ]
+    return BeamJob(
+        clear,
+        left,
+        right,
+        tuple(loads),
+        unbraced_length=dice.choice((0.0, 2 * ft, 6 * ft, clear)),
+        loaded_on=dice.choice(("top", "side")),
+        wet=dice.random() < 0.3,
+        use=BeamUse(dice.choice(sorted(LIVE_LIMIT)), creep_decides=dice.random() < 0.5),
+    )
 
 
 def full(job, choice):

@@ -135,7 +135,11 @@ def repetitive_factor(material, *, sharing_members):
     key = {"lvl": "repetitive_member_factor_lvl", "timber": None}.get(material.kind, "repetitive_member_factor")
     if key is None:
         return numpy.ones(numpy.shape(sharing_members))
-    return numpy.where(numpy.asarray(sharing_members) >= factors.scalar("repetitive_member_least_count"), factors.scalar(key), 1.0)
+    return numpy.where(
+        numpy.asarray(sharing_members) >= factors.scalar("repetitive_member_least_count"),
+        factors.scalar(key),
+        1.0,
+    )
 
 
 def wet_factor(material, *, value, wet):
@@ -253,8 +257,8 @@ def bending_value(material, *, width, depth, plies, ply_width, unbraced_length, 
     Notes
     -----
     NDS 2018 4.3.1 and 8.3.1. For LVL the lesser of volume and stability factor holds when the volume
-    factor is below 1; above 1 both hold (8.3.6), and the stability factor is worked out from the bending value
-    already raised by it (3.3.3.8).
+    factor is below 1; above 1 both hold (8.3.6), and the stability factor is worked out from the bending
+    value already raised by it (3.3.3.8).
 
     Examples
     --------
@@ -272,7 +276,13 @@ def bending_value(material, *, width, depth, plies, ply_width, unbraced_length, 
     repeats = repetitive_factor(material, sharing_members=sharing)
     is_lvl = material.kind == "lvl"
     check_amount("load duration factor", time_factor, hint="for example 1.15")
-    starred = material.bending * time_factor * wet_on_bending * repeats * (numpy.maximum(size, 1.0) if is_lvl else size)
+    starred = (
+        material.bending
+        * time_factor
+        * wet_on_bending
+        * repeats
+        * (numpy.maximum(size, 1.0) if is_lvl else size)
+    )
     stability = beam_stability_factor(
         unbraced_length=unbraced_length, depth=depth, width=width, bending_value=starred,
         modulus_stability=material.modulus_stability * wet_on_modulus, case=case,
@@ -319,8 +329,10 @@ def refuse_unknown_material(material):
     'No.2'
     """
     if not isinstance(material, Material):
-        raise BadInput(f"a material must come from find_material or lvl, got {type(material).__name__}; for example "
-                       "find_material('Hem-Fir', 'No.2')")
+        raise BadInput(
+            f"a material must come from find_material or lvl, got {type(material).__name__}; for example "
+            "find_material('Hem-Fir', 'No.2')"
+        )
     if material.kind not in ("dimension", "southern pine", "timber", "lvl"):
         raise OutsideRule(
             f"these rules cover sawn dimension lumber, Southern Pine, timbers and LVL, not {material.kind!r}; "
@@ -332,15 +344,21 @@ def refuse_unknown_material(material):
 def _refuse_size(material, width, depth):
     """Refuse pieces whose size the material's values do not cover, beyond what the size factor table says."""
     if numpy.any(numpy.asarray(depth) < numpy.asarray(width) * (1 - 1e-9)):
-        raise OutsideRule("a piece that is wider than deep lies on its flat, which these checks do not cover; stand it on "
-                          "edge, for example 1.5 in wide by 9.25 in deep")
+        raise OutsideRule(
+            "a piece that is wider than deep lies on its flat, which these checks do not cover; stand it on "
+            "edge, for example 1.5 in wide by 9.25 in deep"
+        )
     if material.kind == "timber" and numpy.any(numpy.asarray(width) < factors.dressed_of(5) * (1 - 1e-9)):
-        raise OutsideRule(f"{material.name} has values for timbers of 5 in nominal and thicker only (NDS Supplement 2018 "
-                          "Table 4D); for thinner pieces take the grade of dimension lumber, for example No.2")
+        raise OutsideRule(
+            f"{material.name} has values for timbers of 5 in nominal and thicker only (NDS Supplement 2018 "
+            "Table 4D); for thinner pieces take the grade of dimension lumber, for example No.2"
+        )
     widest = material.tabulated_depth
     if material.kind == "southern pine" and widest and widest < 12:  # wider than 12 in takes the 12 in values
         nominal = factors.nominal_of(depth)
         if numpy.any(nominal > widest):
-            raise OutsideRule(f"{material.name} has values for that width only (NDS Supplement 2018 Table 4B), got a piece "
-                              f"{float(numpy.max(nominal)):g} in wide; name the size with the species, for example "
-                              f"find_material('Southern Pine', {material.grade!r}, '2x10')")
+            raise OutsideRule(
+                f"{material.name} has values for that width only (NDS Supplement 2018 Table 4B), got a piece "
+                f"{float(numpy.max(nominal)):g} in wide; name the size with the species, for example "
+                f"find_material('Southern Pine', {material.grade!r}, '2x10')"
+            )

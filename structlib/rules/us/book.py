@@ -149,12 +149,12 @@ class UnitedStates:
         Returns
         -------
         dict of numpy.ndarray
-            Strength columns, one value a candidate; the columns ``wet ...`` are the wet service factors [MPa, -].
+            Strength columns, one value a candidate; columns ``wet ...`` are wet service factors [MPa, -].
 
         Notes
         -----
-        A candidate that the rules do not cover, such as a Stud grade 2x10, has no strength and is never chosen;
-        `beam_checks` refuses it with the reason.
+        A candidate that the rules do not cover, such as a Stud grade 2x10, has no strength and is never
+        chosen; `beam_checks` refuses it with the reason.
 
         Examples
         --------
@@ -171,7 +171,7 @@ class UnitedStates:
             size = _size_or_nothing(material, rack.ply_width[rows], rack.depth[rows])
             repeats = bending.repetitive_factor(material, sharing_members=rack.plies[rows])
             is_lvl = material.kind == "lvl"
-            # a volume factor over 1 raises the bending value before bracing is looked at, as a size factor does
+            # a volume factor over 1 raises the bending value before bracing, as a size factor does
             raised = numpy.where(size > 0, numpy.maximum(size, 1.0), 0.0) if is_lvl else size
             base[rows] = material.bending * repeats * raised
             volume[rows] = numpy.minimum(size, 1.0) if is_lvl else 1.0
@@ -179,8 +179,14 @@ class UnitedStates:
                 column[rows] = 0.0 if is_lvl else bending.wet_factor(material, value=value, wet=True)
             shear_value[rows], crush[rows] = material.shear, material.bearing
             stability_modulus[rows] = material.modulus_stability
-        return {"bending": base, "volume": volume, "shear": shear_value, "bearing": crush,
-                "modulus_stability": stability_modulus, **{f"wet {value}": column for value, column in wet.items()}}
+        return {
+            "bending": base,
+            "volume": volume,
+            "shear": shear_value,
+            "bearing": crush,
+            "modulus_stability": stability_modulus,
+            **{f"wet {value}": column for value, column in wet.items()},
+        }
 
     def beam_shares(self, rack, strengths, demand, use):
         """Return the share used by every candidate for one combination, as arrays.
@@ -227,7 +233,9 @@ class UnitedStates:
             if seat.below == "plate" and seat.below_bearing is not None:
                 weaker = numpy.minimum(weaker, seat.below_bearing)
             with numpy.errstate(divide="ignore"):
-                crush = numpy.maximum(crush, reaction / (rack.width * seat.length) / (weaker * moist["bearing"]))
+                crush = numpy.maximum(
+                    crush, reaction / (rack.width * seat.length) / (weaker * moist["bearing"])
+                )
             seats = numpy.maximum(seats, factors.least_seat(seat.below)[0] / seat.length)
         shares["bearing"], shares["seat length"] = crush, seats
         live_divisor, total_divisor, _ = sag_divisors(use)
@@ -235,8 +243,10 @@ class UnitedStates:
         shares["sag under all load"] = demand.total_deflection * total_divisor / demand.span
         if use.creep_decides:
             after_years = deflection.long_term_deflection(
-                lasting=demand.lasting_deflection, passing=demand.total_deflection - demand.lasting_deflection,
-                creep_factor=deflection.creep_factor(wet=demand.wet))
+                lasting=demand.lasting_deflection,
+                passing=demand.total_deflection - demand.lasting_deflection,
+                creep_factor=deflection.creep_factor(wet=demand.wet),
+            )
             shares["sag after years"] = after_years * total_divisor / demand.span
         return shares
 
@@ -264,9 +274,10 @@ def sag_divisors(use):
 
     Notes
     -----
-    Live: IRC 2021 Table R301.7. Total: IBC 2018 Table 1604.3 (dead plus live, floor members), which also allows half
-    of the dead load here; all of it is kept. Under masonry veneer the limit of Table R301.7 holds for all load,
-    because the veneer that must not crack is itself dead load (IRC R703.8.2). A stricter divisor may be asked.
+    Live: IRC 2021 Table R301.7. Total: IBC 2018 Table 1604.3 (dead plus live, floor members), which also
+    allows half of the dead load here; all of it is kept. Under masonry veneer the limit of Table R301.7 holds
+    for all load, because the veneer that must not crack is itself dead load (IRC R703.8.2). A stricter
+    divisor may be asked.
 
     Examples
     --------
@@ -277,7 +288,11 @@ def sag_divisors(use):
     live, live_clause, live_verified = deflection.limit_divisor(use.supports)
     total, total_clause, total_verified = factors.total_limit()
     if use.supports == _UNDER_VENEER:
-        total, total_clause, total_verified = live, f"{live_clause}, R703.8.2: the veneer's weight counts", "recalled"
+        total, total_clause, total_verified = (
+            live,
+            f"{live_clause}, R703.8.2: the veneer's weight counts",
+            "recalled",
+        )
     if use.live_divisor is not None:
         asked = _one_divisor("live sag divisor", use.live_divisor, low=live, high=2000,
                              hint=f"the code's own is {live:.0f}; only a stricter one is accepted, for example 480")
@@ -306,14 +321,16 @@ def _size_or_nothing(material, ply_width, depth):
         found = numpy.zeros(len(depth))
     for row in range(len(depth)):
         try:
-            found[row] = bending.size_factor(material, width=float(ply_width[row]), depth=float(depth[row]))[0]
+            found[row] = bending.size_factor(material, width=float(ply_width[row]), depth=float(depth[row]))[
+                0
+            ]
         except OutsideRule:
             continue
     return found
 
 
 def _stability_case(demand):
-    """Row of the effective length table: only a beam under even load is the one the table lists as uniform."""
+    """Row of the effective length table: only an evenly loaded beam is the one it lists as uniform."""
     return "single span, uniform" if demand.evenly_loaded else "not listed"
 
 

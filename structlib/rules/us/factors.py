@@ -192,8 +192,8 @@ def effective_length_rows(case):
 
     Notes
     -----
-    NDS 2018 Table 3.3.3. Listed cases hold at any ratio; the note for cases not listed ('not listed') has a third
-    piece for ratios over 14.3.
+    NDS 2018 Table 3.3.3. Listed cases hold at any ratio; the note for cases not listed ('not listed') has a
+    third piece for ratios over 14.3.
 
     Examples
     --------
@@ -427,12 +427,16 @@ def _no_size_factor(material, width, depth, found):
     w, d = width.flat[first] / inch, depth.flat[first] / inch
     rows = _size_rows(material.size_factor_group)
     if not rows:
-        return f"{material.name} has no size factor in the table for lumber 2 in to 4 in thick, got {w:g} in by {d:g} in"
+        return (f"{material.name} has no size factor in the table for lumber 2 in to 4 in thick, "
+                f"got {w:g} in by {d:g} in")
     deepest = max(row["width_max"] if row["width_max"] not in ("", None) else float("inf") for row in rows)
     wide = "" if deepest == float("inf") else f" and at most {deepest:g} in wide"
     example = "2x10" if deepest >= 10 else f"2x{deepest:g}"
-    return (f"{material.name} has no size factor for a piece {w:g} in by {d:g} in; its values hold for pieces that are "
-            f"nominally 2 in to 4 in thick{wide}, for example a {example}")
+    return (
+        f"{material.name} has no size factor for a piece {w:g} in by {d:g} in; its values hold for pieces that "
+        "are "
+        f"nominally 2 in to 4 in thick{wide}, for example a {example}"
+    )
 
 
 @lru_cache(maxsize=None)

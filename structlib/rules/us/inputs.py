@@ -1,4 +1,4 @@
-"""Between which limits the formulas of these rules may be asked; wide, so that any unit system fits, but finite."""
+"""Between which limits the formulas of these rules may be asked: wide, so that any units fit, but finite."""
 
 from structlib.ground.refusals import BadInput, check_number, is_symbolic
 
@@ -32,7 +32,9 @@ def check_size(name, value, *, zero=False):
     >>> check_size("depth", 235.0)
     235.0
     """
-    return check_number(name, value, low=0.0, high=3000.0, low_allowed=zero, shown=_mm, hint="for example 9.25*inch")
+    return check_number(
+        name, value, low=0.0, high=3000.0, low_allowed=zero, shown=_mm, hint="for example 9.25*inch"
+    )
 
 
 def check_member_length(name, value, *, zero=True):
@@ -62,7 +64,9 @@ def check_member_length(name, value, *, zero=True):
     >>> check_member_length("distance between braces", 0.0)
     0.0
     """
-    return check_number(name, value, low=0.0, high=60_000.0, low_allowed=zero, shown=_mm, hint="for example 12*ft")
+    return check_number(
+        name, value, low=0.0, high=60_000.0, low_allowed=zero, shown=_mm, hint="for example 12*ft"
+    )
 
 
 def check_amount(name, value, *, zero=False, hint="for example 900*psi"):
@@ -184,8 +188,10 @@ def check_unit_circle(*, sine, cosine):
     import numpy
 
     if numpy.any(numpy.abs(numpy.square(sine) + numpy.square(cosine) - 1.0) > 1e-6):
-        raise BadInput(f"sine and cosine must belong to one angle, so that their squares add up to 1, got {sine!r} and "
-                       f"{cosine!r}; for example 0.6 and 0.8")
+        raise BadInput(
+            f"sine and cosine must belong to one angle, so that their squares add up to 1, got {sine!r} and "
+            f"{cosine!r}; for example 0.6 and 0.8"
+        )
 
 
 def _listed(words):

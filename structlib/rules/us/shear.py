@@ -55,17 +55,23 @@ def design_shear(demand, member):
     -------
     tuple of tuple
         For each end: (shear, position of that shear, whether load was left out) [N, mm, -].
-        Where nothing may be left out, the whole push of the seat counts, at the end of the design span.
 
     Notes
     -----
+    Where nothing may be left out, the whole push of the seat counts, at the end of the design span.
+
     NDS 2018 3.4.3.1(a): distributed load from the support to a depth beyond its face is left out. Point
     loads close to a support are kept whole: the rule lets them be reduced; keeping them is on the careful side.
 
     Examples
     --------
-    >>> design_shear.__name__
-    'design_shear'
+    >>> from structlib.mechanics.beams import Beam, LineLoad, Support, solve
+    >>> from structlib.rules.check import BeamDemand, BeamMember, Seat
+    >>> even = solve(Beam(3000.0, 1e12, [Support(0.0), Support(3000.0)], [LineLoad(0.0, 3000.0, 10.0)]))
+    >>> demand = BeamDemand(None, even, None, None, 3000.0, 50.0, 2950.0, ((0.0, 3000.0, 10.0, 10.0),))
+    >>> member = BeamMember(None, 38.0, 200.0, 2, Seat(100.0), Seat(100.0))
+    >>> [round(shear) for shear, _, _ in design_shear(demand, member)]
+    [12500, 12500]
     """
     solution, span = demand.solution, demand.span
     ends = []

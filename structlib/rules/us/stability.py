@@ -165,8 +165,8 @@ def effective_length(*, unbraced_length, depth, case="single span, uniform"):
 
     Notes
     -----
-    NDS 2018 Table 3.3.3 with its note for cases not listed. Where two pieces of that note meet, at 14.3, the longer
-    of the two (by 0.01 %) is taken.
+    NDS 2018 Table 3.3.3 with its note for cases not listed. Where two pieces of that note meet, at 14.3, the
+    longer of the two (by 0.01 %) is taken.
 
     Examples
     --------
@@ -244,8 +244,10 @@ def beam_stability_factor(*, unbraced_length, depth, width, bending_value, modul
             f"the beam is too slender to be judged: its slenderness ratio is {float(slenderness):.0f} and the rule "
             f"(NDS 2018 3.3.3.7) stops at {limit:.0f}; brace it closer, or use a wider or shallower beam"
         )
-    buckling = critical_buckling_value(modulus_stability=modulus_stability, slenderness=numpy.maximum(slenderness, 1e-3))
-    # a beam braced at almost every point gives a huge ratio, in which the formula loses its digits; it is 1 there
+    buckling = critical_buckling_value(
+        modulus_stability=modulus_stability, slenderness=numpy.maximum(slenderness, 1e-3)
+    )
+    # a beam braced at almost every point gives a huge ratio, where the formula loses its digits; it is 1 there
     factor = stability_factor_from_ratio(ratio=numpy.minimum(buckling / bending_value, 1e6))
     held = numpy.asarray(depth) <= numpy.asarray(width)
     factor = numpy.where(held, 1.0, numpy.where(slenderness > limit, 0.0, factor))
