@@ -126,7 +126,7 @@ def _assert_sound(bench, size, what):
     for control in _controls(bench).values():
         value, widget = bench.values[control.name], _widget(bench, _moved_by(control))
         shown = control.text(value, bench.system) if isinstance(control, Box) else value
-        assert widget.value == shown, f"{what}: {control.name} shows {widget.value!r}, the picture has {shown!r}"
+        assert widget.value == shown, f"{what}: {control.name} shows {widget.value!r}, not {shown!r}"
         if isinstance(control, (Slide, Steps)):
             assert _widget(bench, f"sl-box-{control.name}").value == control.text(value, bench.system), what
     fresh = type(bench.page)(system=bench.page.system).compute(dict(bench.values))
@@ -312,8 +312,9 @@ def test_a_starting_wood_brings_its_own_depths(wood):
 
 
 @pytest.mark.parametrize("start", [
-    {"spam": 1.0}, {"span": 400 * ft}, {"span": -1.0}, {"span": "12 ft"}, {"span": float("nan")}, {"span": 12},
-    {"plies": 0}, {"plies": 2.5}, {"depth": 2000.0}, {"wood": "oak"}, {"below": "sand"}, {"dead": -1.0},
+    {"spam": 1.0}, {"span": 400 * ft}, {"span": -1.0}, {"span": "12 ft"}, {"span": float("nan")},
+    {"span": 12}, {"plies": 0}, {"plies": 2.5}, {"depth": 2000.0}, {"wood": "oak"}, {"below": "sand"},
+    {"dead": -1.0},
     {"braced": ""},
 ], ids=str)
 def test_a_bad_start_is_refused_with_a_sentence(start):

@@ -1,4 +1,4 @@
-"""The rules of the house: who may import whom, what stands where, what every docstring, table and notebook holds."""
+"""The rules of the house: imports, files, docstrings, tables and notebooks."""
 
 import ast
 import doctest
@@ -84,7 +84,7 @@ def test_imports_run_downward_only():
             if own not in FLOORS:
                 complaints.append(f"{_short(path)}:{line} imports {name}: the package itself imports nothing")
             elif room is None:
-                complaints.append(f"{_short(path)}:{line} imports {name}: name the room and the module instead")
+                complaints.append(f"{_short(path)}:{line} imports {name}: name room and module instead")
             elif room != own and FLOORS[room] >= FLOORS[own]:
                 complaints.append(f"{_short(path)}:{line} imports {name}: {room} does not stand below {own}")
     _fail_with("imports that do not run downward", complaints)
@@ -139,7 +139,8 @@ def test_heavy_libraries_wait_for_the_room_that_needs_them(rooms):
 
 # ---- what stands where ----
 
-TOP_LEVEL = {"README.md", "DEVELOPERS.md", "LICENSE", "pyproject.toml", "notebooks", "structlib", "tests", "data"}
+TOP_LEVEL = {"README.md", "DEVELOPERS.md", "LICENSE", "pyproject.toml",
+             "notebooks", "structlib", "tests", "data"}
 
 
 def _git_files():
@@ -148,10 +149,10 @@ def _git_files():
         return None
     try:
         command = ["git", "ls-files", "-z", "--cached", "--others", "--exclude-standard"]
-        listed = subprocess.run(command, cwd=ROOT, capture_output=True, timeout=60, check=True).stdout.decode()
+        run = subprocess.run(command, cwd=ROOT, capture_output=True, timeout=60, check=True)
     except (OSError, subprocess.CalledProcessError):
         return None
-    return [ROOT / name for name in listed.split("\0") if name and (ROOT / name).is_file()]
+    return [ROOT / name for name in run.stdout.decode().split("\0") if name and (ROOT / name).is_file()]
 
 
 def _files():
@@ -172,9 +173,9 @@ def test_the_top_level_holds_what_it_should():
 
 # Written so that this file does not find itself.
 NOT_IN_A_FILE = {
-    "a path of one machine": r"(?<![\w.])/(?:home|Users|root|tmp|work|opt|mnt|var/folders)/\w|\b[A-Z]:\\\\?Users",
-    "an address of a registry": r"p[y]pi\.|pythonh[o]sted|artif[a]ctory|index[-_]ur[l]|extra[-_]ind[e]x|/simp[l]e/\w?"
-                                r"|registry\.np[m]",
+    "a path of one machine": r"(?<![\w.])/(?:home|Users|root|tmp|work|opt|mnt)/\w|\b[A-Z]:\\\\?Users",
+    "an address of a registry": r"p[y]pi\.|pythonh[o]sted|artif[a]ctory|index[-_]ur[l]"
+                                r"|extra[-_]ind[e]x|/simp[l]e/|registry\.np[m]",
     "an unfinished place": r"\bTO[D]O\b|\bFIX[M]E\b|\bXX[X]\b|NotImplemented[E]rror",
 }
 
@@ -339,7 +340,8 @@ def _check_function(path, function, owner=""):
     if not examples and not owner and not in_pages:
         yield f"{where}: no example"
     # a name, or a line about the function instead of what it answers, tests nothing
-    if examples and not any(re.search(rf"\b{function.name}\b(?!\.__)", example.source) for example in examples):
+    used = re.compile(rf"\b{function.name}\b(?!\.__)")
+    if examples and not any(used.search(example.source) for example in examples):
         yield f"{where}: the example does not use it"
 
 
@@ -384,7 +386,10 @@ def _name_of(complaint):
     return f"{file} {rest.split(' ')[1].rstrip(':')}"
 
 
-@pytest.mark.parametrize("path", [path for path in MODULES if _short(path) not in NO_DOCSTRING_RULE], ids=_short)
+DESCRIBED = [path for path in MODULES if _short(path) not in NO_DOCSTRING_RULE]
+
+
+@pytest.mark.parametrize("path", DESCRIBED, ids=_short)
 def test_docstrings_name_every_argument_with_its_unit(path):
     found = list(docstring_complaints(path))
     waiting = [complaint for complaint in found if _name_of(complaint) in PENDING]
@@ -512,7 +517,8 @@ def test_notebook_asks_a_question_and_follows_the_order(path):
     notebook = _notebook(path)
     first = notebook.cells[0]
     title = first.source.splitlines()[0]
-    assert first.cell_type == "markdown" and re.match(rf"# {path.name[:2]} · ", title), f"the title is {title!r}"
+    assert first.cell_type == "markdown", "the first cell is the title"
+    assert re.match(rf"# {path.name[:2]} · ", title), f"the title is {title!r}"
     if _is_start_page(path):
         return
     assert title.endswith("?"), f"the title asks nothing: {title!r}"
@@ -537,7 +543,7 @@ def test_notebook_has_a_bench_and_a_derivation(path):
         assert "Predict(" in code, "no question to commit to"
         assert re.search(rf'Practice\("{path.name[:2]}"', code), "no practice"
     for node in ast.walk(ast.parse(code)):
-        assert not isinstance(node, (ast.FunctionDef, ast.ClassDef)), "a notebook defines nothing; the library does"
+        assert not isinstance(node, (ast.FunctionDef, ast.ClassDef)), "notebooks define nothing"
 
 
 @each_notebook
@@ -572,7 +578,8 @@ def test_the_library_passes_no_verdict():
     for path in MODULES:
         for node in ast.walk(_tree(path)):
             if isinstance(node, ast.Constant) and isinstance(node.value, str):
-                complaints += [f"{_short(path)}:{node.lineno} ...{around}..." for around in _verdicts(node.value)]
+                place = f"{_short(path)}:{node.lineno}"
+                complaints += [f"{place} ...{around}..." for around in _verdicts(node.value)]
     _fail_with("words that pass a verdict", complaints)
 
 
@@ -594,7 +601,7 @@ def test_the_three_sliders_come_first_on_every_bench(path):
     assert pages or _is_start_page(path), "a bench needs a page"
     for module, name in pages:
         first = getattr(import_module(module), name)().controls({})[:3]
-        assert [control.name for control in first] == ["span", "depth", "plies"], f"{name}: {[c.name for c in first]}"
+        assert [control.name for control in first] == ["span", "depth", "plies"], name
         assert all(isinstance(control, (Slide, Steps)) for control in first), name
 
 
@@ -602,5 +609,6 @@ def test_every_bench_stands_in_a_notebook():
     used = {name for path in NOTEBOOKS for _, name in _page_classes_of(path)}
     classes = [node for path in PACKAGE.glob("pages/*_page.py") for node in _tree(path).body
                if isinstance(node, ast.ClassDef)]
-    pages = {kind.name for kind in classes if any(getattr(item, "name", "") == "controls" for item in kind.body)}
+    pages = {kind.name for kind in classes
+             if any(getattr(item, "name", "") == "controls" for item in kind.body)}
     assert pages <= used, f"no notebook shows {sorted(pages - used)}"

@@ -1,0 +1,720 @@
+"""How the plies of a built-up beam are fastened together, and what its hangers, posts and ends must be held for.
+
+Plies share a load only if they sag together. Load on top reaches each of them; load that hangs on one side
+reaches the outer ply only, and fasteners must pass the rest inward. What a hanger, clip or strap must hold
+is given as a force to look up in its maker's table: no product is chosen here.
+"""
+
+from dataclasses import dataclass
+from math import floor
+
+import numpy
+
+from structlib.ground.records import measured
+from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
+from structlib.ground.tables import in_library_units, table_row, table_rows
+from structlib.ground.units import ft, inch, lb, plf
+from structlib.mechanics.fastener_groups import fastener_flow, fastener_spacing
+from structlib.rules.check import Check, least_verified
+from structlib.rules.us.dowels import (
+    Fastener, adjusted_value, geometry_factor, is_thin, lateral_value, least_distances, wood_piece,
+)
+from structlib.rules.us.inputs import check_amount, check_size, check_words, check_yes_or_no
+
+_MOST_PLIES = 5
+_MOST_LOAD = 1e5
+
+
+@dataclass(frozen=True, kw_only=True)
+class PlyFastening:
+    """Fasteners that make the plies of a beam share a load from the side.
+
+    Parameters
+    ----------
+    load_between : float
+        Greatest load that must pass from one ply to the next [N/mm].
+    value : float
+        Adjusted value of one fastener [N].
+    mode : str
+        Yield mode that governs it [-].
+    rows : int
+        Lines of fasteners along the beam [-].
+    spacing_needed : float
+        Spacing along each line at which they just carry that load [mm].
+    spacing : float
+        Spacing to use, rounded down to whole inches [mm].
+    edge_distance : float
+        From the edges of the beam to the outer lines [mm].
+    line_gap : float
+        Distance between neighbouring lines; zero for one line [mm].
+    end_distance : float
+        Least distance from the end of a ply to the first fastener [mm].
+    fasteners_per_length : float
+        Fasteners in all lines by length of beam, between each two plies [1/mm].
+    conditions : tuple of str
+        What has to be so on site [-].
+    checks : tuple of structlib.rules.check.Check
+        Load passed and distances, as checks [-].
+    verified : str
+        How the numbers are known [-].
+
+    Examples
+    --------
+    >>> from structlib.rules.us.dowels import nail
+    >>> found = ply_fastening(plies=2, ply_width=1.5*inch, depth=9.25*inch, side_load=400*plf, specific_gravity=0.5,
+    ...                       fastener=nail("10d common"), rows=3)
+    >>> found.mode
+    'IV'
+    """
+
+    load_between: float = measured("line load", "load to pass to the next ply")
+    value: float = measured("force", "adjusted value of one fastener")
+    mode: str = measured("text", "yield mode")
+    rows: int = measured("count", "lines of fasteners")
+    spacing_needed: float = measured("small length", "spacing at which they just carry it")
+    spacing: float = measured("section length", "spacing along each line")
+    edge_distance: float = measured("small length", "outer lines from the edges")
+    line_gap: float = measured("small length", "between neighbouring lines")
+    end_distance: float = measured("small length", "first fastener from the end, at least")
+    fasteners_per_length: float = 0.0
+    conditions: tuple = ()
+    checks: tuple = ()
+    verified: str = measured("text", "how it is known", default="recalled")
+
+
+@dataclass(frozen=True, kw_only=True)
+class NailingPattern:
+    """A published or customary nailing of a beam loaded on top: it holds the plies together, no more.
+
+    Parameters
+    ----------
+    name : str
+        Which pattern [-].
+    nail : str
+        Nail [-].
+    spacing : float
+        Spacing along each line [mm].
+    lines : int
+        Lines along the beam [-].
+    pattern : str
+        How the nails stand [-].
+    source : str
+        Where it is from [-].
+    verified : str
+        How it is known [-].
+    note : str
+        What else is to be known [-].
+
+    Examples
+    --------
+    >>> top_loaded_patterns()[0].nail
+    '20d common'
+    """
+
+    name: str = measured("text", "pattern")
+    nail: str = measured("text", "nail")
+    spacing: float = measured("section length", "spacing along each line")
+    lines: int = measured("count", "lines along the beam")
+    pattern: str = measured("text", "how the nails stand")
+    source: str = measured("text", "source")
+    verified: str = measured("text", "how it is known")
+    note: str = measured("text", "note", default="")
+
+
+@dataclass(frozen=True, kw_only=True)
+class ConnectionDemand:
+    """What a hanger, cap, clip or strap must hold: forces to look up, never a product.
+
+    Parameters
+    ----------
+    kind : str
+        What connects [-].
+    down : float
+        Greatest push down [N].
+    down_combination : str
+        Combination of loads that gives it [-].
+    up : float
+        Greatest pull up; zero when there is none [N].
+    up_combination : str
+        Combination that gives it [-].
+    sentence : str
+        What to look up and to verify [-].
+
+    Examples
+    --------
+    >>> connection_demand("hanger", {"D + L": 2000 * lb}).up
+    0.0
+    """
+
+    kind: str = measured("text", "what connects")
+    down: float = measured("force", "greatest push down")
+    down_combination: str = measured("text", "in combination")
+    up: float = measured("force", "greatest pull up")
+    up_combination: str = measured("text", "in combination")
+    sentence: str = measured("text", "what to look up")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Restraint:
+    """What keeps a member from rolling or kicking out: a sideways force and a condition to verify on site.
+
+    Parameters
+    ----------
+    name : str
+        What is held [-].
+    force : float
+        Sideways force to hold it for [N].
+    needed : bool
+        Whether the rule asks for it [-].
+    condition : str
+        What to verify [-].
+    clause : str
+        Where the condition comes from [-].
+    verified : str
+        How it is known [-].
+
+    Examples
+    --------
+    >>> post_top_restraint(axial=10000 * lb).needed
+    True
+    """
+
+    name: str = measured("text", "what is held")
+    force: float = measured("force", "sideways force to hold it for")
+    needed: bool = True
+    condition: str = measured("text", "what to verify")
+    clause: str = measured("text", "clause")
+    verified: str = measured("text", "how it is known")
+
+
+def loads_between_plies(ply_loads):
+    """Return the load that passes from each ply to the next when all plies sag together.
+
+    Like plies that sag together carry equal parts, the mean of what arrives. So what has arrived on the first
+    k plies, less k equal parts, passes on between ply k and ply k + 1.
+
+    Parameters
+    ----------
+    ply_loads : iterable of float
+        Load that arrives on each ply, from one face of the beam to the other [N/mm].
+
+    Returns
+    -------
+    tuple of float
+        Load passed between neighbours, positive away from the first ply [N/mm].
+
+    Raises
+    ------
+    BadInput
+        When there are fewer than two plies or more than five, or a load is no number.
+
+    Examples
+    --------
+    >>> loads_between_plies([9.0, 0.0, 0.0])
+    (6.0, 3.0)
+    >>> loads_between_plies([3.0, 3.0, 3.0])
+    (0.0, 0.0)
+    """
+    loads = _listed_loads(ply_loads)
+    part = sum(loads) / len(loads)
+    passed, arrived = [], 0.0
+    for count, load in enumerate(loads[:-1], start=1):
+        arrived = arrived + load
+        passed.append(arrived - count * part)
+    return tuple(passed)
+
+
+def load_to_pass(*, side_load, plies):
+    """Return the load that must pass out of the loaded ply when all load hangs on one side: (n - 1) / n of it.
+
+    Parameters
+    ----------
+    side_load : float, numpy.ndarray or sympy expression
+        Load that hangs on one side of the beam [N/mm].
+    plies : int
+        Like plies of the beam, n [-].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Load to pass to the second ply [N/mm].
+
+    Raises
+    ------
+    BadInput
+        When the load is no number, or there are fewer than two plies or more than five.
+
+    Notes
+    -----
+    Statics: the loaded ply keeps one part of n. See ``loads_between_plies`` for load from both sides.
+
+    Examples
+    --------
+    >>> load_to_pass(side_load=900.0, plies=3)
+    600.0
+    """
+    check_amount("side load", side_load, zero=True, hint="for example 400*plf")
+    if not is_symbolic(plies):
+        _check_plies(plies)
+    return side_load * (plies - 1) / plies
+
+
+def ply_fastening(*, plies, ply_width, depth, side_load, specific_gravity, fastener, rows, other_side_load=0.0,
+                  staggered=False, time_factor=1.0, moisture="dry", combination=""):
+    """Lay out the fasteners between the plies of a beam that is loaded from the side, or refuse what does not fit.
+
+    Parameters
+    ----------
+    plies : int
+        Like plies, 2 to 5 [-].
+    ply_width : float
+        Thickness of one ply [mm].
+    depth : float
+        Depth of the beam [mm].
+    side_load : float
+        Load that hangs on the near side [N/mm].
+    specific_gravity : float
+        Specific gravity of the plies; for LVL the equivalent one in the maker's report [-].
+    fastener : structlib.rules.us.dowels.Fastener
+        A nail driven ply to ply, a lag screw, or a bolt through all plies [-].
+    rows : int
+        Lines of fasteners along the beam, 1 to 8 [-].
+    other_side_load : float
+        Load that hangs on the far side [N/mm].
+    staggered : bool
+        Whether neighbouring lines are shifted by half a spacing; bolts in more than one line must be [-].
+    time_factor : float
+        Load duration factor C_D [-].
+    moisture : str
+        ``dry``, ``wet in service`` or ``wet when built`` [-].
+    combination : str
+        Name of the load combination [-].
+
+    Returns
+    -------
+    PlyFastening
+        The layout [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is no such thing, or nothing has to pass between the plies.
+    OutsideRule
+        When the lines do not fit the depth, the fasteners would stand too close, or a rule does not cover
+        the case.
+
+    Notes
+    -----
+    Statics, with the fastener's value by NDS 2018 12.3 across the grain and distances by 12.5.1 (bolts) or
+    Commentary C12.1.6.6 (nails). Each two neighbouring plies count as one shear plane.
+
+    Examples
+    --------
+    >>> from structlib.rules.us.dowels import nail
+    >>> found = ply_fastening(plies=3, ply_width=1.5*inch, depth=11.25*inch, side_load=600*plf, specific_gravity=0.5,
+    ...                       fastener=nail("10d common"), rows=3)
+    >>> round(found.load_between / plf), round(found.spacing / inch)
+    (400, 10)
+    """
+    _check_layout(plies, ply_width, depth, rows, staggered, fastener)
+    for name, load in (("side load", side_load), ("load on the other side", other_side_load)):
+        check_number(name, load, low=0.0, high=_MOST_LOAD, shown=_plf, hint="for example 400*plf")
+    between = loads_between_plies([side_load] + [0.0] * (plies - 2) + [other_side_load])
+    load = max(abs(one) for one in between)
+    if load <= 1e-9 * max(side_load, other_side_load, 1e-9):
+        raise BadInput("no load has to pass between these plies; see top_loaded_patterns for nailing that only holds "
+                       "them together")
+    piece = wood_piece(thickness=ply_width, specific_gravity=specific_gravity, angle=numpy.pi / 2)
+    found = lateral_value(fastener, main=piece, side=piece)
+    value, used = adjusted_value(found, fastener, time_factor=time_factor, moisture=moisture)
+    wants = _wants(fastener, found, rows, staggered)
+    gap = _line_gap(fastener, depth, rows, wants)
+    needed = fastener_spacing(value=value, flow=load, lines=rows)
+    spacing = _spacing_to_use(fastener, needed, rows, staggered, wants)
+    _check_one_in_line(fastener, spacing, gap, rows)
+    checks = (_passing_check(load, value, rows, spacing, found, used, combination),
+              *_distance_checks(fastener, edge=_edge(depth, gap, rows), spacing=spacing, gap=gap, rows=rows,
+                                staggered=staggered, found=found))
+    return PlyFastening(
+        load_between=load, value=value, mode=found.mode, rows=rows, spacing_needed=needed, spacing=spacing,
+        edge_distance=_edge(depth, gap, rows), line_gap=gap, end_distance=wants["end"][0],
+        fasteners_per_length=rows / spacing, checks=checks, conditions=_ply_conditions(fastener, plies, staggered),
+        verified=least_verified([check.verified for check in checks]
+                                + ["common practice"] * (spacing < needed - _scalar("rounding_of_spacing"))))
+
+
+def fasteners_per_foot(layout):
+    """Return how many fasteners a layout has in one foot of beam, between each two plies.
+
+    Parameters
+    ----------
+    layout : PlyFastening
+        The layout [-].
+
+    Returns
+    -------
+    float
+        Fasteners in one foot [-].
+
+    Raises
+    ------
+    BadInput
+        When it is no layout.
+
+    Examples
+    --------
+    >>> from structlib.rules.us.dowels import nail
+    >>> found = ply_fastening(plies=2, ply_width=1.5*inch, depth=9.25*inch, side_load=400*plf, specific_gravity=0.5,
+    ...                       fastener=nail("10d common"), rows=2)
+    >>> round(fasteners_per_foot(found), 2)
+    1.71
+    """
+    if not isinstance(layout, PlyFastening):
+        raise BadInput(f"a layout is what ply_fastening returns, got {type(layout).__name__}")
+    return layout.fasteners_per_length * ft
+
+
+def top_loaded_patterns():
+    """List nailing patterns for beams loaded on top, evenly on all plies.
+
+    Returns
+    -------
+    tuple of NailingPattern
+        The patterns, each with how it is known [-].
+
+    Notes
+    -----
+    They only hold the plies together. All plies must rest on the posts, and the load must reach all of them.
+
+    Examples
+    --------
+    >>> [one.verified for one in top_loaded_patterns()]
+    ['recalled', 'recalled', 'seen', 'seen']
+    """
+    return tuple(NailingPattern(
+        name=row["pattern_name"], nail=row["nail"], spacing=in_library_units(row, "spacing_in"), lines=int(row["lines"]),
+        pattern=row["pattern"], source=row["source"], verified=row["verified"], note=row["note"])
+        for row in table_rows("us_fasteners_schedules"))
+
+
+def nailing_may_follow_a_pattern(*, loaded_on, every_ply_on_its_post):
+    """Tell whether a customary nailing pattern is enough, or the fasteners must be worked out.
+
+    Parameters
+    ----------
+    loaded_on : str
+        ``top`` (evenly on all plies) or ``side`` [-].
+    every_ply_on_its_post : bool
+        Whether every ply rests on every support [-].
+
+    Returns
+    -------
+    tuple of (bool, str)
+        The answer and why [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is no such word.
+
+    Examples
+    --------
+    >>> nailing_may_follow_a_pattern(loaded_on="side", every_ply_on_its_post=True)[0]
+    False
+    """
+    check_choice("where the load comes in", loaded_on, ("top", "side"))
+    check_yes_or_no("every ply on its post", every_ply_on_its_post)
+    if loaded_on == "side":
+        return False, "load from a side reaches the outer ply only, so the fasteners must pass the rest inward"
+    if not every_ply_on_its_post:
+        return False, "a ply that does not rest on its post must hand its load to the others through the fasteners"
+    return True, "the load reaches every ply and every ply rests on its post, so nails only hold the plies together"
+
+
+def connection_demand(kind, reactions):
+    """Gather what a hanger, post cap, clip or strap must hold, over all load combinations.
+
+    Parameters
+    ----------
+    kind : str
+        ``hanger``, ``post cap``, ``post base``, ``clip`` or ``strap`` [-].
+    reactions : dict
+        Name of each combination to the reaction there, upward push on the beam positive, pull negative [N].
+
+    Returns
+    -------
+    ConnectionDemand
+        The forces to look up in the maker's table [-].
+
+    Raises
+    ------
+    BadInput
+        When the word is not known or there are no reactions.
+
+    Examples
+    --------
+    >>> demand = connection_demand("post cap", {"D + L": 3000 * lb, "D + 0.6 W": -400 * lb})
+    >>> round(demand.down / lb), round(demand.up / lb)
+    (3000, 400)
+    """
+    check_choice("what connects", kind, ("hanger", "post cap", "post base", "clip", "strap"))
+    if not isinstance(reactions, dict) or not reactions:
+        raise BadInput("reactions must name at least one combination, got "
+                       f"{reactions!r}; for example {{'D + L': 2000*lb}}")
+    check_words("names of combinations", reactions)
+    for name, force in reactions.items():
+        check_number(f"reaction in {name}", force, low=-1e9, high=1e9, shown=_pounds, hint="for example 2000*lb")
+        if is_symbolic(force) or numpy.ndim(force):
+            raise BadInput(f"reaction in {name} must be one number, got {type(force).__name__}; for example 2000*lb")
+    most, least = max(reactions, key=reactions.get), min(reactions, key=reactions.get)
+    down, up = max(reactions[most], 0.0), max(-reactions[least], 0.0)
+    words = [f"{down / lb:,.0f} lb down"] * (down > 0) + [f"{up / lb:,.0f} lb up"] * (up > 0)
+    sentence = (f"the {kind} must be listed by its maker for at least {' and '.join(words)}, for this wood, every hole "
+                "filled, and the time factor of that combination not counted twice") if words else (
+        f"no force on the {kind} in these combinations; it still keeps the members in place")
+    return ConnectionDemand(kind=kind, down=down, down_combination=most if down else "none", up=up,
+                            up_combination=least if up else "none", sentence=sentence)
+
+
+def beam_end_restraint(*, depth, width, moment):
+    """Return what keeps a beam's end from rolling over on its seat.
+
+    Parameters
+    ----------
+    depth : float
+        Depth of the beam [mm].
+    width : float
+        Width of all plies together [mm].
+    moment : float
+        Greatest bending moment in the beam, its size [N*mm].
+
+    Returns
+    -------
+    Restraint
+        A sideways force by the practice of bracing design, and the condition to verify [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
+    Notes
+    -----
+    NDS 2018 3.3.3 and 4.4.1: a beam not deeper than wide needs no hold; others are held at the ends. The
+    force is 2 percent of the push in the upper half of the section, 3 M / (2 d): common practice.
+
+    Examples
+    --------
+    >>> held = beam_end_restraint(depth=9.25 * inch, width=3 * inch, moment=5000 * lb * ft)
+    >>> held.needed, round(held.force / lb)
+    (True, 195)
+    """
+    check_size("depth", depth)
+    check_size("width", width)
+    check_amount("moment", moment, zero=True, hint="for example 5000*lb*ft, its size without a sign")
+    needed = bool(depth > width)
+    push = 1.5 * moment / depth
+    condition = ("full-depth blocking, a rim board, a saddle or a cap at each end, so that the end cannot turn about the "
+                 "length of the beam") if needed else "no hold against rolling is asked for; the end is still tied down"
+    return Restraint(name="end of the beam against rolling", force=_bracing_share() * push if needed else 0.0,
+                     needed=needed, condition=condition, clause="NDS 2018 3.3.3, 4.4.1; IRC R502.7, R502.9",
+                     verified=_held_verified())
+
+
+def post_top_restraint(*, axial):
+    """Return what keeps the top of a post from kicking out sideways.
+
+    Parameters
+    ----------
+    axial : float
+        Push down the post [N].
+
+    Returns
+    -------
+    Restraint
+        A sideways force by the practice of bracing design, and the condition to verify [-].
+
+    Raises
+    ------
+    BadInput
+        When the push is not a finite number in its range.
+
+    Notes
+    -----
+    IRC R502.9 asks for a positive connection of posts and beams against uplift and sideways movement; it
+    names no force. 2 percent of the push is common practice.
+
+    Examples
+    --------
+    >>> round(post_top_restraint(axial=10000 * lb).force / lb)
+    200
+    """
+    check_amount("push down the post", axial, zero=True, hint="for example 10000*lb, its size without a sign")
+    return Restraint(name="top of the post against kicking out", force=_bracing_share() * axial, needed=True,
+                     condition="a cap, straps or plates fixed to post and beam both ways, and the beam itself held by "
+                               "the floor or by blocking; the foot is held too",
+                     clause="IRC R502.9, R407.3", verified=_held_verified())
+
+
+# ---- parts of the layout ----------------------------------------------------------------------------------
+
+
+def _wants(fastener, found, rows, staggered):
+    slender = None
+    if not _by_nail_rule(fastener):
+        slender = min(found.main_length, found.side_length) / fastener.diameter
+    return least_distances(fastener, load="perpendicular", slenderness=slender, staggered=staggered and rows > 1)
+
+
+def _by_nail_rule(fastener):
+    """Thin fasteners: their rows run along the beam; those of bolts run in the direction of the load, down."""
+    return is_thin(fastener.diameter)
+
+
+def _line_gap(fastener, depth, rows, wants):
+    """Lines spread evenly between edges at least a fastener's edge distance away; refused where they do not fit."""
+    edge = wants["edge"][0]
+    least = _least_gap(fastener, wants)
+    room = depth - 2 * edge
+    wanted = (rows - 1) * least
+    if room < wanted - 1e-9 * depth or room < 0:
+        most = 0 if room < 0 else floor(room / least + 1e-9) + 1
+        raise OutsideRule(f"{rows} lines of {fastener.name} need {(2 * edge + wanted) / inch:.2f} in of depth "
+                          f"({edge / inch:.2f} in at each edge, {least / inch:.2f} in apart), the beam has "
+                          f"{depth / inch:.2f} in; {most} would fit")
+    if rows == 1:
+        return 0.0
+    # Each line in the middle of its strip of the depth, unless edges or neighbours ask for another place.
+    return max(least, min(room / (rows - 1), depth / rows))
+
+
+def _least_gap(fastener, wants):
+    return wants["between rows"][0] if _by_nail_rule(fastener) else wants["in a row"][1]
+
+
+def _edge(depth, gap, rows):
+    return (depth - gap * (rows - 1)) / 2
+
+
+def _spacing_to_use(fastener, needed, rows, staggered, wants):
+    step, most = _scalar("rounding_of_spacing"), _scalar("greatest_ply_spacing")
+    spacing = min(floor(needed / step + 1e-9) * step, most)
+    least = _least_spacing(fastener, rows, staggered, wants)
+    if spacing < least - 1e-9 * least:
+        raise OutsideRule(f"{rows} lines of {fastener.name} would have to stand {needed / inch:.2f} in apart, closer than "
+                          f"the {least / inch:.2f} in at which the wood may split; take more lines, a stronger fastener, "
+                          "or bring the load in on top")
+    return spacing
+
+
+def _least_spacing(fastener, rows, staggered, wants):
+    """Along one line of nails; for bolts along the beam between neighbours, which in staggered lines are half as far."""
+    if _by_nail_rule(fastener):
+        return wants["in a row"][0]
+    return wants["between rows"][0] * (2 if staggered and rows > 1 else 1)
+
+
+def _check_one_in_line(fastener, spacing, gap, rows):
+    """Staggered bolts too near each other, seen along the load, count as one row and share unevenly."""
+    if _by_nail_rule(fastener) or rows == 1:
+        return
+    if spacing / 2 < gap / _scalar("one_row_ratio"):
+        raise OutsideRule(f"{fastener.name}s staggered by {spacing / 2 / inch:.1f} in with lines {gap / inch:.1f} in apart "
+                          "count as one row in line with the load, and the group action factor for that is not in this "
+                          "library; take fewer lines or a stronger fastener")
+
+
+def _passing_check(load, value, rows, spacing, found, used, combination):
+    given = fastener_flow(value=value, spacing=spacing, lines=rows)
+    return Check(
+        name="load passed between the plies", kind="ply fastening",
+        sentence="load that hangs on one side must cross the fasteners to reach the other plies",
+        asked=load, given=given, share=load / given, dimension="line load", position=0.0,
+        where=f"between the outer plies, mode {found.mode}", combination=combination,
+        clause="statics; NDS 2018 12.3.1, Table 11.3.1", formula="w (n - 1) / n <= rows * Z' / s",
+        substitute=(("w (n - 1) / n", load, "line load"), ("rows", float(rows), "count"), ("Z'", value, "force"),
+                    ("s", spacing, "small length")),
+        factors=used, verified=least_verified([found.verified] + [factor.verified for factor in used]))
+
+
+def _distance_checks(fastener, *, edge, spacing, gap, rows, staggered, found):
+    distances = {"edge": edge}
+    if _by_nail_rule(fastener):
+        distances["in a row"] = spacing
+        if rows > 1:
+            distances["between rows"] = gap
+    else:
+        distances["between rows"] = spacing / 2 if rows > 1 else spacing
+    slender = min(found.main_length, found.side_length) / fastener.diameter
+    return geometry_factor(fastener, distances, load="perpendicular", slenderness=slender,
+                           staggered=staggered and rows > 1)[1]
+
+
+def _ply_conditions(fastener, plies, staggered):
+    shared = ["all plies of one wood, size and depth, each in one length from support to support or jointed over one",
+              "every ply rests on every support"]
+    if fastener.kind == "bolt":
+        shared.append("bolts through all plies, with washers, snug; no two in line with the load")
+    else:
+        shared.append("driven from the loaded face into the next ply" if plies == 2 else
+                      "the same pattern between each two plies, driven as each ply is added")
+    if staggered:
+        shared.append("neighbouring lines shifted by half a spacing")
+    shared.append("engineered plies: the maker's own fastening table governs")
+    return tuple(shared)
+
+
+def _check_layout(plies, ply_width, depth, rows, staggered, fastener):
+    _check_plies(plies)
+    check_size("ply width", ply_width)
+    check_size("depth", depth)
+    check_number("lines of fasteners", rows, low=1, high=8, hint="for example 2")
+    if numpy.ndim(rows) or is_symbolic(rows) or rows % 1:
+        raise BadInput(f"lines of fasteners must be a whole number from 1 to 8, got {rows!r}; for example 2")
+    check_yes_or_no("staggered", staggered)
+    if not isinstance(fastener, Fastener):
+        raise BadInput(f"a fastener is made by nail, bolt or lag_screw, got {type(fastener).__name__}; "
+                       "for example nail('16d common')")
+    if not _by_nail_rule(fastener) and (rows > 2 or rows > 1 and not staggered):
+        raise OutsideRule(f"{rows} lines of {fastener.name}s would stand in line with the load, where they do not share "
+                          "it evenly, and the group action factor for that is not in this library; take one line, or "
+                          "two that are staggered")
+
+
+def _check_plies(plies):
+    check_number("plies", plies, low=2, high=_MOST_PLIES, hint="for example 2")
+    if numpy.any(numpy.asarray(plies) % 1):
+        raise BadInput(f"plies must be a whole number from 2 to {_MOST_PLIES}, got {plies!r}; for example 2")
+
+
+def _listed_loads(ply_loads):
+    if isinstance(ply_loads, (str, bytes)):
+        raise BadInput(f"loads must be a list of numbers, got {ply_loads!r}; for example [400*plf, 0]")
+    try:
+        loads = list(ply_loads)
+    except TypeError:
+        raise BadInput(f"loads must be a list of numbers, got {type(ply_loads).__name__}; for example [400*plf, 0]") from None
+    check_number("plies", len(loads), low=2, high=_MOST_PLIES, hint="give the load on each, for example [400*plf, 0]")
+    for load in loads:
+        check_number("load on a ply", load, low=-_MOST_LOAD, high=_MOST_LOAD, shown=_plf, hint="for example 400*plf")
+    return loads
+
+
+def _scalar(key):
+    return in_library_units(table_row("us_fasteners_factors", key=key), "value")
+
+
+def _bracing_share():
+    return _scalar("bracing_share")
+
+
+def _held_verified():
+    return least_verified(["recalled", table_row("us_fasteners_factors", key="bracing_share")["verified"]])
+
+
+def _plf(load):
+    return f"{load / plf:g} plf"
+
+
+def _pounds(force):
+    return f"{force / lb:g} lb"
