@@ -129,7 +129,8 @@ def _assert_sound(bench, size, what):
         assert widget.value == shown, f"{what}: {control.name} shows {widget.value!r}, not {shown!r}"
         if isinstance(control, (Slide, Steps)):
             assert _widget(bench, f"sl-box-{control.name}").value == control.text(value, bench.system), what
-    fresh = type(bench.page)(system=bench.page.system).compute(dict(bench.values))
+    before = None if bench.before is None else dict(bench.before)
+    fresh = type(bench.page)(system=bench.page.system).compute(dict(bench.values), before)
     assert _table(bench) == fresh.rows, f"{what}: the table is not that of the values shown"
 
 
@@ -314,8 +315,7 @@ def test_a_starting_wood_brings_its_own_depths(wood):
 @pytest.mark.parametrize("start", [
     {"spam": 1.0}, {"span": 400 * ft}, {"span": -1.0}, {"span": "12 ft"}, {"span": float("nan")},
     {"span": 12}, {"plies": 0}, {"plies": 2.5}, {"depth": 2000.0}, {"wood": "oak"}, {"below": "sand"},
-    {"dead": -1.0},
-    {"braced": ""},
+    {"dead": -1.0}, {"braced": ""},
 ], ids=str)
 def test_a_bad_start_is_refused_with_a_sentence(start):
     with pytest.raises(BadInput) as refusal:

@@ -172,6 +172,11 @@ BY_HAND = {
     "what_governs": lambda n: max(
         ("bending", "shear", "bearing", "sag"), key=lambda c: n[f"{c} asked"] / n[f"{c} given"]
     ),
+    "nearer_support": lambda n: n["load"] * (n["span"] - n["place"]) / n["span"],
+    "moment_under_load": lambda n: n["load"] * n["place"] * (n["span"] - n["place"]) / n["span"],
+    "shear_on_the_way": lambda n: n["load"] * (n["span"] / 2 - n["place"]),
+    "over_the_support": lambda n: n["load"] * n["span"] ** 2 / 8,
+    "longer_span": lambda n: Fraction(n["after"], n["before"]) ** 4,
     "plies_to_match": lambda n: math.ceil(
         Fraction(n["plies"])
         * Fraction(n["deep"] / inch).limit_denominator(16) ** 3

@@ -9,6 +9,7 @@ from matplotlib.image import imread
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
 from matplotlib.text import Text
+from pictures_samples import PATH, curves_view
 
 from structlib.ground.refusals import BadInput
 from structlib.pictures.drawings import (
@@ -20,8 +21,10 @@ from structlib.pictures.drawings import (
     Mark,
     OpeningView,
     PreviousBeam,
+    draw_beam_curves,
     draw_boards,
     draw_house_section,
+    draw_load_path,
     draw_opening,
 )
 from structlib.pictures.labels import Label
@@ -161,7 +164,15 @@ def house():
     )
 
 
-DRAWINGS = {"opening": opening, "boards": boards, "house": house}
+def path():
+    return draw_load_path(PATH)
+
+
+def curves():
+    return draw_beam_curves(curves_view(1500.0, before=1700.0))
+
+
+DRAWINGS = {"opening": opening, "boards": boards, "house": house, "path": path, "curves": curves}
 drawings = pytest.mark.parametrize("name", DRAWINGS)
 
 
@@ -306,6 +317,20 @@ def test_picture_is_an_image_with_its_message_for_a_screen_reader(name):
 def test_still_has_the_size_asked_for(tmp_path, size):
     path = still(house(), tmp_path / "house.png", size)
     assert imread(path).shape[:2] == size[::-1]
+
+
+@pytest.mark.parametrize("size", [(1920, 1080), (1080, 1920)])
+@pytest.mark.parametrize("transparent", [True, False])
+def test_svg_still_has_the_size_asked_for_in_pixels_and_its_words(tmp_path, size, transparent):
+    scene = house()
+    root = ElementTree.fromstring(
+        still(scene, tmp_path / "house.svg", size, "dark", transparent=transparent).read_text()
+    )
+    assert (root.get("width"), root.get("height")) == tuple(map(str, size))
+    box = [float(number) for number in root.get("viewBox").split()]
+    assert box[2] / box[3] == pytest.approx(size[0] / size[1])
+    words = " ".join(root.itertext())
+    assert scene.title in words and scene.alt in words
 
 
 @pytest.mark.parametrize("ending", [".png", ".svg"])

@@ -10,8 +10,8 @@ from matplotlib.ft2font import FT2Font
 from structlib.ground.refusals import BadInput
 from structlib.pictures import style
 from structlib.pictures.labels import Label, text_width
-from structlib.pictures.svg import stylesheet, svg_of
 from structlib.pictures.scene import Line, Scene
+from structlib.pictures.svg import stylesheet, svg_of
 
 # linear RGB seen without the long-wave or the middle-wave cones: Machado, Oliveira, Fernandes,
 # "A physiologically-based model for simulation of color vision deficiency", 2009, severity 1.0
@@ -93,7 +93,11 @@ def test_every_role_uses_known_colours_and_both_themes_have_the_same_names():
 
 
 def test_type_is_large_enough_on_a_phone_and_smaller_type_is_refused():
-    assert min(style.LABEL_SIZE, style.TITLE_SIZE) >= 22 and style.NOTE_SIZE >= style.LEAST_SIZE >= 18
+    assert (
+        style.LABEL_SIZE >= 22
+        and min(style.TITLE_SIZES["page"][1][1]) >= 20
+        and style.NOTE_SIZE >= style.LEAST_SIZE >= 18
+    )
     # a picture 720 units wide on a phone of 360 px
     assert style.LEAST_SIZE * 360 / 720 >= 9
     with pytest.raises(BadInput, match="at least 18"):

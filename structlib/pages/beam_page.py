@@ -348,11 +348,13 @@ def _merged(checks):
 
 
 def _marks(result):
+    """The worst check of each kind. A seat that is too short is marked where it is crushed: at the seat."""
     worst = {}
     for check in result.checks:
-        if check.kind in ("bending", "shear", "bearing", "sag") and check.decides:
-            if check.kind not in worst or check.share > worst[check.kind].share:
-                worst[check.kind] = check
+        kind = {"seat": "bearing"}.get(check.kind, check.kind)
+        # the small allowance keeps a mark on its side when both ends use the same up to rounding
+        if check.decides and (kind not in worst or check.share > worst[kind].share * (1 + 1e-9)):
+            worst[kind] = check
     return tuple(Mark(kind, check.position, check.share, check.sentence, check is result.governs)
                  for kind, check in worst.items())
 

@@ -175,8 +175,8 @@ def published(key, ours):
         raise BadInput(f"{key}: published {printed} {row['unit']}, ours {ours:g}; they should agree, so one of the inputs "
                        "is not that of the publication")
     digits = len(printed.split(".")[1]) if "." in printed else 0
-    return (f"{key}: published {printed} {row['unit']}, ours {ours:.{digits}f} {row['unit']} "
-            f"({row['verified']} in {row['source']})")
+    unit = "" if row["unit"] == "-" else f" {row['unit']}"
+    return f"{key}: published {printed}{unit}, ours {ours:.{digits}f}{unit} ({row['verified']} in {row['source']})"
 
 
 def markdown(text):

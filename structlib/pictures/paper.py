@@ -3,7 +3,9 @@
 The only room that imports matplotlib. It uses figure objects, never the global state.
 """
 
+import io
 import os
+import re
 import tempfile
 from pathlib import Path as FilePath
 
@@ -81,7 +83,7 @@ def _checked_size(size):
         width, height = size
     except (TypeError, ValueError):
         raise BadInput(
-            f"size must be a width and a height in pixels, for example (1920, 1080), " f"got {size!r}"
+            f"size must be a width and a height in pixels, for example (1920, 1080), got {size!r}"
         ) from None
     for name, pixels in (("width", width), ("height", height)):
         check_number(
@@ -201,10 +203,15 @@ def _write(figure, file, ending, scene):
     with matplotlib.rc_context(_SETTINGS):
         if ending == ".png":
             FigureCanvasAgg(figure).print_png(file, metadata={"Software": None, "Title": scene.title})
-        else:
-            FigureCanvasSVG(figure).print_svg(
-                file, metadata={"Date": None, "Title": scene.title, "Description": scene.alt}
-            )
+            return
+        text = io.StringIO()
+        FigureCanvasSVG(figure).print_svg(
+            text, metadata={"Date": None, "Title": scene.title, "Description": scene.alt}
+        )
+    # matplotlib gives the size in points; a film wants it in pixels
+    width, height = figure.get_size_inches() * DPI
+    size = f'width="{width:.0f}" height="{height:.0f}"'
+    file.write(re.sub(r'width="[\d.]+pt" height="[\d.]+pt"', size, text.getvalue(), count=1).encode())
 
 
 def _settle(draft, path, overwrite):

@@ -10,10 +10,13 @@ from dataclasses import dataclass
 
 from structlib.ground.refusals import check_choice
 
-# Type sizes in viewBox units. Pictures are about 720 units wide, so that on a phone 360 px wide
+# Type sizes in viewBox units. Pictures are 720 units wide, so that on a phone 360 px wide
 # a unit is half a pixel: a primary label is 11 px there and nothing is below 9 px.
-TITLE_SIZE = 25
-TITLE_SIZE_LONG = 22
+# sizes that a title tries: in one line, then in two
+TITLE_SIZES = {
+    "page": ((1, (25, 22, 20)), (2, (22, 20))),
+    "tall": ((1, (36, 32)), (2, (36, 32, 28))),
+}
 LABEL_SIZE = 22
 NOTE_SIZE = 18
 LEAST_SIZE = 18
@@ -104,6 +107,8 @@ ROLES = {
     "wood": RoleStyle(fill="wood", stroke="wood_edge", width=1.8),
     "wood_cut": RoleStyle(fill="wood_cut", stroke="wood_edge", width=1.6),
     "wood_grain": RoleStyle(stroke="wood_grain", width=1.2),
+    "masonry": RoleStyle(fill="hatch", stroke="quiet", width=1.6),
+    "badge": RoleStyle(fill="paper", stroke="ink", width=1.6),
     "steel": RoleStyle(fill="steel", stroke="steel_edge", width=1.8),
     "steel_line": RoleStyle(stroke="steel_edge", width=1.4),
     # thin lines
@@ -134,6 +139,9 @@ ROLES = {
     "shear_dot": RoleStyle(fill="shear", stroke="paper", width=1.5),
     "moment": RoleStyle(fill="moment_soft", stroke="moment", width=2.2),
     "moment_dot": RoleStyle(fill="moment", stroke="paper", width=1.5),
+    "slope": RoleStyle(fill="wall", stroke="quiet", width=2.2),
+    "deflection": RoleStyle(stroke="moved", width=3.2),
+    "moved_dot": RoleStyle(fill="moved", stroke="paper", width=1.5),
     # what lands where
     "tributary": RoleStyle(fill="force_soft", stroke="force", width=1.2, dash=(3, 4)),
 }

@@ -3,7 +3,7 @@
 Another notebook adds its own questions in a module beside these, with the decorator `asks`.
 """
 
-from . import depth, wall, beam  # noqa: F401 - importing them registers their questions
+from . import depth, wall, push, beam  # noqa: F401 - importing them registers their questions
 from .judging import Verdict, judge
 from .progress import Progress, Try, load_progress, save_progress
 from .question import Mistake, Question, asks, kinds, make_question

@@ -1,15 +1,19 @@
-"""Why depth beats width: two sections to one scale, and how far each one sags over the same span."""
+"""Why depth beats width: two sections to one scale, and how far each one sags over the same span.
+
+Every text has its own place; only thin leaders and the sections themselves move with a slider.
+"""
 
 from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput, check_choice, check_number
 from structlib.pictures.drawings import parts
-from structlib.pictures.labels import Callout, Label, place_callouts, text_width
+from structlib.pictures.labels import Label, text_width, wrap
 from structlib.pictures.scene import Curve, Dimension, Line, Polygon, Scene
 from structlib.pictures.style import NOTE_SIZE
 
-SECTION_TOP = 96.0
-PLY_GAP = 5.0
+PLY_GAP = 3.0
+# sag may take this share of the drawn span, the same in every frame, so that all print one factor
+SAG_ROOM = 0.19
 
 
 @dataclass(frozen=True)
@@ -110,6 +114,78 @@ class BoardsView:
     camera_sag: float = 0.0
 
 
+@dataclass(frozen=True)
+class _Places:
+    """Where things stand in one frame, in viewBox units."""
+
+    reference: tuple  # middle and room of the reference section
+    current: tuple  # middle and room of the current section
+    past: float  # how far the depth of the current section may reach
+    top: float  # top and bottom of the deepest section
+    base: float
+    name: float  # baseline of the names
+    ratios: tuple  # for each ratio: middle, baseline of its word, baseline of its number
+    ratio_size: tuple
+    span: tuple  # left and right end of the drawn span, its height
+    factor: tuple  # where the factor is printed: x, baseline, anchor
+    sags: tuple  # for each sag, current first: x, baseline of its first line, anchor, room
+    size: float
+    named: tuple  # where on the span the sags are named, current first
+    captions: int
+
+
+_PLACES = {
+    "page": _Places(
+        reference=(160, 84),
+        current=(474, 266),
+        past=716,
+        top=78,
+        base=342,
+        name=402,
+        ratios=((268, 136, 160), (268, 214, 238), (268, 292, 316)),
+        ratio_size=(18, 22),
+        span=(60, 660, 462),
+        factor=(360, 446, "middle"),
+        named=(0.34, 0.66),
+        sags=((20, 622, "start", 400), (700, 622, "end", 280)),
+        size=20,
+        captions=3,
+    ),
+    "wide": _Places(
+        reference=(126, 30),
+        current=(332, 124),
+        past=504,
+        top=84,
+        base=262,
+        name=322,
+        ratios=((208, 104, 126), (208, 166, 188), (208, 228, 250)),
+        ratio_size=(18, 20),
+        span=(524, 688, 118),
+        factor=(606, 100, "middle"),
+        named=(0.2, 0.9),
+        sags=((506, 198, "start", 200), (706, 262, "end", 200)),
+        size=20,
+        captions=2,
+    ),
+    "tall": _Places(
+        reference=(164, 84),
+        current=(452, 312),
+        past=716,
+        top=140,
+        base=470,
+        name=546,
+        ratios=((130, 612, 656), (360, 612, 656), (590, 612, 656)),
+        ratio_size=(24, 40),
+        span=(60, 660, 780),
+        factor=(360, 752, "middle"),
+        named=(0.34, 0.66),
+        sags=((20, 960, "start", 340), (700, 960, "end", 320)),
+        size=26,
+        captions=4,
+    ),
+}
+
+
 def draw_boards(view, frame="page"):
     """Draw two sections side by side and their sag over the same span, all to one scale.
 
@@ -142,19 +218,17 @@ def draw_boards(view, frame="page"):
     """
     check_choice("frame", frame, parts.FRAMES)
     _check(view)
-    width, height = parts.FRAMES[frame]
-    base = SECTION_TOP + 0.31 * height
-    section_labels, section_items = _sections(view, width, base)
-    shape_labels, shape_items, factor = _shapes(view, width, height, base + 122)
+    (width, height), at = parts.FRAMES[frame], _PLACES[frame]
+    shapes, factor = _shapes(view, at)
     texts = [view.note, _scale_text(view, factor)]
+    # a film in wide says with its picture what the note says in words
+    shown = texts[1:] if frame == "wide" else texts
     items = (
         parts.still_group("paper", [parts.paper(width, height)]),
-        *section_items,
-        *shape_items,
-        *section_labels,
-        *shape_labels,
-        *parts.caption_labels(texts, width, height, 3),
-        *parts.title_labels(view.title, width),
+        *_sections(view, at, frame),
+        *shapes,
+        *parts.caption_labels(shown, frame, at.captions),
+        *parts.title_labels(view.title, frame),
     )
     caption = " ".join(text for text in texts if text)
     return Scene(width, height, items, view.title, caption, _alt(view, factor))
@@ -183,142 +257,131 @@ def _check(view):
 
 def _boxes(board, middle, base, scale):
     wide = board.ply_width * scale
-    total = board.plies * wide + (board.plies - 1) * PLY_GAP
-    left = middle - total / 2
+    left = middle - (board.plies * wide + (board.plies - 1) * PLY_GAP) / 2
     return [
         (left + k * (wide + PLY_GAP), base - board.depth * scale, left + k * (wide + PLY_GAP) + wide, base)
         for k in range(board.plies)
     ]
 
 
-def _sections(view, width, base):
-    boards = [view.reference, view.current] + ([view.previous] if view.previous else [])
-    deepest = max(view.camera_depth, *(board.depth for board in boards))
-    widest = max(board.plies * board.ply_width for board in boards)
-    gaps = PLY_GAP * max(board.plies - 1 for board in boards)
-    scale = min((base - SECTION_TOP) / deepest, (_section_room(view, width) - gaps) / widest)
-    one, other = 0.25 * width, 0.75 * width
-    left, right = _boxes(view.reference, one, base, scale), _boxes(view.current, other, base, scale)
-    items = []
-    for board, boxes in ((view.reference, left), (view.current, right)):
+def _scale(view, at):
+    """The scale of both sections: the camera decides, until a section is too large for its place."""
+    rights = [view.current] + ([view.previous] if view.previous else [])
+    scales = [(at.base - at.top) / max(view.camera_depth, *(b.depth for b in (view.reference, *rights)))]
+    for boards, (_, room) in (([view.reference], at.reference), (rights, at.current)):
+        scales += [(room - PLY_GAP * (board.plies - 1)) / (board.plies * board.ply_width) for board in boards]
+    return min(scales)
+
+
+def _sections(view, at, frame):
+    scale, base = _scale(view, at), at.base
+    items, labels = [], []
+    for board, (middle, _), way in ((view.reference, at.reference, -1), (view.current, at.current, 1)):
+        boxes = _boxes(board, middle, base, scale)
+        left, top, right = boxes[0][0], boxes[0][1], boxes[-1][2]
         items += (
             [parts.rectangle(*box, "steel") for box in boxes]
             if board.material_kind == "steel"
             else parts.wood_row(boxes, board.material_kind, rings=True)
         )
+        edge = left if way < 0 else right
+        past = edge + 26 * way + text_width(board.depth_text, NOTE_SIZE) * way
+        if not 4 <= past <= at.past:
+            raise BadInput(
+                f"the depth text {board.depth_text!r} is too long; shorten it, for example '9 1/4 in'"
+            )
+        items += [
+            Line(((left - 20, base), (right + 20, base)), "ink"),
+            Dimension((edge, top), (edge, base), 18 * way, board.depth_text, NOTE_SIZE, beside=True),
+            Dimension((left, base), (right, base), 14, board.width_text, NOTE_SIZE, beside=True),
+        ]
+        labels += _name(board.name, middle, at.name, 26 if frame == "tall" else 20, at.reference[0] - 10)
     if view.previous and view.previous != view.current:
         items += [
-            Line((*_corners(box), _corners(box)[0]), "ghost")
-            for box in _boxes(view.previous, other, base, scale)
+            Line(((a, b), (c, b), (c, d), (a, d), (a, b)), "ghost")
+            for a, b, c, d in _boxes(view.previous, at.current[0], base, scale)
         ]
-    items.append(Line(((left[0][0] - 30, base), (left[-1][2] + 30, base)), "ink"))
-    items.append(Line(((right[0][0] - 30, base), (right[-1][2] + 30, base)), "ink"))
-    items += [
-        Dimension((left[0][0], left[0][1]), (left[0][0], base), -20, view.reference.depth_text, beside=True),
-        Dimension(
-            (right[-1][2], right[0][1]), (right[-1][2], base), 20, view.current.depth_text, beside=True
-        ),
-        Dimension((left[0][0], base), (left[-1][2], base), 16, view.reference.width_text, beside=True),
-        Dimension((right[0][0], base), (right[-1][2], base), 16, view.current.width_text, beside=True),
-    ]
-    labels = [
-        Label(view.reference.name, one, base + 64, "ink", 22, "middle", bold=True),
-        Label(view.current.name, other, base + 64, "ink", 22, "middle", bold=True),
-    ]
-    return labels + _ratios(view, width, base, right), items + _ratio_leaders(view, width, base, right)
+    return [*items, *_ratios(view, at, _boxes(view.current, at.current[0], base, scale), frame), *labels]
 
 
-def _corners(box):
-    left, top, right, bottom = box
-    return [(left, top), (right, top), (right, bottom), (left, bottom)]
+def _name(name, middle, y, size, half):
+    if text_width(name, size, bold=True) > 2 * half:
+        size = 18
+    if text_width(name, size, bold=True) > 2 * half:
+        raise BadInput(f"the name {name!r} is too long; shorten it, for example '2-2x6'")
+    return [Label(name, middle, y, "ink", size, "middle", bold=True)]
 
 
-def _section_room(view, width):
-    # the depth stands beside each section, on the outer side; the ratios stand between the two
-    texts = max(text_width(board.depth_text, NOTE_SIZE) for board in (view.reference, view.current))
-    room = 2 * (0.25 * width - 36 - texts)
-    if room < 60:
-        raise BadInput("the depth texts are too long; shorten them, for example '11 1/4 in'")
-    ratios = max(text_width(view.wood_text, 20), text_width(view.strength_text, 20, bold=True))
-    between = 0.5 * width - ratios - 64
-    if between < 60:
-        raise BadInput(
-            f"the text {view.strength_text!r} or {view.wood_text!r} is too long; shorten it, "
-            "for example 'strength 2.1 x'"
-        )
-    return min(150.0, room, between)
-
-
-def _ratio_rows(base, boxes):
-    # the area is named at the middle of the face, the strength at the outermost fibre
-    face = max(boxes[0][1], (boxes[0][1] + base) / 2 - 14)
-    return min(face, base - 62), base - 14
-
-
-def _ratios(view, width, base, boxes):
-    wood, fibre = _ratio_rows(base, boxes)
-    middle = 0.5 * width
-    return [
-        Label(view.wood_text, middle, wood + 6, "ink", 20, "middle"),
-        Label(view.strength_text, middle, fibre + 6, "ink", 20, "middle", bold=True),
-    ]
-
-
-def _ratio_leaders(view, width, base, boxes):
-    wood, fibre = _ratio_rows(base, boxes)
-    left, middle = boxes[0][0], 0.5 * width + 8
-    face = (left + boxes[0][2]) / 2
-    first = middle + text_width(view.wood_text, 20) / 2
-    second = middle + text_width(view.strength_text, 20, bold=True) / 2
-    return [
-        Line(((first, wood), (face, wood)), "leader"),
-        parts.dot(face, wood, "ink_dot", 4),
-        Line(((second, fibre), (left - 16, fibre), (left, base)), "leader"),
-        Line(((left, base), (boxes[-1][2], base)), "governs"),
-    ]
-
-
-def _shapes(view, width, height, top):
-    left, right = 76.0, width - 76.0
-    scale = (right - left) / view.span
-    room = height - 62 - 76 - top
-    sags = [*view.reference_sag, *view.current_sag, *view.previous_sag, view.camera_sag]
-    factor = parts.fitting_factor(view.exaggeration, max(abs(sag) for sag in sags) * scale, room)
-    items = [*_supports(left, right, top), Line(((left, top), (right, top)), "guide")]
-    curves = [("reference", view.reference_sag)] + (
-        [("ghost", view.previous_sag)] if len(view.previous_sag) else []
-    )
-    for role, sag in (*curves, ("moved", view.current_sag)):
-        items.append(Curve([left + x * scale for x in view.x], [top + s * scale * factor for s in sag], role))
-    callouts = []
-    for board, sag, text, role, side in (
-        (view.current, view.current_sag, view.current_sag_text, "moved", 0.34),
-        (view.reference, view.reference_sag, view.reference_sag_text, "ink", 0.66),
+def _ratios(view, at, boxes, frame):
+    """What changed, each ratio in its place: the area at the face, the strength at the outermost fibre."""
+    base, left, top = at.base, boxes[0][0], boxes[0][1]
+    labels, reach = [], []
+    for text, (x, word_y, number_y) in zip(
+        (view.wood_text, view.strength_text, view.stiffness_text), at.ratios
     ):
-        k = min(range(len(view.x)), key=lambda i: abs(view.x[i] - side * view.span))
-        more = f", {view.stiffness_text}" if board is view.current else ""
-        callouts.append(
-            Callout(
-                f"{board.name} sags {text}{more}",
-                left + view.x[k] * scale,
-                top + sag[k] * scale * factor,
-                role,
-                20,
-                board is view.current,
+        word, _, number = text.partition(" ")
+        small, large = at.ratio_size
+        half = max(text_width(word, small), text_width(number, large, bold=True)) / 2
+        room = {"page": 60, "wide": 54, "tall": 110}[frame]
+        if half > room:
+            raise BadInput(f"the text {text!r} is too long; shorten it, for example 'strength 2.1 x'")
+        labels += [
+            Label(word, x, word_y, "ink", small, "middle"),
+            Label(number or "-", x, number_y, "ink", large, "middle", bold=True),
+        ]
+        reach.append((x + room - 6, (word_y + number_y) / 2 - 6))
+    face = ((left + boxes[0][2]) / 2, (top + base) / 2)
+    items = [Line(((left, base), (boxes[-1][2], base)), "governs")]
+    if frame != "tall":
+        items += [
+            Line((reach[0], face), "leader"),
+            parts.dot(*face, "ink_dot", 4),
+            Line((reach[1], (left - 4, base)), "leader"),
+        ]
+    return items + labels
+
+
+def _shapes(view, at):
+    left, right, top = at.span
+    scale = (right - left) / view.span
+    sags = [*map(float, view.reference_sag), *map(float, view.current_sag), view.camera_sag]
+    factor = parts.fitting_factor(view.exaggeration, max(map(abs, sags)) / view.span, SAG_ROOM)
+    xs = [left + float(x) * scale for x in view.x]
+    step = scale * factor
+    lowest = top + SAG_ROOM * (right - left) + 1
+    items = [*_supports(left, right, top), Line(((left, top), (right, top)), "guide")]
+    if len(view.previous_sag):
+        points = [(x, top + float(s) * step) for x, s in zip(xs, view.previous_sag)]
+        if max(y for _, y in points) <= lowest:
+            items.append(Curve(*zip(*points), "ghost"))
+    x, y, anchor = at.factor
+    labels = [Label(f"sag × {factor:g}", x, y, "moved", at.size, anchor, bold=True)]
+    for board, sag, text, role, side, place in (
+        (view.reference, view.reference_sag, view.reference_sag_text, "ink", at.named[1], at.sags[1]),
+        (view.current, view.current_sag, view.current_sag_text, "moved", at.named[0], at.sags[0]),
+    ):
+        heights = [top + float(s) * step for s in sag]
+        items.append(Curve(xs, heights, "reference" if role == "ink" else "moved"))
+        block = _sag_lines(f"{board.name} sags {text}", role, place, at.size)
+        labels += block
+        k = min(range(len(xs)), key=lambda i: abs(xs[i] - left - side * (right - left)))
+        box = block[0].box()
+        items.append(
+            Line(
+                ((xs[k], heights[k]), (box[0] + 60 if place[2] == "start" else box[2] - 60, box[1] - 1)),
+                "leader",
             )
         )
-    avoid = [((left, top - 2, right, top + 2), 60)]
-    every = max(1, len(view.x) // 12)
-    for sag in (view.reference_sag, view.current_sag):
-        xs, ys = [*view.x[::every], view.x[-1]], [*sag[::every], sag[-1]]
-        for x0, x1, a, b in zip(xs, xs[1:], ys, ys[1:]):
-            y = sorted((top + a * scale * factor, top + b * scale * factor))
-            avoid.append(((left + x0 * scale, y[0] - 3, left + x1 * scale, y[1] + 3), 150))
-    placed = place_callouts(
-        callouts, bounds=(parts.MARGIN, top + 6, width - parts.MARGIN, height - 60), avoid=avoid
-    )
-    items += [Line(leader, "leader") for _, leader in placed]
-    return [label for label, _ in placed], items, factor
+    return items + labels, factor
+
+
+def _sag_lines(text, role, place, size):
+    x, y, anchor, room = place
+    bold = role == "moved"
+    lines = wrap(text, room, size, bold)
+    if len(lines) > 2 or max(text_width(line, size, bold) for line in lines) > room:
+        raise BadInput(f"the text {text!r} is too long; shorten the name of the board, for example '2-2x6'")
+    return [Label(line, x, y + 1.15 * size * k, role, size, anchor, bold) for k, line in enumerate(lines)]
 
 
 def _supports(left, right, top):

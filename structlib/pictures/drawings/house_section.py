@@ -1,26 +1,24 @@
 """What a wall carries: a section through a house, with what lands on the wall at every level."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from structlib.ground.refusals import BadInput, check_choice, check_number
 from structlib.pictures.drawings import parts
-from structlib.pictures.labels import (
-    Callout,
-    Label,
-    boxes_meet,
-    place_callouts,
-    plate_box,
-    spread,
-    text_width,
-    wrap,
-)
+from structlib.pictures.labels import Label, spread, text_width, wrap
 from structlib.pictures.scene import Arrow, Line, Polygon, Scene, rectangle
 from structlib.pictures.style import NOTE_SIZE
 
 KINDS = ("roof", "attic", "ceiling", "floor")
-PLACES = ("inside", "left", "right")
 
-TOP = 84.0
+# the room of the house: left, top, right, bottom
+ROOM = {
+    "page": (20.0, 76.0, 700.0, 628.0),
+    "wide": (20.0, 76.0, 400.0, 336.0),
+    "tall": (20.0, 128.0, 700.0, 690.0),
+}
+# the room of the table beside or below the house, in frames that have one
+TABLE = {"wide": (440.0, 70.0, 700.0, 344.0), "tall": (20.0, 730.0, 700.0, 1120.0)}
+CAPTIONS = {"page": 3, "wide": 2, "tall": 4}
 JOIST = 13.0
 WALL = 12.0
 NAMES = 128.0
@@ -110,25 +108,28 @@ class HouseSectionView:
 class _Frame:
     """Where everything goes in one house section."""
 
-    def __init__(self, view, width, height):
-        self.width, self.height = width, height
+    def __init__(self, view, frame):
+        self.frame = frame
+        self.width, self.height = parts.FRAMES[frame]
+        left, self.top, right, bottom = ROOM[frame]
         roof = view.levels[0].kind == "roof"
         total = view.house_left + view.house_right
         tall = view.levels[0].height + (view.roof_rise if roof else 0)
         hang = view.overhang if roof else 0.0
-        self.bottom = height - 100
         # an outside wall has its totals outside the house, so the names change sides
         self.place = "left" if view.house_left == 0 else ("right" if view.house_right == 0 else "inside")
-        before, after = {"inside": (NAMES, 0.0), "left": (TOTALS, NAMES), "right": (NAMES, TOTALS)}[
-            self.place
-        ]
-        room = width - before - after - 2 * parts.MARGIN
-        self.scale = min(room / (total + 2 * hang), (self.bottom - TOP) / tall)
-        self.bottom = (TOP + self.bottom + tall * self.scale) / 2
+        if frame != "wide":
+            # the table of a wide film says the names and totals
+            before, after = {"inside": (NAMES, 0.0), "left": (TOTALS, NAMES), "right": (NAMES, TOTALS)}[
+                self.place
+            ]
+            left, right = left + before, right - after
+        self.scale = min((right - left) / (total + 2 * hang), (bottom - self.top) / tall)
+        self.bottom = (self.top + bottom + tall * self.scale) / 2
         drawn = (total + 2 * hang) * self.scale
-        start = before + parts.MARGIN + (room - drawn) / 2 + hang * self.scale
-        self.wall = start + view.house_left * self.scale
-        self.left, self.right = start, start + total * self.scale
+        self.left = left + (right - left - drawn) / 2 + hang * self.scale
+        self.right = self.left + total * self.scale
+        self.wall = self.left + view.house_left * self.scale
         self.hang = hang * self.scale
 
     def x(self, from_wall):
@@ -168,23 +169,22 @@ def draw_house_section(view, frame="page"):
     """
     check_choice("frame", frame, parts.FRAMES)
     _check(view)
-    width, height = parts.FRAMES[frame]
-    at = _Frame(view, width, height)
-    labels = _labels(view, at)
+    at = _Frame(view, frame)
     texts = [view.note, _caption(view)]
     items = (
-        parts.still_group("paper", [parts.paper(width, height)]),
+        parts.still_group("paper", [parts.paper(at.width, at.height)]),
         *_tributaries(view, at),
         *_shell(view, at),
         *_joists(view, at),
         *_falling(view, at),
         *_wall_arrows(view, at),
-        *labels,
-        *parts.caption_labels(texts, width, height, 3),
-        *parts.title_labels(view.title, width),
+        *(_labels(view, at) if frame != "wide" else []),
+        *(_table(view, at) if frame in TABLE else []),
+        *parts.caption_labels(texts[1:] if frame == "wide" else texts, frame, CAPTIONS[frame]),
+        *parts.title_labels(view.title, frame),
     )
     caption = " ".join(text for text in texts if text)
-    return Scene(width, height, items, view.title, caption, _alt(view, caption))
+    return Scene(at.width, at.height, items, view.title, caption, _alt(view, caption))
 
 
 def _check(view):
@@ -379,80 +379,42 @@ def _wall_arrows(view, at):
 
 
 def _labels(view, at):
+    """Names at the edge, what lands beside the wall, running totals in or outside the wall.
+
+    Each stack of texts keeps its order from top to bottom and is spread, never searched.
+    """
     x, anchor = (at.width - parts.MARGIN, "end") if at.place == "left" else (parts.MARGIN, "start")
-    names = [
-        Label(
-            level.name,
-            x,
-            at.y(level.height) + (0 if level.kind == "roof" else JOIST),
-            "quiet",
-            NOTE_SIZE,
-            anchor,
-        )
-        for level in view.levels
-    ]
-    for label in names:
-        if text_width(label.text, label.size) > NAMES:
-            raise BadInput(f"the name {label.text!r} is too long; shorten it, for example 'upper floor'")
-    labels = spread(names, top=TOP, bottom=at.bottom + 10, gap=1)
-    leaders, avoid = [], _drawn(view, at)
-    if at.place == "inside":
-        for level, top, bottom in _storeys(view, at):
-            _add(_total_places(level, at, top, bottom), (at.wall, top), at, labels, leaders, avoid)
-    else:
-        _totals_outside(view, at, labels, leaders)
+    names = []
     for level in view.levels:
-        for way, share, text in (
-            (-1, level.left_tributary, level.left_text),
-            (1, level.right_tributary, level.right_text),
-        ):
-            if text:
-                landing = (at.x(way * share / 2), at.y(level.height) - 10)
-                _add(_landing_places(level, view, at, way, share, text), landing, at, labels, leaders, avoid)
-    return [*leaders, *labels]
+        y = at.y(level.height) + (0 if level.kind == "roof" else JOIST)
+        names.append(Label(level.name, x, y, "quiet", NOTE_SIZE, anchor))
+        if text_width(level.name, NOTE_SIZE) > NAMES:
+            raise BadInput(f"the name {level.name!r} is too long; shorten it, for example 'upper floor'")
+    labels = spread(names, top=at.top, bottom=at.bottom + 10, gap=1)
+    tops = {level: top for level, top, _ in _storeys(view, at)}
+    stacks = {-1: [], 1: []}
+    for level in view.levels:
+        for way, text in ((-1, level.left_text), (1, level.right_text)):
+            stacks[way] += _landing(level, at, way, text) if text else []
+        if at.place == "inside" and level in tops:
+            stacks[1].append(
+                Label(level.total_text, at.wall + 20, tops[level] + 22, "force", 22, bold=True, plate="plate")
+            )
+    for stack in stacks.values():
+        labels += spread(_in_order(stack), top=at.top - 6, bottom=at.bottom - 4, gap=4)
+    return labels if at.place == "inside" else labels + _totals_outside(view, at)
 
 
-def _drawn(view, at):
-    """What a text that looks for room had better not cover, with its price."""
-    drawn = [((at.wall - 12, TOP, at.wall + 12, at.bottom), 300)]
-    drawn += [
-        (
-            (
-                at.x(-level.left_span),
-                at.y(level.height) - 20,
-                at.x(level.right_span),
-                at.y(level.height) + JOIST,
-            ),
-            200,
-        )
-        for level in view.levels
-        if level.kind != "roof"
-    ]
-    return drawn
+def _in_order(stack):
+    # texts of a level never pass those of the level above it
+    ordered, least = [], -1e9
+    for label in stack:
+        least = max(least + 0.001, label.y)
+        ordered.append(replace(label, y=least))
+    return ordered
 
 
-def _add(places, thing, at, labels, leaders, avoid):
-    """Take the first free one of the usual places; else any free place, with a leader."""
-    taken = [plate_box(label) for label in labels]
-    for block in places:
-        boxes = [plate_box(label) for label in block]
-        inside = all(
-            box[0] >= 4 and box[2] <= at.width - 4 and box[1] >= TOP - 12 and box[3] <= at.bottom
-            for box in boxes
-        )
-        if inside and not any(boxes_meet(box, other) for box in boxes for other in taken):
-            labels += block
-            return
-    first = places[0][0]
-    text = " ".join(label.text for label in places[0])
-    callout = Callout(text, *thing, first.role, first.size, first.bold)
-    bounds = (NAMES + parts.MARGIN + 4, TOP - 10, at.width - 6, at.bottom - 4)
-    label, leader = place_callouts([callout], bounds=bounds, taken=taken, avoid=avoid)[0]
-    labels.append(label)
-    leaders.append(Line(leader, "leader"))
-
-
-def _totals_outside(view, at, labels, leaders):
+def _totals_outside(view, at):
     way, anchor = (-1, "end") if at.place == "left" else (1, "start")
     x = at.wall + way * (at.hang + 16)
     storeys = _storeys(view, at)
@@ -464,48 +426,59 @@ def _totals_outside(view, at, labels, leaders):
     column = [
         Label(level.total_text, x, top + 24, "force", 22, anchor, bold=True) for level, top, _ in storeys
     ]
-    column = spread(column, top=TOP, bottom=at.bottom, gap=4)
-    labels += column
-    leaders += [
-        Line(((x - way * 5, label.y - 8), (at.wall - way * -8, top + 4)), "leader")
+    column = spread(column, top=at.top, bottom=at.bottom, gap=4)
+    leaders = [
+        Line(((x - way * 5, label.y - 8), (at.wall + way * 8, top + 4)), "leader")
         for label, (_, top, _) in zip(column, storeys)
     ]
+    return [*leaders, *column]
 
 
-def _total_places(level, at, top, bottom):
-    sides = (("start", 20), ("end", -20)) if bottom - top >= 26 else (("end", -20), ("start", 20))
+def _landing(level, at, way, text):
+    # above the shaded band inside the house; below the joists at an outside wall, where the roof comes down
+    edge = at.left if way < 0 else at.right
+    lines = wrap(text, max(120.0, abs(edge - at.wall) - 24), NOTE_SIZE)
+    x, anchor = at.wall + way * 14, ("end" if way < 0 else "start")
+    if at.place == "inside":
+        first = at.y(level.height) - (70 if level.kind == "roof" else 26) - 22 * (len(lines) - 1)
+    else:
+        first = at.y(level.height) + JOIST + 20
     return [
-        [Label(level.total_text, at.wall + shift, top + 22, "force", 22, side, bold=True, plate="plate")]
-        for side, shift in sides
+        Label(line, x, first + 22 * k, "ink", NOTE_SIZE, anchor, plate="plate")
+        for k, line in enumerate(lines)
     ]
 
 
-def _landing_places(level, view, at, way, share, text):
-    edge = at.left if way < 0 else at.right
-    lines = wrap(text, max(120.0, abs(edge - at.wall) - 24), NOTE_SIZE)
-    anchor, x, y = ("end" if way < 0 else "start"), at.wall + way * 14, at.y(level.height) - 26
-    if level.kind == "roof":
-        blocks = [
-            _block(lines, at.x(way * share * part), y - rise, "middle")
-            for rise in (0, 20, 40)
-            for part in (0.5, 0.6, 0.7, 0.8, 0.9, 1.0)
+def _table(view, at):
+    """Level by level in words: what lands, and the running total, in larger type where there is room."""
+    left, top, right, bottom = TABLE[at.frame]
+    small, large = (18, 20) if at.frame == "wide" else (24, 28)
+    rows = []
+    for level in view.levels:
+        landing = [text for text in (level.left_text, level.right_text) if text]
+        lines = wrap(" + ".join(landing) if landing else "nothing lands", right - left, small)
+        if text_width(level.name, small) + text_width(level.total_text, large, bold=True) + 16 > right - left:
+            raise BadInput(f"the name {level.name!r} and its total are too long to stand in one line")
+        rows.append((level, lines))
+    step = small + 5.0
+    need = sum(step * (1 + len(lines)) for _, lines in rows)
+    if need > bottom - top or any(
+        text_width(line, small) > right - left for _, lines in rows for line in lines
+    ):
+        raise BadInput("what lands on the wall does not fit in the table; give fewer levels or shorter texts")
+    gap = min(30.0, (bottom - top - need) / len(rows))
+    y, items = top + (bottom - top - need - gap * (len(rows) - 1)) / 2 + small, []
+    for level, lines in rows:
+        if at.frame == "wide":
+            eave = at.right + (at.hang if level.kind == "roof" else 0)
+            items.append(Line(((eave + 8, at.y(level.height)), (left - 6, y - 6)), "leader"))
+        items += [
+            Label(level.name, left, y, "ink", small),
+            Label(level.total_text, right, y, "force", large, "end", bold=True),
+            *[Label(line, left, y + step * (k + 1), "quiet", small) for k, line in enumerate(lines)],
         ]
-        return [block for block in blocks if _under_roof(block, view, at)] or blocks[:1]
-    below = y + 26 + JOIST + 20 + 21 * (len(lines) - 1)
-    return [_block(lines, x, place, anchor) for place in ((y,) if at.place == "inside" else (below, y))]
-
-
-def _under_roof(block, view, at):
-    left, top, right, _ = plate_box(max(block, key=lambda label: text_width(label.text, label.size)))
-    top = min(plate_box(label)[1] for label in block)
-    return all(_roof_y(view, at, x) + 6 <= top for x in (left, right))
-
-
-def _block(lines, x, y, anchor):
-    return [
-        Label(line, x, y - 21 * i, "ink", NOTE_SIZE, anchor, plate="plate")
-        for i, line in enumerate(reversed(lines))
-    ][::-1]
+        y += step * (1 + len(lines)) + gap
+    return items
 
 
 def _caption(view):

@@ -1,28 +1,35 @@
 """What all drawings share: paper, title, caption, scales, wood and supports."""
 
+from dataclasses import replace
+
 from structlib.ground.refusals import BadInput, check_number
-from structlib.pictures.labels import Label, wrap
+from structlib.pictures.labels import Label, text_width, wrap
 from structlib.pictures.scene import Grain, Group, Line, Polygon, rectangle
-from structlib.pictures.style import NOTE_SIZE, TITLE_SIZE, TITLE_SIZE_LONG
+from structlib.pictures.style import NOTE_SIZE, TITLE_SIZES
 
 MARGIN = 20.0
-STEPS = (1, 2, 5)
 
-# page: beside sliders; wide: 16:9 film; tall: 9:16 film
-FRAMES = {"page": (720.0, 720.0), "wide": (1280.0, 720.0), "tall": (720.0, 1280.0)}
+# page: beside sliders; wide: 16:9 film; tall: 9:16 film. All are equally wide, so that type of one
+# size reads equally well wherever a picture is shown 360 pixels wide.
+FRAMES = {"page": (720.0, 720.0), "wide": (720.0, 405.0), "tall": (720.0, 1280.0)}
+
+# where the title ends: room for two lines is kept even when one is enough
+TITLE_ROOM = {"page": 66.0, "wide": 66.0, "tall": 116.0}
+# type of an upright film is larger: it has the room
+TYPE = {"page": NOTE_SIZE, "wide": NOTE_SIZE, "tall": 22}
 
 MATERIALS = ("sawn", "lvl", "timber", "steel")
 
 
-def title_labels(title, width):
-    """Lay the title out in at most two lines.
+def title_labels(title, frame="page"):
+    """Lay the title out: in one line if it fits, in two otherwise, in the same band.
 
     Parameters
     ----------
     title : str
         The message [-].
-    width : float
-        Width of the picture in viewBox units [-].
+    frame : str
+        Frame of the picture, as in ``FRAMES`` [-].
 
     Returns
     -------
@@ -36,7 +43,7 @@ def title_labels(title, width):
 
     Examples
     --------
-    >>> [label.text for label in title_labels("Twice the depth: 8 times as stiff", 720)]
+    >>> [label.text for label in title_labels("Twice the depth: 8 times as stiff")]
     ['Twice the depth: 8 times as stiff']
     """
     if not title.strip():
@@ -44,26 +51,31 @@ def title_labels(title, width):
             "a picture needs a title that says its message, for example "
             "'Twice the depth: 8 times as stiff'"
         )
-    for size in (TITLE_SIZE, TITLE_SIZE_LONG):
-        lines = wrap(title, width - 2 * MARGIN, size, bold=True)
-        if len(lines) <= 2:
-            return [Label(line, MARGIN, 34 + 30 * k, "ink", size, bold=True) for k, line in enumerate(lines)]
-    raise BadInput(f"a title must fit in two lines, about 80 letters, got {len(title)} letters: {title!r}")
+    room, band = FRAMES[frame][0] - 2 * MARGIN, TITLE_ROOM[frame]
+    for most, sizes in TITLE_SIZES["tall" if frame == "tall" else "page"]:
+        for size in sizes:
+            lines = wrap(title, room, size, bold=True)
+            if len(lines) <= most and text_width(max(lines, key=len), size, bold=True) <= room:
+                # the lines stand in the middle of the band
+                first = band / 2 + 0.36 * size - 0.6 * size * (len(lines) - 1)
+                return [
+                    Label(line, MARGIN, first + 1.2 * size * k, "ink", size, bold=True)
+                    for k, line in enumerate(lines)
+                ]
+    raise BadInput(f"a title must fit in two lines, about 90 letters, got {len(title)} letters: {title!r}")
 
 
-def caption_labels(texts, width, height, most):
-    """Lay caption texts out in lines that end at the bottom of the picture.
+def caption_labels(texts, frame, most):
+    """Lay caption texts out in lines that begin at a fixed height, so that none moves.
 
     Parameters
     ----------
     texts : list of str
         Paragraphs; the first one is printed in ink, the others quietly [-].
-    width : float
-        Width of the picture in viewBox units [-].
-    height : float
-        Height of the picture in viewBox units [-].
+    frame : str
+        Frame of the picture, as in ``FRAMES`` [-].
     most : int
-        Greatest number of lines [-].
+        Number of lines that there is room for [-].
 
     Returns
     -------
@@ -77,18 +89,91 @@ def caption_labels(texts, width, height, most):
 
     Examples
     --------
-    >>> [label.y for label in caption_labels(["one", "two"], 720, 720, 3)]
-    [684.0, 706.0]
+    >>> [label.y for label in caption_labels(["one", "two"], "page", 3)]
+    [662.0, 684.0]
     """
+    width, size = FRAMES[frame][0], TYPE[frame]
     rows = []
     for k, text in enumerate(texts):
-        rows += [(line, "quiet" if k else "ink") for line in wrap(text, width - 2 * MARGIN, NOTE_SIZE)]
+        # an empty paragraph keeps its line, so that the others stay where they are
+        rows += [(line, "quiet" if k else "ink") for line in wrap(text, width - 2 * MARGIN, size) or [""]]
     if len(rows) > most:
         raise BadInput(
             f"the caption needs {len(rows)} lines and {most} fit; shorten the sentence or the scale texts"
         )
-    first = height - 14.0 - 22.0 * (len(rows) - 1)
-    return [Label(line, MARGIN, first + 22.0 * k, role, NOTE_SIZE) for k, (line, role) in enumerate(rows)]
+    first = caption_top(frame, most) + size
+    return [
+        Label(line, MARGIN, first + (size + 4) * k, role, size) for k, (line, role) in enumerate(rows) if line
+    ]
+
+
+def caption_top(frame, most):
+    """Give the height at which the captions begin.
+
+    Parameters
+    ----------
+    frame : str
+        Frame of the picture, as in ``FRAMES`` [-].
+    most : int
+        Number of lines that there is room for [-].
+
+    Returns
+    -------
+    float
+        From the top edge, in viewBox units [-].
+
+    Examples
+    --------
+    >>> caption_top("page", 3)
+    644.0
+    """
+    size = TYPE[frame]
+    return FRAMES[frame][1] - (12.0 if frame != "tall" else 36.0) - (size + 4) * most + 2
+
+
+def row_apart(row, left, right):
+    """Push texts of one row aside until none overlaps; their order and nearly their places are kept.
+
+    Parameters
+    ----------
+    row : list of Label
+        Labels that share a baseline [-].
+    left : float
+        Left end of the row in viewBox units [-].
+    right : float
+        Right end of the row in viewBox units [-].
+
+    Returns
+    -------
+    list of Label
+        The labels from left to right, each around its middle [-].
+
+    Raises
+    ------
+    BadInput
+        When the row is too short for them.
+
+    Examples
+    --------
+    >>> pair = [Label("900 lb", 50, 20, size=20), Label("700 lb", 60, 20, size=20)]
+    >>> [round(label.x) for label in row_apart(pair, 0, 400)]
+    [50, 123]
+    """
+    row = sorted(row, key=lambda label: label.x)
+    halves = [text_width(label.text, label.size, label.bold) / 2 + 5 for label in row]
+    if 2 * sum(halves) > right - left:
+        raise BadInput(
+            "the texts of the point loads or supports do not fit in one row; shorten them or give fewer"
+        )
+    xs, edge = [], left
+    for label, half in zip(row, halves):
+        xs.append(max(edge + half, label.x))
+        edge = xs[-1] + half
+    edge = right
+    for k in reversed(range(len(xs))):
+        xs[k] = min(xs[k], edge - halves[k])
+        edge = xs[k] - halves[k]
+    return [replace(label, x=x, anchor="middle") for label, x in zip(row, xs)]
 
 
 def paper(width, height):
@@ -281,6 +366,29 @@ def check_pairs(name, xs, ys):
             f"the {name} needs at least two points and as many places as values, "
             f"got {len(xs)} places and {len(ys)} values"
         )
+
+
+def peak_index(values):
+    """Find the greatest value of a diagram; of equal ones the leftmost, so that dust moves nothing.
+
+    Parameters
+    ----------
+    values : list of float
+        Values of the diagram [any].
+
+    Returns
+    -------
+    int
+        Index of the peak [-].
+
+    Examples
+    --------
+    >>> peak_index([5.0, 0.0, -5.0000000001])
+    0
+    """
+    sizes = [abs(value) for value in values]
+    enough = max(sizes) * (1 - 1e-6)
+    return next(k for k, size in enumerate(sizes) if size >= enough)
 
 
 def ground_line(left, right, y, depth=9.0):

@@ -1,4 +1,4 @@
-"""How the plies of a built-up beam are fastened together, and what its hangers, posts and ends must be held for.
+"""How the plies of a built-up beam are fastened together, and what its hangers and ends must be held for.
 
 Plies share a load only if they sag together. Load on top reaches each of them; load that hangs on one side
 reaches the outer ply only, and fasteners must pass the rest inward. What a hanger, clip or strap must hold
@@ -17,7 +17,13 @@ from structlib.ground.units import ft, inch, lb, plf
 from structlib.mechanics.fastener_groups import fastener_flow, fastener_spacing
 from structlib.rules.check import Check, least_verified
 from structlib.rules.us.dowels import (
-    Fastener, adjusted_value, geometry_factor, is_thin, lateral_value, least_distances, wood_piece,
+    Fastener,
+    adjusted_value,
+    geometry_factor,
+    is_thin,
+    lateral_value,
+    least_distances,
+    wood_piece,
 )
 from structlib.rules.us.inputs import check_amount, check_size, check_words, check_yes_or_no
 
@@ -61,8 +67,8 @@ class PlyFastening:
     Examples
     --------
     >>> from structlib.rules.us.dowels import nail
-    >>> found = ply_fastening(plies=2, ply_width=1.5*inch, depth=9.25*inch, side_load=400*plf, specific_gravity=0.5,
-    ...                       fastener=nail("10d common"), rows=3)
+    >>> found = ply_fastening(plies=2, ply_width=1.5*inch, depth=9.25*inch, side_load=400*plf,
+    ...                       specific_gravity=0.5, fastener=nail("10d common"), rows=3)
     >>> found.mode
     'IV'
     """
@@ -217,7 +223,7 @@ def loads_between_plies(ply_loads):
     """
     loads = _listed_loads(ply_loads)
     part = sum(loads) / len(loads)
-    passed, arrived = [], 0.0
+    passed, arrived = [], 0
     for count, load in enumerate(loads[:-1], start=1):
         arrived = arrived + load
         passed.append(arrived - count * part)
@@ -225,7 +231,7 @@ def loads_between_plies(ply_loads):
 
 
 def load_to_pass(*, side_load, plies):
-    """Return the load that must pass out of the loaded ply when all load hangs on one side: (n - 1) / n of it.
+    """Return the load that must pass out of the loaded ply when all hangs on one side: (n - 1) / n of it.
 
     Parameters
     ----------
@@ -259,9 +265,22 @@ def load_to_pass(*, side_load, plies):
     return side_load * (plies - 1) / plies
 
 
-def ply_fastening(*, plies, ply_width, depth, side_load, specific_gravity, fastener, rows, other_side_load=0.0,
-                  staggered=False, time_factor=1.0, moisture="dry", combination=""):
-    """Lay out the fasteners between the plies of a beam that is loaded from the side, or refuse what does not fit.
+def ply_fastening(
+    *,
+    plies,
+    ply_width,
+    depth,
+    side_load,
+    specific_gravity,
+    fastener,
+    rows,
+    other_side_load=0.0,
+    staggered=False,
+    time_factor=1.0,
+    moisture="dry",
+    combination="",
+):
+    """Lay out the fasteners between the plies of a beam loaded from the side, or refuse what does not fit.
 
     Parameters
     ----------
@@ -311,8 +330,8 @@ def ply_fastening(*, plies, ply_width, depth, side_load, specific_gravity, faste
     Examples
     --------
     >>> from structlib.rules.us.dowels import nail
-    >>> found = ply_fastening(plies=3, ply_width=1.5*inch, depth=11.25*inch, side_load=600*plf, specific_gravity=0.5,
-    ...                       fastener=nail("10d common"), rows=3)
+    >>> found = ply_fastening(plies=3, ply_width=1.5*inch, depth=11.25*inch, side_load=600*plf,
+    ...                       specific_gravity=0.5, fastener=nail("10d common"), rows=3)
     >>> round(found.load_between / plf), round(found.spacing / inch)
     (400, 10)
     """
@@ -322,8 +341,10 @@ def ply_fastening(*, plies, ply_width, depth, side_load, specific_gravity, faste
     between = loads_between_plies([side_load] + [0.0] * (plies - 2) + [other_side_load])
     load = max(abs(one) for one in between)
     if load <= 1e-9 * max(side_load, other_side_load, 1e-9):
-        raise BadInput("no load has to pass between these plies; see top_loaded_patterns for nailing that only holds "
-                       "them together")
+        raise BadInput(
+            "no load has to pass between these plies; see top_loaded_patterns for nailing that only holds "
+            "them together"
+        )
     piece = wood_piece(thickness=ply_width, specific_gravity=specific_gravity, angle=numpy.pi / 2)
     found = lateral_value(fastener, main=piece, side=piece)
     value, used = adjusted_value(found, fastener, time_factor=time_factor, moisture=moisture)
@@ -332,15 +353,36 @@ def ply_fastening(*, plies, ply_width, depth, side_load, specific_gravity, faste
     needed = fastener_spacing(value=value, flow=load, lines=rows)
     spacing = _spacing_to_use(fastener, needed, rows, staggered, wants)
     _check_one_in_line(fastener, spacing, gap, rows)
-    checks = (_passing_check(load, value, rows, spacing, found, used, combination),
-              *_distance_checks(fastener, edge=_edge(depth, gap, rows), spacing=spacing, gap=gap, rows=rows,
-                                staggered=staggered, found=found))
+    checks = (
+        _passing_check(load, value, rows, spacing, found, used, combination),
+        *_distance_checks(
+            fastener,
+            edge=_edge(depth, gap, rows),
+            spacing=spacing,
+            gap=gap,
+            rows=rows,
+            staggered=staggered,
+            found=found,
+        ),
+    )
     return PlyFastening(
-        load_between=load, value=value, mode=found.mode, rows=rows, spacing_needed=needed, spacing=spacing,
-        edge_distance=_edge(depth, gap, rows), line_gap=gap, end_distance=wants["end"][0],
-        fasteners_per_length=rows / spacing, checks=checks, conditions=_ply_conditions(fastener, plies, staggered),
-        verified=least_verified([check.verified for check in checks]
-                                + ["common practice"] * (spacing < needed - _scalar("rounding_of_spacing"))))
+        load_between=load,
+        value=value,
+        mode=found.mode,
+        rows=rows,
+        spacing_needed=needed,
+        spacing=spacing,
+        edge_distance=_edge(depth, gap, rows),
+        line_gap=gap,
+        end_distance=wants["end"][0],
+        fasteners_per_length=rows / spacing,
+        checks=checks,
+        conditions=_ply_conditions(fastener, plies, staggered),
+        verified=least_verified(
+            [check.verified for check in checks]
+            + ["common practice"] * (spacing < needed - _scalar("rounding_of_spacing"))
+        ),
+    )
 
 
 def fasteners_per_foot(layout):
@@ -364,8 +406,8 @@ def fasteners_per_foot(layout):
     Examples
     --------
     >>> from structlib.rules.us.dowels import nail
-    >>> found = ply_fastening(plies=2, ply_width=1.5*inch, depth=9.25*inch, side_load=400*plf, specific_gravity=0.5,
-    ...                       fastener=nail("10d common"), rows=2)
+    >>> found = ply_fastening(plies=2, ply_width=1.5*inch, depth=9.25*inch, side_load=400*plf,
+    ...                       specific_gravity=0.5, fastener=nail("10d common"), rows=2)
     >>> round(fasteners_per_foot(found), 2)
     1.71
     """
@@ -391,10 +433,19 @@ def top_loaded_patterns():
     >>> [one.verified for one in top_loaded_patterns()]
     ['recalled', 'recalled', 'seen', 'seen']
     """
-    return tuple(NailingPattern(
-        name=row["pattern_name"], nail=row["nail"], spacing=in_library_units(row, "spacing_in"), lines=int(row["lines"]),
-        pattern=row["pattern"], source=row["source"], verified=row["verified"], note=row["note"])
-        for row in table_rows("us_fasteners_schedules"))
+    return tuple(
+        NailingPattern(
+            name=row["pattern_name"],
+            nail=row["nail"],
+            spacing=in_library_units(row, "spacing_in"),
+            lines=int(row["lines"]),
+            pattern=row["pattern"],
+            source=row["source"],
+            verified=row["verified"],
+            note=row["note"],
+        )
+        for row in table_rows("us_fasteners_schedules")
+    )
 
 
 def nailing_may_follow_a_pattern(*, loaded_on, every_ply_on_its_post):
@@ -425,10 +476,19 @@ def nailing_may_follow_a_pattern(*, loaded_on, every_ply_on_its_post):
     check_choice("where the load comes in", loaded_on, ("top", "side"))
     check_yes_or_no("every ply on its post", every_ply_on_its_post)
     if loaded_on == "side":
-        return False, "load from a side reaches the outer ply only, so the fasteners must pass the rest inward"
+        return (
+            False,
+            "load from a side reaches the outer ply only, so the fasteners must pass the rest inward",
+        )
     if not every_ply_on_its_post:
-        return False, "a ply that does not rest on its post must hand its load to the others through the fasteners"
-    return True, "the load reaches every ply and every ply rests on its post, so nails only hold the plies together"
+        return (
+            False,
+            "a ply that does not rest on its post must hand its load to the others through the fasteners",
+        )
+    return (
+        True,
+        "the load reaches every ply and every ply rests on its post, so nails only hold the plies together",
+    )
 
 
 def connection_demand(kind, reactions):
@@ -459,21 +519,36 @@ def connection_demand(kind, reactions):
     """
     check_choice("what connects", kind, ("hanger", "post cap", "post base", "clip", "strap"))
     if not isinstance(reactions, dict) or not reactions:
-        raise BadInput("reactions must name at least one combination, got "
-                       f"{reactions!r}; for example {{'D + L': 2000*lb}}")
+        raise BadInput(
+            "reactions must name at least one combination, got "
+            f"{reactions!r}; for example {{'D + L': 2000*lb}}"
+        )
     check_words("names of combinations", reactions)
     for name, force in reactions.items():
-        check_number(f"reaction in {name}", force, low=-1e9, high=1e9, shown=_pounds, hint="for example 2000*lb")
+        check_number(
+            f"reaction in {name}", force, low=-1e9, high=1e9, shown=_pounds, hint="for example 2000*lb"
+        )
         if is_symbolic(force) or numpy.ndim(force):
-            raise BadInput(f"reaction in {name} must be one number, got {type(force).__name__}; for example 2000*lb")
+            raise BadInput(
+                f"reaction in {name} must be one number, got {type(force).__name__}; for example 2000*lb"
+            )
     most, least = max(reactions, key=reactions.get), min(reactions, key=reactions.get)
     down, up = max(reactions[most], 0.0), max(-reactions[least], 0.0)
     words = [f"{down / lb:,.0f} lb down"] * (down > 0) + [f"{up / lb:,.0f} lb up"] * (up > 0)
-    sentence = (f"the {kind} must be listed by its maker for at least {' and '.join(words)}, for this wood, every hole "
-                "filled, and the time factor of that combination not counted twice") if words else (
-        f"no force on the {kind} in these combinations; it still keeps the members in place")
-    return ConnectionDemand(kind=kind, down=down, down_combination=most if down else "none", up=up,
-                            up_combination=least if up else "none", sentence=sentence)
+    sentence = (
+        f"the {kind} must be listed by its maker for at least {' and '.join(words)}, for this wood, every"
+        " hole filled, and the time factor of that combination not counted twice"
+        if words
+        else (f"no force on the {kind} in these combinations; it still keeps the members in place")
+    )
+    return ConnectionDemand(
+        kind=kind,
+        down=down,
+        down_combination=most if down else "none",
+        up=up,
+        up_combination=least if up else "none",
+        sentence=sentence,
+    )
 
 
 def beam_end_restraint(*, depth, width, moment):
@@ -514,11 +589,20 @@ def beam_end_restraint(*, depth, width, moment):
     check_amount("moment", moment, zero=True, hint="for example 5000*lb*ft, its size without a sign")
     needed = bool(depth > width)
     push = 1.5 * moment / depth
-    condition = ("full-depth blocking, a rim board, a saddle or a cap at each end, so that the end cannot turn about the "
-                 "length of the beam") if needed else "no hold against rolling is asked for; the end is still tied down"
-    return Restraint(name="end of the beam against rolling", force=_bracing_share() * push if needed else 0.0,
-                     needed=needed, condition=condition, clause="NDS 2018 3.3.3, 4.4.1; IRC R502.7, R502.9",
-                     verified=_held_verified())
+    condition = (
+        "full-depth blocking, a rim board, a saddle or a cap at each end, so that the end cannot turn about"
+        " the length of the beam"
+        if needed
+        else "no hold against rolling is asked for; the end is still tied down"
+    )
+    return Restraint(
+        name="end of the beam against rolling",
+        force=_bracing_share() * push if needed else 0.0,
+        needed=needed,
+        condition=condition,
+        clause="NDS 2018 3.3.3, 4.4.1; IRC R502.7, R502.9",
+        verified=_held_verified(),
+    )
 
 
 def post_top_restraint(*, axial):
@@ -550,10 +634,17 @@ def post_top_restraint(*, axial):
     200
     """
     check_amount("push down the post", axial, zero=True, hint="for example 10000*lb, its size without a sign")
-    return Restraint(name="top of the post against kicking out", force=_bracing_share() * axial, needed=True,
-                     condition="a cap, straps or plates fixed to post and beam both ways, and the beam itself held by "
-                               "the floor or by blocking; the foot is held too",
-                     clause="IRC R502.9, R407.3", verified=_held_verified())
+    return Restraint(
+        name="top of the post against kicking out",
+        force=_bracing_share() * axial,
+        needed=True,
+        condition=(
+            "a cap, straps or plates fixed to post and beam both ways, and the beam itself held by "
+            "the floor or by blocking; the foot is held too"
+        ),
+        clause="IRC R502.9, R407.3",
+        verified=_held_verified(),
+    )
 
 
 # ---- parts of the layout ----------------------------------------------------------------------------------
@@ -563,25 +654,29 @@ def _wants(fastener, found, rows, staggered):
     slender = None
     if not _by_nail_rule(fastener):
         slender = min(found.main_length, found.side_length) / fastener.diameter
-    return least_distances(fastener, load="perpendicular", slenderness=slender, staggered=staggered and rows > 1)
+    return least_distances(
+        fastener, load="perpendicular", slenderness=slender, staggered=staggered and rows > 1
+    )
 
 
 def _by_nail_rule(fastener):
-    """Thin fasteners: their rows run along the beam; those of bolts run in the direction of the load, down."""
+    """Thin fasteners: their rows run along the beam; those of bolts run with the load, down."""
     return is_thin(fastener.diameter)
 
 
 def _line_gap(fastener, depth, rows, wants):
-    """Lines spread evenly between edges at least a fastener's edge distance away; refused where they do not fit."""
+    """Distance between lines that are spread evenly over the depth; refused where they do not fit."""
     edge = wants["edge"][0]
     least = _least_gap(fastener, wants)
     room = depth - 2 * edge
     wanted = (rows - 1) * least
     if room < wanted - 1e-9 * depth or room < 0:
         most = 0 if room < 0 else floor(room / least + 1e-9) + 1
-        raise OutsideRule(f"{rows} lines of {fastener.name} need {(2 * edge + wanted) / inch:.2f} in of depth "
-                          f"({edge / inch:.2f} in at each edge, {least / inch:.2f} in apart), the beam has "
-                          f"{depth / inch:.2f} in; {most} would fit")
+        raise OutsideRule(
+            f"{rows} lines of {fastener.name} need {(2 * edge + wanted) / inch:.2f} in of depth "
+            f"({edge / inch:.2f} in at each edge, {least / inch:.2f} in apart), the beam has "
+            f"{depth / inch:.2f} in; {most} would fit"
+        )
     if rows == 1:
         return 0.0
     # Each line in the middle of its strip of the depth, unless edges or neighbours ask for another place.
@@ -600,15 +695,19 @@ def _spacing_to_use(fastener, needed, rows, staggered, wants):
     step, most = _scalar("rounding_of_spacing"), _scalar("greatest_ply_spacing")
     spacing = min(floor(needed / step + 1e-9) * step, most)
     least = _least_spacing(fastener, rows, staggered, wants)
+    if spacing < least <= needed:
+        spacing = least  # whole inches would be too close, the exact least is not
     if spacing < least - 1e-9 * least:
-        raise OutsideRule(f"{rows} lines of {fastener.name} would have to stand {needed / inch:.2f} in apart, closer than "
-                          f"the {least / inch:.2f} in at which the wood may split; take more lines, a stronger fastener, "
-                          "or bring the load in on top")
+        raise OutsideRule(
+            f"{rows} lines of {fastener.name} would have to stand {needed / inch:.2f} in apart, closer than "
+            f"the {least / inch:.2f} in at which the wood may split; take more lines, a stronger fastener, "
+            "or bring the load in on top"
+        )
     return spacing
 
 
 def _least_spacing(fastener, rows, staggered, wants):
-    """Along one line of nails; for bolts along the beam between neighbours, which in staggered lines are half as far."""
+    """Least spacing along a line; bolts of two staggered lines have a neighbour at half of it."""
     if _by_nail_rule(fastener):
         return wants["in a row"][0]
     return wants["between rows"][0] * (2 if staggered and rows > 1 else 1)
@@ -619,22 +718,37 @@ def _check_one_in_line(fastener, spacing, gap, rows):
     if _by_nail_rule(fastener) or rows == 1:
         return
     if spacing / 2 < gap / _scalar("one_row_ratio"):
-        raise OutsideRule(f"{fastener.name}s staggered by {spacing / 2 / inch:.1f} in with lines {gap / inch:.1f} in apart "
-                          "count as one row in line with the load, and the group action factor for that is not in this "
-                          "library; take fewer lines or a stronger fastener")
+        raise OutsideRule(
+            f"{fastener.name}s staggered by {spacing / 2 / inch:.1f} in with lines {gap / inch:.1f} in apart "
+            "count as one row in line with the load, and the group action factor for that is not in this "
+            "library; take fewer lines or a stronger fastener"
+        )
 
 
 def _passing_check(load, value, rows, spacing, found, used, combination):
     given = fastener_flow(value=value, spacing=spacing, lines=rows)
     return Check(
-        name="load passed between the plies", kind="ply fastening",
+        name="load passed between the plies",
+        kind="ply fastening",
         sentence="load that hangs on one side must cross the fasteners to reach the other plies",
-        asked=load, given=given, share=load / given, dimension="line load", position=0.0,
-        where=f"between the outer plies, mode {found.mode}", combination=combination,
-        clause="statics; NDS 2018 12.3.1, Table 11.3.1", formula="w (n - 1) / n <= rows * Z' / s",
-        substitute=(("w (n - 1) / n", load, "line load"), ("rows", float(rows), "count"), ("Z'", value, "force"),
-                    ("s", spacing, "small length")),
-        factors=used, verified=least_verified([found.verified] + [factor.verified for factor in used]))
+        asked=load,
+        given=given,
+        share=load / given,
+        dimension="line load",
+        position=0.0,
+        where=f"between the outer plies, mode {found.mode}",
+        combination=combination,
+        clause="statics; NDS 2018 12.3.1, Table 11.3.1",
+        formula="w (n - 1) / n <= rows * Z' / s",
+        substitute=(
+            ("w (n - 1) / n", load, "line load"),
+            ("rows", float(rows), "count"),
+            ("Z'", value, "force"),
+            ("s", spacing, "small length"),
+        ),
+        factors=used,
+        verified=least_verified([found.verified] + [factor.verified for factor in used]),
+    )
 
 
 def _distance_checks(fastener, *, edge, spacing, gap, rows, staggered, found):
@@ -646,18 +760,27 @@ def _distance_checks(fastener, *, edge, spacing, gap, rows, staggered, found):
     else:
         distances["between rows"] = spacing / 2 if rows > 1 else spacing
     slender = min(found.main_length, found.side_length) / fastener.diameter
-    return geometry_factor(fastener, distances, load="perpendicular", slenderness=slender,
-                           staggered=staggered and rows > 1)[1]
+    return geometry_factor(
+        fastener, distances, load="perpendicular", slenderness=slender, staggered=staggered and rows > 1
+    )[1]
 
 
 def _ply_conditions(fastener, plies, staggered):
-    shared = ["all plies of one wood, size and depth, each in one length from support to support or jointed over one",
-              "every ply rests on every support"]
+    shared = [
+        (
+            "all plies of one wood, size and depth, each in one length from support to support or jointed"
+            " over one"
+        ),
+        "every ply rests on every support",
+    ]
     if fastener.kind == "bolt":
         shared.append("bolts through all plies, with washers, snug; no two in line with the load")
     else:
-        shared.append("driven from the loaded face into the next ply" if plies == 2 else
-                      "the same pattern between each two plies, driven as each ply is added")
+        shared.append(
+            "driven from the loaded face into the next ply"
+            if plies == 2
+            else "the same pattern between each two plies, driven as each ply is added"
+        )
     if staggered:
         shared.append("neighbouring lines shifted by half a spacing")
     shared.append("engineered plies: the maker's own fastening table governs")
@@ -673,12 +796,16 @@ def _check_layout(plies, ply_width, depth, rows, staggered, fastener):
         raise BadInput(f"lines of fasteners must be a whole number from 1 to 8, got {rows!r}; for example 2")
     check_yes_or_no("staggered", staggered)
     if not isinstance(fastener, Fastener):
-        raise BadInput(f"a fastener is made by nail, bolt or lag_screw, got {type(fastener).__name__}; "
-                       "for example nail('16d common')")
+        raise BadInput(
+            f"a fastener is made by nail, bolt or lag_screw, got {type(fastener).__name__}; "
+            "for example nail('16d common')"
+        )
     if not _by_nail_rule(fastener) and (rows > 2 or rows > 1 and not staggered):
-        raise OutsideRule(f"{rows} lines of {fastener.name}s would stand in line with the load, where they do not share "
-                          "it evenly, and the group action factor for that is not in this library; take one line, or "
-                          "two that are staggered")
+        raise OutsideRule(
+            f"{rows} lines of {fastener.name}s would stand in line with the load, where they do not share "
+            "it evenly, and the group action factor for that is not in this library; take one line, or "
+            "two that are staggered"
+        )
 
 
 def _check_plies(plies):
@@ -693,10 +820,16 @@ def _listed_loads(ply_loads):
     try:
         loads = list(ply_loads)
     except TypeError:
-        raise BadInput(f"loads must be a list of numbers, got {type(ply_loads).__name__}; for example [400*plf, 0]") from None
-    check_number("plies", len(loads), low=2, high=_MOST_PLIES, hint="give the load on each, for example [400*plf, 0]")
+        raise BadInput(
+            f"loads must be a list of numbers, got {type(ply_loads).__name__}; for example [400*plf, 0]"
+        ) from None
+    check_number(
+        "plies", len(loads), low=2, high=_MOST_PLIES, hint="give the load on each, for example [400*plf, 0]"
+    )
     for load in loads:
-        check_number("load on a ply", load, low=-_MOST_LOAD, high=_MOST_LOAD, shown=_plf, hint="for example 400*plf")
+        check_number(
+            "load on a ply", load, low=-_MOST_LOAD, high=_MOST_LOAD, shown=_plf, hint="for example 400*plf"
+        )
     return loads
 
 

@@ -1,0 +1,165 @@
+"""Start here: one load followed from the ridge of an invented house to the soil."""
+
+from functools import lru_cache
+
+from structlib.ground.showing import show
+from structlib.ground.tables import table_rows
+from structlib.ground.units import ft, inch, psf
+from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+from structlib.house.model import demo_house
+from structlib.house.takedown import take_down
+from structlib.mechanics.beams import LineLoad
+from structlib.pages.beam_page import CAUTION
+from structlib.pages.controls import Pick, Shown, Slide, Steps
+from structlib.pages.woods import WOODS, pieces
+from structlib.pictures.drawings import LoadPathView, Station, draw_load_path
+from structlib.rules.check import Seat
+from structlib.rules.us.book import RULEBOOK
+
+_SEAT = 5.5 * inch
+
+
+class PathPage:
+    """The bench of the start page: the main beam of an invented house, and the numbers along the path.
+
+    Parameters
+    ----------
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules to judge by [-].
+    """
+
+    def __init__(self, system="us", rulebook=RULEBOOK):
+        self.system, self.rulebook = system, rulebook
+        self.house = demo_house("alder_lane_cellar")
+        self.down = take_down(self.house.levels)
+        self.soils = tuple((row["soil"], row["pressure_psf"]) for row in table_rows("us_soil_pressures"))
+        self.result = lru_cache(maxsize=64)(self._result)
+
+    def controls(self, values):
+        """Describe what can be moved: span, depth and plies first.
+
+        Parameters
+        ----------
+        values : dict
+            Current values; the depths follow the wood chosen [any].
+
+        Returns
+        -------
+        tuple
+            Controls in the order in which they stand on the page [-].
+        """
+        depths = tuple(depth for depth, *_ in pieces(values.get("wood", "fir")))
+        return (
+            Slide("span", "Span, post to post", "length", 4 * ft, 14 * ft, 3 * inch, 7 * ft),
+            Steps("depth", "Depth", "section length", depths, max(d for d in depths if d <= 12 * inch)),
+            Slide("plies", "Plies", "count", 1, 5, 1, 4),
+            Pick("wood", "Wood", tuple((one.label, one.key) for one in WOODS), "fir"),
+            Pick("soil", "Soil", tuple((name, name) for name, _ in self.soils), self.soils[0][0]),
+        )
+
+    def _result(self, items):
+        values = dict(items)
+        span = values["span"]
+        depth, ply_width, name, material = min(pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"]))
+        seat = Seat(_SEAT, "post")
+        loads = tuple(TypedLoad(kind, LineLoad(0.0, span, load)) for kind, load in self.down.total.items() if load)
+        job = BeamJob(span - _SEAT, seat, seat, loads, unbraced_length=16 * inch)
+        return check_beam(job, BeamChoice(material, ply_width, depth, int(values["plies"]),
+                                          f"{int(values['plies'])}-{name}"), self.rulebook)
+
+    def numbers(self, values):
+        """Return the numbers along the path.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        dict
+            Line load on the beam, load on a middle post, soil pressure and area asked [N/mm, N, MPa, mm2].
+        """
+        result = self.result(tuple(values.items()))
+        line = self.down.total.sum_for_equilibrium_only() + result.member.weight_per_length
+        post = line * values["span"]  # a middle post holds half of the beam on either side
+        pressure = dict(self.soils)[values["soil"]] * psf
+        return {"result": result, "line": line, "post": post, "pressure": pressure, "area": post / pressure}
+
+    def compute(self, values, before=None, frame="page"):
+        """Answer one set of values: the picture, its numbers and notes.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        before : dict or None
+            The values before the last change; this page draws no ghost [any].
+        frame : str
+            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
+
+        Returns
+        -------
+        structlib.pages.controls.Shown
+            What the page shows [-].
+        """
+        now = self.numbers(values)
+        rows = [(share.name, show(share.line.sum_for_equilibrium_only(), "line load", self.system),
+                 show(share.running.sum_for_equilibrium_only(), "line load", self.system)) for share in self.down.shares
+                if share.line.sum_for_equilibrium_only()]
+        check = now["result"].governs
+        rows += [("main beam with its own weight", "", show(now["line"], "line load", self.system)),
+                 (f"its share used ({check.name})", "", show(check.share, "ratio")),
+                 ("middle post", "", show(now["post"], "force", self.system)),
+                 ("soil under its footing", "", f"{show(now['area'], 'area', self.system)} at "
+                                                f"{show(now['pressure'], 'area load', self.system)}")]
+        notes = ("The roof stands on the outside walls; what comes down here is the middle of the house.",
+                 "The footing is only asked for here, not designed; soil values are presumptive (IRC Table R401.4.1).",
+                 f"{self.house.name} is an invented house. {CAUTION}")
+        return Shown(self.scene(values, now, frame), ("station", "adds", "so far"), tuple(rows), notes)
+
+    def scene(self, values, now, frame="page"):
+        """Draw the house in section, with the path of the load.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        now : dict
+            What `numbers` worked out [any].
+        frame : str
+            Shape of the picture: 'page', 'wide' or 'tall' [-].
+
+        Returns
+        -------
+        structlib.pictures.scene.Scene
+            The picture [-].
+        """
+        system = self.system
+        line = lambda value: show(value, "line load", system)  # noqa: E731
+        _, attic, upper, ground = self.down.shares
+        member = now["result"].member
+        stations = (
+            Station("attic floor", "attic floor brings", line(attic.line.sum_for_equilibrium_only())),
+            Station("upper wall", "wall below it", line(attic.running.sum_for_equilibrium_only())),
+            Station("upper floor", "upper floor brings", line(upper.line.sum_for_equilibrium_only())),
+            Station("lower wall", "wall below it", line(upper.running.sum_for_equilibrium_only())),
+            Station("ground floor", "ground floor brings", line(ground.line.sum_for_equilibrium_only())),
+            Station("beam", "main beam", line(now["line"])),
+            Station("post", "middle post", show(now["post"], "force", system)),
+            Station("soil", "soil must spread it over", _square(now["area"], system)),
+        )
+        view = LoadPathView(
+            title=f"The middle post brings {show(now['post'], 'force', system)} to the soil",
+            stations=stations, beam_name=f"main beam {now['result'].choice.name}", beam_span=values["span"],
+            beam_depth=member.depth, beam_plies=member.plies, beam_ply_width=member.ply_width,
+            span_text=f"{show(values['span'], 'length', system)} span",
+            size_text=f"{show(member.width, 'section length', system)} x {show(member.depth, 'section length', system)}",
+            material_kind={"lvl": "lvl", "timber": "timber"}.get(member.material.kind, "sawn"))
+        return draw_load_path(view, frame)
+
+
+def _square(area, system):
+    return f"{area / ft**2:.1f} ft²" if system == "us" else f"{area / 1e6:.2f} m²"

@@ -1,0 +1,240 @@
+"""How does a beam push back? Load, shear, moment, slope and sag of one beam, above each other."""
+
+from functools import lru_cache
+
+from structlib.ground.sections import rectangle_inertia
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch, kip, plf
+from structlib.mechanics import formulas
+from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
+from structlib.pages.beam_page import CAUTION
+from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.woods import pieces
+from structlib.pictures.drawings import BeamCurve, BeamCurvesView, BeamSupport, CurvePoint, CurveSpread, draw_beam_curves
+
+_KINDS = (("one span", "one"), ("two equal spans", "two"), ("one span, a quarter more past the right support", "over"))
+_WOOD = "fir"
+
+
+class PushPage:
+    """The bench of statics: the reader sets a beam and its loads, and four curves answer.
+
+    Parameters
+    ----------
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+    """
+
+    def __init__(self, system="us"):
+        self.system = system
+        self.solved = lru_cache(maxsize=64)(self._solved)
+
+    def controls(self, values):
+        """Describe what can be moved: span, depth and plies first.
+
+        Parameters
+        ----------
+        values : dict
+            Current values [any].
+
+        Returns
+        -------
+        tuple
+            Controls in the order in which they stand on the page [-].
+        """
+        depths = tuple(depth for depth, *_ in pieces(_WOOD))
+        return (
+            Slide("span", "Span", "length", 3 * ft, 20 * ft, 3 * inch, 12 * ft),
+            Steps("depth", "Depth", "section length", depths, 9.25 * inch),
+            Slide("plies", "Plies", "count", 1, 5, 1, 2),
+            Pick("kind", "Supports", _KINDS, "one"),
+            Box("load", "Even load", "line load", 0.0, 2000 * plf, 100 * plf),
+            Box("point", "One more load", "force", 0.0, 20 * kip, 0.0),
+            Box("place", "It stands at", "length", 0.0, 40 * ft, 6 * ft),
+        )
+
+    def beam(self, values):
+        """Return the beam that a set of values describes.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        structlib.mechanics.beams.Beam
+            The beam; its own weight is left out, so that the curves answer to what is typed [-].
+
+        Raises
+        ------
+        BadInput
+            When the load stands off the beam.
+        """
+        span, kind = values["span"], values["kind"]
+        length = {"one": span, "two": 2 * span, "over": 1.25 * span}[kind]
+        supports = [Support(0.0), Support(span)] + ([Support(length)] if kind == "two" else [])
+        loads = [LineLoad(0.0, length, values["load"])] if values["load"] else []
+        if values["point"]:
+            loads.append(PointLoad(min(values["place"], length), values["point"]))
+        depth, ply_width, _, material = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))
+        stiffness = formulas.bending_stiffness(
+            modulus=material.modulus, inertia=rectangle_inertia(width=ply_width * int(values["plies"]), depth=depth))
+        return Beam(length, stiffness, supports, loads)
+
+    def _solved(self, items):
+        return solve(self.beam(dict(items)))
+
+    def compute(self, values, before=None, frame="page"):
+        """Answer one set of values: the picture, its numbers and notes.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        before : dict or None
+            The values before the last change, drawn as a ghost [any].
+        frame : str
+            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
+
+        Returns
+        -------
+        structlib.pages.controls.Shown
+            What the page shows [-].
+        """
+        solution = self.solved(tuple(values.items()))
+        ghost = self.solved(tuple(before.items())) if before else None
+        return Shown(self.scene(values, solution, ghost, frame), ("", "most", "where, from the left end"),
+                     self.rows(solution), self.notes(values, solution))
+
+    def rows(self, solution):
+        """Return reactions and extremes as rows of text.
+
+        Parameters
+        ----------
+        solution : structlib.mechanics.beams.Solution
+            The solved beam [-].
+
+        Returns
+        -------
+        tuple of tuple of str
+            Name, value, place [-].
+        """
+        place = lambda x: show(x, "length", self.system)  # noqa: E731
+        rows = [(f"push of support {number}" + (" (it holds the beam down)" if reaction.force < 0 else ""),
+                 show(reaction.force, "force", self.system), place(reaction.position))
+                for number, reaction in enumerate(solution.reactions, 1)]
+        peak = solution.extremes
+        rows += [("shear", show(abs(peak.shear.value), "force", self.system), place(peak.shear.position)),
+                 ("moment that sags the beam", show(peak.greatest_moment.value, "moment", self.system),
+                  place(peak.greatest_moment.position)),
+                 ("moment that bends it the other way", show(max(0.0, -peak.least_moment.value), "moment", self.system),
+                  place(peak.least_moment.position) if peak.least_moment.value < -1e-6 else ""),
+                 ("slope", show(abs(peak.slope.value), "angle", self.system, 2), place(peak.slope.position)),
+                 ("sag", show(peak.greatest_deflection.value, "small length", self.system),
+                  place(peak.greatest_deflection.position))]
+        return tuple(rows)
+
+    def notes(self, values, solution):
+        """Return what must be said below the numbers.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        solution : structlib.mechanics.beams.Solution
+            The solved beam [-].
+
+        Returns
+        -------
+        tuple of str
+            One sentence a note [-].
+        """
+        total = values["load"] * solution.beam.length + values["point"]
+        pushed = sum(reaction.force for reaction in solution.reactions)
+        notes = [f"Sum check: the loads are {show(total, 'force', self.system)}, the supports push "
+                 f"{show(pushed, 'force', self.system)}."]
+        if values["point"] and values["place"] > solution.beam.length:
+            notes.append("The load would stand past the end of the beam, so it stands at its end.")
+        notes.append("The beam's own weight is left out here. " + CAUTION)
+        return tuple(notes)
+
+    def scene(self, values, solution, ghost, frame="page"):
+        """Draw the beam and its four curves.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        solution : structlib.mechanics.beams.Solution
+            The solved beam [-].
+        ghost : structlib.mechanics.beams.Solution or None
+            The beam before the last change [-].
+        frame : str
+            Shape of the picture: 'page', 'wide' or 'tall' [-].
+
+        Returns
+        -------
+        structlib.pictures.scene.Scene
+            The picture [-].
+        """
+        system, length = self.system, solution.beam.length
+        points, peak = solution.points(60), solution.extremes
+        x = tuple(points.x)
+        curves = (
+            BeamCurve("shear", x, tuple(points.shear), "", show(abs(peak.shear.value), "force", system)),
+            BeamCurve("moment", x, tuple(points.moment), "", show(abs(peak.moment.value), "moment", system)),
+            BeamCurve("slope", x, tuple(points.slope), "", show(abs(peak.slope.value), "angle", system, 2),
+                      positive_down=True),
+            BeamCurve("deflection", x, tuple(points.deflection), "", show(abs(peak.deflection.value), "small length", system),
+                      positive_down=True),
+        )
+        loads = ()
+        if values["load"]:
+            loads = (CurveSpread(0.0, length, values["load"], values["load"], show(values["load"], "line load", system)),)
+        place = min(values["place"], length)
+        points_at = (CurvePoint(place, show(values["point"], "force", system)),) if values["point"] else ()
+        supports = tuple(BeamSupport(reaction.position, "pinned" if number == 0 else "roller",
+                                     show(reaction.force, "force", system))
+                         for number, reaction in enumerate(solution.reactions))
+        return draw_beam_curves(BeamCurvesView(
+            title=_title(solution, system), length=length, length_text=show(length, "length", system), supports=supports,
+            curves=curves, point_loads=points_at, spread_loads=loads, load_full=max(values["load"], 1e-9) if loads else 0.0,
+            previous=() if ghost is None else _curves_of(ghost, length)), frame)
+
+
+def _curves_of(solution, length):
+    """The four curves of the state before, as far as they fit on the beam of now."""
+    points = solution.points(60)
+    keep = [i for i, x in enumerate(points.x) if x <= length + 1e-6]
+    return tuple((tuple(points.x[i] for i in keep), tuple(values[i] for i in keep))
+                 for values in (points.shear, points.moment, points.slope, points.deflection))
+
+
+def _title(solution, system):
+    pushes = [reaction.force for reaction in solution.reactions]
+    words = ", ".join(show(push, "force", system) for push in pushes)
+    return f"The supports push back with {words}"
+
+
+def two_equal_spans():
+    """Solve two equal spans of one under one load per length, and name the results as the printed table does.
+
+    Returns
+    -------
+    dict
+        Shares of w L and w L^2 by their names in data/published_checks.csv [-].
+
+    Examples
+    --------
+    >>> two_equal_spans()["middle support of two equal spans, share of wL"]
+    1.25
+    """
+    beam = Beam(2000.0, 1.0, (Support(0.0), Support(1000.0), Support(2000.0)), (LineLoad(0.0, 2000.0, 0.001),))
+    solution, whole = solve(beam), 1.0 * 1000.0
+    return {
+        "end support of two equal spans, share of wL": solution.reactions[0].force,
+        "middle support of two equal spans, share of wL": solution.reactions[1].force,
+        "moment over it, share of wL2": -solution.extremes.least_moment.value / whole,
+        "moment in its spans, share of wL2": solution.extremes.greatest_moment.value / whole,
+    }
