@@ -3,6 +3,7 @@
 import html
 import importlib
 import inspect
+import random
 import re
 from itertools import product
 from pathlib import Path
@@ -13,7 +14,7 @@ from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch
 from structlib.pages import exercises, predictions
 from structlib.pages.beam_page import BeamPage
-from structlib.pages.bench import Bench, Practice, Predict
+from structlib.pages.bench import Bench, Practice, Predict, picture_html
 from structlib.pages.boards_page import BoardsPage
 from structlib.pages.controls import Box, Pick, Slide, Steps, Switch
 from structlib.pages.exercises.wording import say
@@ -184,6 +185,24 @@ def test_every_control_at_one_end_together(kind, end):
 
 
 @every_page
+@both_systems
+def test_any_value_in_range_is_drawn(kind, system):
+    """A reader types what was measured on site, not what a slider steps to."""
+    bench, chance = Bench(kind(system=system)), random.Random(7)
+    controls = [control for control in _controls(bench).values() if isinstance(control, (Slide, Box))]
+    refused = []
+    for _ in range(40):
+        for control in controls:
+            if control.dimension == "count":
+                continue
+            text = control.text(control.low + (control.high - control.low) * chance.random() ** 2, system)
+            _widget(bench, f"sl-box-{control.name}").value = text
+            if "too long" in _status(bench) or "drawing" in _status(bench):
+                refused.append(f"{control.name} {text}: {_status(bench)}")
+    assert not refused, f"{len(refused)} values have no picture, such as {refused[0]}"
+
+
+@every_page
 @pytest.mark.parametrize("name", ["span", "depth", "plies"])
 def test_a_slider_changes_the_alternative_text(kind, name):
     bench = Bench(kind())
@@ -279,6 +298,32 @@ def test_a_refusal_of_the_page_moves_the_slider_back():
     assert _status(bench) == "the span must be at most 15 ft here; for example 12 ft"
     assert bench.values["span"] == _widget(bench, "sl-slider-span").value == 12 * ft
     assert _widget(bench, "sl-box-span").value == "12 ft" and _picture(bench) == picture
+
+
+@every_page
+def test_the_picture_compares_with_what_was_before_this_control_moved(kind):
+    bench = Bench(kind())
+    start = dict(bench.values)
+
+    def drawn(before):
+        return picture_html(kind().compute(dict(bench.values), before))
+
+    span, plies = _controls(bench)["span"], _controls(bench)["plies"]
+    for value in (span.low + 2 * span.step, span.low + 9 * span.step):
+        _move(bench, "span", value)
+        assert _picture(bench) == drawn(start)
+    held = dict(bench.values)
+    _move(bench, "plies", plies.high)
+    assert _picture(bench) == drawn(held)
+
+
+def test_a_refused_move_leaves_the_comparison_alone():
+    bench = Bench(RefusingPage())
+    _move(bench, "depth", 9 * inch)
+    before = dict(bench.before)
+    _move(bench, "span", 20 * ft)
+    _move(bench, "depth", 10 * inch)
+    assert bench.before == before
 
 
 # ---- starting, and starting again ----

@@ -235,16 +235,7 @@ def test_every_link_of_a_page_leads_somewhere(name):
 NO_DOCSTRING_RULE = {WIDGET_ROOM, SERVER_ROOM}
 
 #: Docstrings still to be brought in line, as "file name"; to be kept empty.
-PENDING = (
-    "structlib/house/beam.py demands_on",
-    "structlib/house/beam.py factored_loads",
-    "structlib/house/sizing.py limit_widths",
-    "structlib/house/sizing.py rack_demand",
-    "structlib/house/sizing.py size_beams",
-    "structlib/rules/us/book.py UnitedStates.beam_checks",
-    "structlib/rules/us/book.py UnitedStates.beam_shares",
-    "structlib/rules/us/book.py UnitedStates.prepare",
-)
+PENDING = ()
 
 BRACKET = re.compile(r"\[[^\[\]]+\]\.?$")
 

@@ -313,8 +313,13 @@ def factored_loads(job, combination, *, own_weight, keep):
 
     Examples
     --------
-    >>> factored_loads.__name__
-    'factored_loads'
+    >>> from structlib.ground.units import plf
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    >>> both = RULEBOOK.combinations(["live"])[-1]
+    >>> round(factored_loads(job, both, own_weight=0.0, keep=lambda kind: True)[0].intensity / plf)
+    100
     """
     loads = []
     if keep("dead") and combination.factor("dead") and own_weight:
@@ -396,8 +401,15 @@ def demands_on(job, member, rulebook):
 
     Examples
     --------
-    >>> demands_on.__name__
-    'demands_on'
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import plf
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    >>> wood = find_material("Hem-Fir", "No.2")
+    >>> member = BeamMember(wood, 1.5 * inch, 9.25 * inch, 2, job.left, job.right)
+    >>> [demand.combination.name for demand in demands_on(job, member, RULEBOOK)]
+    ['D', 'D + L']
     """
     span, own = job.span, member.weight_per_length
     stiffness = member.bending_stiffness * rulebook.modulus_factor(member.material, wet=member.wet)

@@ -289,8 +289,16 @@ def size_beams(job, rack, rulebook, strengths=None):
 
     Examples
     --------
-    >>> size_beams.__name__
-    'size_beams'
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import plf
+    >>> from structlib.house.beam import BeamJob, TypedLoad
+    >>> from structlib.rules.check import Seat
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 3))
+    >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    >>> [int(row) for row in size_beams(job, rack, RULEBOOK).passing()]
+    [0, 1]
     """
     check_job(job)
     check_record("rack", rack, Rack, "build_rack([(wood, 1.5*inch, 9.25*inch)])")
@@ -344,8 +352,18 @@ def limit_widths(job_at, rack, rulebook):
 
     Examples
     --------
-    >>> limit_widths.__name__
-    'limit_widths'
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import psf
+    >>> from structlib.house.beam import BeamJob, TypedLoad
+    >>> from structlib.rules.check import Seat
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 3))
+    >>> def job_at(width):
+    ...     return BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
+    ...         TypedLoad("live", LineLoad(0.0, 135 * inch, 40 * psf * width)),))
+    >>> limit, which, names = limit_widths(job_at, rack, RULEBOOK)
+    >>> bool(limit[1] > 1.5 * limit[0])
+    True
     """
     check_record("rack", rack, Rack, "build_rack([(wood, 1.5*inch, 9.25*inch)])")
     if not callable(job_at):
@@ -529,8 +547,18 @@ def rack_demand(job, rack, combination, rulebook):
 
     Examples
     --------
-    >>> rack_demand.__name__
-    'rack_demand'
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import plf
+    >>> from structlib.house.beam import BeamJob, TypedLoad
+    >>> from structlib.rules.check import Seat
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 3))
+    >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    >>> both = RULEBOOK.combinations(["live"])[-1]
+    >>> demand = rack_demand(job, rack, both, RULEBOOK)
+    >>> bool((demand.moment > 100 * plf * (135 * inch) ** 2 / 8).all())
+    True
     """
     span, supports = job.span, (Support(0.0), Support(job.span))
 

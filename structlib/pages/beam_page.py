@@ -295,7 +295,7 @@ class BeamPage:
             section_name=result.choice.name,
             width_text=show(member.width, "section length", system),
             depth_text=show(member.depth, "section length", system),
-            clear_width_text=f"{show(job.clear_width, 'length', system)} clear",
+            clear_width_text=_clear(show(job.clear_width, "length", system)),
             flush=values["position"] == "flush",
             left_jacks=_jacks(job.left.length), right_jacks=_jacks(job.right.length),
             joist_depth=9.25 * inch, joist_spacing=16 * inch,
@@ -320,6 +320,11 @@ class BeamPage:
 
 def _span_over(span, sag):
     return f"span/{span / sag:.0f}" if sag > span / 100000 else "span/100000 or less"
+
+
+def _clear(text):
+    """The clear width with its word where there is room beside the picture for both."""
+    return f"{text} clear" if len(text) <= 10 else text
 
 
 def _jacks(seat):

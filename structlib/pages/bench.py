@@ -20,10 +20,19 @@ from structlib.pictures import svg  # noqa: E402
 
 _STYLE = """
 .sl-bench { max-width: 1240px; }
-.sl-bench .sl-controls { flex: 0 0 300px; min-width: 280px; }
-.sl-bench .sl-side { flex: 1 1 560px; min-width: 300px; max-width: 900px; }
-.sl-bench .sl-picture { overflow-x: auto; height: auto; }
+.sl-bench { container-type: inline-size; }
+.sl-bench .sl-grid { display: grid; grid-template: "first side" auto "rest side" 1fr / 300px minmax(0, 900px);
+  column-gap: 12px; width: 100%; }
+.sl-bench .sl-first { grid-area: first; }
+.sl-bench .sl-rest { grid-area: rest; }
+.sl-bench .sl-side { grid-area: side; min-width: 0; overflow: hidden; }
+@container (max-width: 700px) {
+  .sl-bench .sl-grid { grid-template: "first" auto "side" auto "rest" auto / minmax(0, 1fr); }
+}
+.sl-bench .sl-picture, .sl-bench .sl-picture > div { height: auto; min-width: 0; width: 100%; }
 .sl-bench .sl-picture svg { max-width: 720px; display: block; }
+.sl-scroll { overflow-x: auto; }
+.sl-bench .noUi-handle:focus { outline: 3px solid #155f9f; outline-offset: 3px; }
 .sl-bench .widget-label, .sl-bench input, .sl-bench select { font-size: 15px; }
 .sl-table { border-collapse: collapse; font-size: 15px; line-height: 1.35; margin: 4px 0 2px 0;
   font-variant-numeric: tabular-nums; }
@@ -68,8 +77,9 @@ class Bench(W.VBox):
         self._picture.add_class("sl-picture")
         self._status = W.HTML()
         self._status.add_class("sl-status")
-        self._controls = W.VBox()
-        self._controls.add_class("sl-controls")
+        self._sliders, self._rest = W.VBox(), W.VBox()
+        self._sliders.add_class("sl-first")
+        self._rest.add_class("sl-rest")
         for control in page.controls({}):
             self.values[control.name] = control.default
         unknown = set(start) - set(self.values)
@@ -83,7 +93,8 @@ class Bench(W.VBox):
         self._build()
         side = W.VBox([self._status, self._picture])
         side.add_class("sl-side")
-        row = W.HBox([self._controls, side], layout=W.Layout(flex_flow="row wrap", width="100%"))
+        row = W.Box([self._sliders, side, self._rest])
+        row.add_class("sl-grid")
         super().__init__([_head_style(), row])
         self.add_class("sl-bench")
         self._draw()
@@ -108,7 +119,8 @@ class Bench(W.VBox):
                 children.append(widget)
         again = W.Button(description="Start again", tooltip="Put every control back to where it began")
         again.on_click(lambda _: self._start_again())
-        self._controls.children = (*children, again)
+        # on a narrow page the picture stands between the three sliders and the rest
+        self._sliders.children, self._rest.children = children[:3], (*children[3:], again)
 
     def _slider(self, control):
         layout = W.Layout(width="290px")
@@ -168,17 +180,17 @@ class Bench(W.VBox):
         self._take(name, value, typed=text)
 
     def _take(self, name, value, typed=None):
-        old = dict(self.values)
+        old, earlier = dict(self.values), (self.before, self._last_moved)
         self.values[name] = value
+        if name != self._last_moved:  # the ghost stays where it is while one control moves
+            self.before, self._last_moved = old, name
         try:
             shown, notices = self._settle(name)
         except (BadInput, OutsideRule) as error:
-            self.values = old
+            self.values, (self.before, self._last_moved) = old, earlier
             self._write_all()
             self._say(str(error))
             return
-        if name != self._last_moved:
-            self.before, self._last_moved = old, name
         if typed is not None and isinstance(self._specs[name], Steps):
             taken = self._specs[name].text(value, self.system)
             if taken != typed.strip():
@@ -304,7 +316,7 @@ def table_html(head, rows):
     """
     top = "".join(f'<th scope="col">{html.escape(name)}</th>' for name in head)
     body = "".join("<tr>" + "".join(f"<td>{html.escape(text)}</td>" for text in row) + "</tr>" for row in rows)
-    return f'<table class="sl-table"><thead><tr>{top}</tr></thead><tbody>{body}</tbody></table>'
+    return f'<div class="sl-scroll"><table class="sl-table"><thead><tr>{top}</tr></thead><tbody>{body}</tbody></table></div>'
 
 
 class Predict(W.VBox):

@@ -76,8 +76,18 @@ class UnitedStates:
 
         Examples
         --------
-        >>> UnitedStates().name
-        'United States'
+        >>> from structlib.ground.lumber import find_material
+        >>> from structlib.ground.units import ft, inch, plf
+        >>> from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+        >>> from structlib.mechanics.beams import LineLoad
+        >>> from structlib.rules.check import Seat
+        >>> load = TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf))
+        >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (load,))
+        >>> wood = find_material("Hem-Fir", "No.2")
+        >>> found = check_beam(job, BeamChoice(wood, 1.5 * inch, 9.25 * inch, 2), UnitedStates())
+        >>> checks = UnitedStates().beam_checks(found.member, found.demands, job.use)
+        >>> checks[0].name, round(checks[0].given / wood.bending, 2)  # C_F 1.1, two plies share nothing
+        ('bending', 1.1)
         """
         bending.refuse_unknown_material(member.material)
         checks = [_worst(_bending_check(member, demand) for demand in demands)]
@@ -158,8 +168,13 @@ class UnitedStates:
 
         Examples
         --------
-        >>> UnitedStates().edition
-        'NDS 2018, IRC 2021, ASCE 7-16'
+        >>> from structlib.ground.lumber import find_material
+        >>> from structlib.ground.units import inch
+        >>> from structlib.house.sizing import build_rack
+        >>> wood = find_material("Hem-Fir", "No.2")
+        >>> rack = build_rack([(wood, 1.5 * inch, 9.25 * inch)], plies=(2, 3))
+        >>> [round(float(value / wood.bending), 3) for value in UnitedStates().prepare(rack)["bending"]]
+        [1.1, 1.265]
         """
         count = len(rack.depth)
         base, volume = numpy.empty(count), numpy.ones(count)
@@ -209,8 +224,20 @@ class UnitedStates:
 
         Examples
         --------
-        >>> sorted(UnitedStates.beam_shares.__code__.co_varnames[:2])
-        ['rack', 'self']
+        >>> from structlib.ground.lumber import find_material
+        >>> from structlib.ground.units import ft, inch, plf
+        >>> from structlib.house.beam import BeamJob, TypedLoad
+        >>> from structlib.mechanics.beams import LineLoad
+        >>> from structlib.rules.check import Seat
+        >>> load = TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf))
+        >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (load,))
+        >>> from structlib.house.sizing import build_rack, rack_demand
+        >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 4))
+        >>> book = UnitedStates()
+        >>> demand = rack_demand(job, rack, book.combinations(["live"])[-1], book)
+        >>> shares = book.beam_shares(rack, book.prepare(rack), demand, job.use)["sag under live load"]
+        >>> round(float(shares[0] / shares[1]), 6)  # twice the plies, half the sag
+        2.0
         """
         time = demand.combination.time_factor
         moist = {value: strengths[f"wet {value}"] if demand.wet else 1.0

@@ -1,0 +1,296 @@
+"""Columns as mechanics sees them: slender ones bow out, and a load off the middle bends from the start.
+
+Like the beam formulas: one function, one formula, in arithmetic that floats, numpy arrays and sympy symbols
+all pass through. Every formula is true in any consistent system of units. The column is straight, elastic
+and free to turn at both ends; other ends come in through the effective length.
+"""
+
+import numpy
+
+from structlib.ground.refusals import BadInput, check_number, is_symbolic
+from structlib.ground.roots import pi_for, square_root
+
+_MOST = 1e20  # only a guard against nonsense
+
+
+def _positive(name, value, hint):
+    _refuse_list(name, value)
+    return check_number(name, value, low=0, high=_MOST, low_allowed=False, hint=hint)
+
+
+def _not_negative(name, value, hint):
+    _refuse_list(name, value)
+    return check_number(name, value, low=0, high=_MOST, hint=hint)
+
+
+def _refuse_list(name, value):
+    if isinstance(value, (list, tuple)):
+        raise BadInput(f"{name} must be a number or a numpy array, got {type(value).__name__}; "
+                       "for example numpy.array([2400.0, 3000.0])")
+
+
+def radius_of_gyration(*, inertia, area):
+    """Return how far from its axis the area of a section stands, as buckling counts it.
+
+    Parameters
+    ----------
+    inertia : float, numpy.ndarray or sympy expression
+        Moment of inertia about the axis of bowing [mm4].
+    area : float, numpy.ndarray or sympy expression
+        Area of the section [mm2].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Radius of gyration [mm].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number above zero.
+
+    Examples
+    --------
+    >>> radius_of_gyration(inertia=36.0, area=4.0)
+    3.0
+    """
+    _positive("inertia", inertia, "for example 12.5*inch**4")
+    _positive("area", area, "for example 12.25*inch**2")
+    return square_root(inertia / area)
+
+
+def effective_length(*, length, end_factor=1):
+    """Return the length of the half wave in which a column bows.
+
+    Parameters
+    ----------
+    length : float, numpy.ndarray or sympy expression
+        Distance between the points that hold the column [mm].
+    end_factor : float, numpy.ndarray or sympy expression
+        K: 1 for ends free to turn, 0.5 for ends that cannot, 2 for a flagpole [-].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Effective length [mm].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
+    Examples
+    --------
+    >>> effective_length(length=96.0, end_factor=2)
+    192.0
+    """
+    _not_negative("length", length, "for example 8*ft; 0 where it is held all along")
+    _refuse_list("end factor", end_factor)
+    check_number("end factor", end_factor, low=0.5, high=4, hint="1 for ends free to turn")
+    return end_factor * length
+
+
+def slenderness(*, effective_length, across):
+    """Return how slender a column is: length over a size of its section.
+
+    Parameters
+    ----------
+    effective_length : float, numpy.ndarray or sympy expression
+        Effective length [mm].
+    across : float, numpy.ndarray or sympy expression
+        Size in the direction of bowing (wood), or radius of gyration (steel) [mm].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Slenderness ratio [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range.
+
+    Examples
+    --------
+    >>> slenderness(effective_length=96.0, across=3.0)
+    32.0
+    """
+    _not_negative("effective length", effective_length, "for example 8*ft")
+    _positive("size across", across, "for example 3.5*inch")
+    return effective_length / across
+
+
+def euler_load(*, bending_stiffness, effective_length):
+    """Return the load under which a perfect elastic column bows out: pi^2 EI / L^2.
+
+    Parameters
+    ----------
+    bending_stiffness : float, numpy.ndarray or sympy expression
+        Modulus of elasticity times moment of inertia [N*mm2].
+    effective_length : float, numpy.ndarray or sympy expression
+        Effective length [mm].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Euler load [N].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number above zero.
+
+    Examples
+    --------
+    >>> round(euler_load(bending_stiffness=9.0, effective_length=3.0), 4)
+    9.8696
+    """
+    _positive("bending stiffness", bending_stiffness, "for example 20e6*psi*inch**4")
+    _positive("effective length", effective_length, "for example 8*ft")
+    pi = pi_for(_symbol_of(bending_stiffness, effective_length))
+    return pi**2 * bending_stiffness / effective_length**2
+
+
+def euler_stress(*, modulus, slenderness):
+    """Return the stress under which a perfect elastic column bows out: pi^2 E / (L/r)^2.
+
+    Parameters
+    ----------
+    modulus : float, numpy.ndarray or sympy expression
+        Modulus of elasticity [MPa].
+    slenderness : float, numpy.ndarray or sympy expression
+        Effective length over radius of gyration [-].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Euler stress [MPa].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number above zero.
+
+    Examples
+    --------
+    >>> round(euler_stress(modulus=29000.0, slenderness=100.0), 2)
+    28.62
+    """
+    _positive("modulus", modulus, "for example 29e6*psi")
+    _positive("slenderness", slenderness, "for example 80")
+    return pi_for(_symbol_of(modulus, slenderness)) ** 2 * modulus / slenderness**2
+
+
+def eccentric_moment(*, load, eccentricity):
+    """Return the moment of a load that presses off the middle of the column.
+
+    Parameters
+    ----------
+    load : float, numpy.ndarray or sympy expression
+        Load along the column [N].
+    eccentricity : float, numpy.ndarray or sympy expression
+        Distance of the load from the middle of the section [mm].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Moment at the ends, before the column bows [N*mm].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number of zero or more.
+
+    Examples
+    --------
+    >>> eccentric_moment(load=4000.0, eccentricity=1.5)
+    6000.0
+    """
+    _not_negative("load", load, "for example 4000*lb; a column is pushed, never pulled")
+    _not_negative("eccentricity", eccentricity, "for example 1*inch")
+    return load * eccentricity
+
+
+def secant_moment(*, load, eccentricity, euler_load):
+    """Return the greatest moment of a column that is loaded off the middle and bows: P e sec(pi/2 sqrt(P/Pe)).
+
+    Parameters
+    ----------
+    load : float, numpy.ndarray or sympy expression
+        Load along the column, less than the Euler load [N].
+    eccentricity : float, numpy.ndarray or sympy expression
+        Distance of the load from the middle, the same at both ends [mm].
+    euler_load : float, numpy.ndarray or sympy expression
+        Euler load in the plane of the eccentricity [N].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Moment at mid-height [N*mm].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range, or the load is not below the Euler load.
+
+    Examples
+    --------
+    >>> round(secant_moment(load=1.0, eccentricity=2.0, euler_load=4.0), 4)  # sec(45 degrees) = 1.4142
+    2.8284
+    """
+    ratio = _share_of_euler(load, euler_load)
+    angle = pi_for(_symbol_of(load, euler_load)) / 2 * square_root(ratio)
+    return eccentric_moment(load=load, eccentricity=eccentricity) / _cosine(angle)
+
+
+def moment_growth(*, load, euler_load):
+    """Return how a column's bow enlarges a side load's moment, near enough: 1 / (1 - P/Pe).
+
+    Parameters
+    ----------
+    load : float, numpy.ndarray or sympy expression
+        Load along the column, less than the Euler load [N].
+    euler_load : float, numpy.ndarray or sympy expression
+        Euler load in the plane of bending [N].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        Factor on the moment, 1 or more [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number in its range, or the load is not below the Euler load.
+
+    Examples
+    --------
+    >>> moment_growth(load=1.0, euler_load=5.0)
+    1.25
+    """
+    return 1 / (1 - _share_of_euler(load, euler_load))
+
+
+def _share_of_euler(load, euler_load):
+    _not_negative("load", load, "for example 4000*lb; a column is pushed, never pulled")
+    _positive("Euler load", euler_load, "for example 20000*lb")
+    if not (is_symbolic(load) or is_symbolic(euler_load)) and numpy.any(
+        numpy.asarray(load) >= numpy.asarray(euler_load)
+    ):
+        raise BadInput(
+            "the load must be below the Euler load, at which the column bows out without end, "
+            f"got {load} against {euler_load}; shorten, brace or thicken the column"
+        )
+    return load / euler_load
+
+
+def _symbol_of(*values):
+    return next((value for value in values if is_symbolic(value)), values[0])
+
+
+def _cosine(angle):
+    if is_symbolic(angle):
+        import sympy
+
+        return sympy.cos(angle)
+    return numpy.cos(angle) if numpy.ndim(angle) else float(numpy.cos(angle))
