@@ -29,7 +29,7 @@ _STYLE = """
 @container (max-width: 700px) {
   .sl-bench .sl-grid { grid-template: "first" auto "side" auto "rest" auto / minmax(0, 1fr); }
 }
-.sl-bench .sl-picture, .sl-bench .sl-picture > div { height: auto; min-width: 0; width: 100%; }
+.sl-bench .sl-picture, .sl-bench .sl-picture > div { height: auto; min-width: 0; width: 100%; margin: 0; }
 .sl-bench .sl-picture svg { max-width: 720px; display: block; }
 .sl-scroll { overflow-x: auto; }
 .sl-bench .noUi-handle:focus { outline: 3px solid #155f9f; outline-offset: 3px; }
@@ -40,6 +40,11 @@ _STYLE = """
 .sl-table th, .sl-table td { text-align: left; padding: 2px 14px 2px 0; border-bottom: 1px solid #8886;
   vertical-align: top; }
 .sl-table td:nth-child(-n+4) { white-space: nowrap; }
+@container (max-width: 700px) {
+  .sl-table { font-size: 13px; }
+  .sl-table td:first-child { white-space: normal; min-width: 105px; }
+  .sl-table td:last-child { min-width: 170px; }
+}
 .sl-note { font-size: 14px; margin: 3px 0; }
 .sl-gate { border-left: 6px solid #a4342c; padding: 6px 10px; margin: 4px 0; font-size: 15px; }
 .sl-status { min-height: 22px; font-size: 15px; }

@@ -86,6 +86,43 @@ def test_every_box_has_a_name_for_screen_readers(notebook):
     assert len(names) >= 3 and all(names)
 
 
+def test_tab_goes_through_box_and_slider_in_order_and_focus_is_seen(notebook):
+    field = notebook.locator(".sl-bench .sl-box-span input").first
+    field.scroll_into_view_if_needed()
+    field.focus()
+    met = []
+    for _ in range(5):
+        notebook.keyboard.press("Tab")
+        met.append(notebook.evaluate("""() => {
+            const at = document.activeElement;
+            const holder = at.closest('[class*="sl-slider-"], [class*="sl-box-"]');
+            const style = getComputedStyle(at);
+            return {name: holder ? holder.className.match(/sl-(slider|box)-[a-z_]+/)[0] : '',
+                    outline: style.outlineStyle !== 'none' ? parseFloat(style.outlineWidth) : 0};
+        }"""))
+    assert [one["name"] for one in met] == ["sl-slider-span", "sl-box-depth", "sl-slider-depth", "sl-box-plies",
+                                            "sl-slider-plies"]
+    assert met[0]["outline"] >= 2 and met[4]["outline"] >= 2
+
+
+def test_nothing_sticks_out_on_a_narrow_page_or_at_twice_the_size(notebook):
+    size = notebook.viewport_size
+    try:
+        for width in (800, 1000):  # what is left of 1600 and 2000 pixels at 200 %
+            notebook.set_viewport_size({"width": width, "height": 900})
+            notebook.wait_for_timeout(400)
+            wide = notebook.evaluate("""() => {
+                const bench = document.querySelector('.sl-bench');
+                const picture = bench.querySelector('.sl-picture svg').getBoundingClientRect();
+                const room = bench.getBoundingClientRect();
+                return [picture.right - room.right, room.left - picture.left];
+            }""")
+            assert max(wide) <= 1, (width, wide)
+    finally:
+        notebook.set_viewport_size(size)
+        notebook.wait_for_timeout(400)
+
+
 @pytest.mark.parametrize("name", SLIDERS)
 def test_slider_by_keyboard(notebook, name):
     before, text = seen(notebook), box(notebook, name)

@@ -14,11 +14,13 @@ from structlib.rules.check import Factor, least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.bending import refuse_unknown_material, size_factor, wet_factor, wet_verified
 from structlib.rules.us.column_stability import column_stability_factor, critical_column_value
-from structlib.rules.us.inputs import check_size, check_yes_or_no
+from structlib.rules.us.inputs import check_yes_or_no
+from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text, length_text
 
 FASTENINGS = ("nailed", "bolted")
 _TALLEST = 60 * ft
-_MOST_PLIES_SHOWN = 5
+_MOST_PLIES = 5
+_SIZE = {"low": 0.0, "high": 3000.0, "low_allowed": False, "shown": inches_text, "hint": "for example 1.5*inch"}
 
 
 @dataclass(frozen=True)
@@ -146,8 +148,8 @@ def compression_size_factor(material, *, width, depth):
     >>> compression_size_factor(find_material("Douglas Fir-Larch", "No.2"), width=3.5*inch, depth=3.5*inch)[0]
     1.15
     """
-    _one_size("smaller size", width)
-    _one_size("larger size", depth)
+    check_one_number("smaller size", width, **_SIZE)
+    check_one_number("larger size", depth, **_SIZE)
     size_factor(material, width=width, depth=depth)  # refuses the sizes that the values do not cover
     if material.kind in ("timber", "lvl"):
         return 1.0, "none on compression (NDS 2018 4.3.6, 8.3)", "seen"
@@ -312,8 +314,8 @@ def column_capacity(material, *, ply_width, depth, height, time_factor, plies=1,
     _check_plies_thick(ply_width, plies)
     modulus = material.modulus_stability * wet_factor(material, value="modulus", wet=wet)
     shape, shape_known = shape_constant(material)
-    length_depth = _held_length("held_depth", held_depth, height, end_factor)
-    length_width = _held_length("held_width", held_width, height, end_factor)
+    length_depth = held_length("held_depth", held_depth, height, end_factor)
+    length_width = held_length("held_width", held_width, height, end_factor)
     width, area = ply_width * plies, ply_width * plies * depth
     share = numpy.where(plies > 1, factors.scalar(f"builtup_factor_{fastening}"), 1.0)
 
@@ -407,8 +409,8 @@ def longest_height(material, *, load, time_factor, ply_width, depth, plies=1, fa
     >>> round(longest_height(fir, load=6068*lb, time_factor=1.0, ply_width=3.5*inch, depth=3.5*inch) / ft, 2)
     9.0
     """
-    _one_number("load", load, low=0.0, high=1e9, hint="for example 6000*lb")
-    _one_number("plies", plies, low=1, high=5, hint="for example 3")
+    check_one_number("load", load, low=0.0, high=1e9, hint="for example 6000*lb")
+    check_one_count("plies", plies, low=1, high=5, hint="for example 3")
 
     def carries(height):
         return column_capacity(
@@ -476,15 +478,15 @@ def fewest_plies(material, *, load, time_factor, ply_width, depth, height, faste
     >>> fewest_plies(fir, load=9000*lb, time_factor=1.0, ply_width=1.5*inch, depth=5.5*inch, height=8*ft)
     3
     """
-    _one_number("load", load, low=0.0, high=1e9, hint="for example 6000*lb")
-    _one_number("height", height, low=1.0, high=_TALLEST, hint="for example 8*ft")
-    counts = numpy.arange(1, _MOST_PLIES_SHOWN + 1)
+    check_one_number("load", load, low=0.0, high=1e9, hint="for example 6000*lb")
+    check_one_number("height", height, low=1.0, high=_TALLEST, hint="for example 8*ft")
+    counts = numpy.arange(1, _MOST_PLIES + 1)
     carried = column_capacity(
         material, ply_width=ply_width, depth=depth, height=height, plies=counts, time_factor=time_factor,
         fastening=fastening, held_depth=held_depth, held_width=held_width, end_factor=end_factor, wet=wet).load
     enough = counts[carried >= load]
     if not len(enough):
-        raise OutsideRule(f"not even {_MOST_PLIES_SHOWN} plies carry {show(load, 'force')} at this height; take deeper "
+        raise OutsideRule(f"not even {_MOST_PLIES} plies carry {show(load, 'force')} at this height; take deeper "
                           "plies, hold them closer, or a solid or steel post")
     return int(enough[0])
 
@@ -517,10 +519,10 @@ def check_column(column):
         raise BadInput(f"a column must be a Column, got {type(column).__name__}; for example "
                        "Column(wood, 1.5*inch, 5.5*inch, 8*ft, plies=3)")
     refuse_unknown_material(column.material)
-    _one_size("ply width", column.ply_width)
-    _one_size("depth", column.depth)
-    _one_number("height", column.height, low=1.0, high=_TALLEST, hint="for example 8*ft")
-    _one_number("plies", column.plies, low=1, high=5, hint="for example 3")
+    check_one_number("ply width", column.ply_width, **_SIZE)
+    check_one_number("depth", column.depth, **_SIZE)
+    check_one_number("height", column.height, low=1.0, high=_TALLEST, hint="for example 8*ft")
+    check_one_count("plies", column.plies, low=1, high=5, hint="for example 3")
     check_choice("fastening", column.fastening, FASTENINGS)
     check_yes_or_no("wet", column.wet)
     return column
@@ -568,7 +570,7 @@ def _checked_run(height, plies):
     for name, value in (("height", height), ("plies", plies)):
         if is_symbolic(value):
             raise BadInput(f"{name} must be a number, got the symbol {value}; for example 3")
-    check_number("height", height, low=0.0, high=_TALLEST, low_allowed=False, shown=_length, hint="for example 8*ft")
+    check_number("height", height, low=0.0, high=_TALLEST, low_allowed=False, shown=length_text, hint="for example 8*ft")
     low, high = factors.scalar("builtup_plies_least") - 1, factors.scalar("builtup_plies_greatest")
     check_number("plies", plies, low=low, high=high, hint="for example 3")
     height, plies = numpy.asarray(height, dtype=float), numpy.asarray(plies, dtype=float)
@@ -589,14 +591,44 @@ def _check_plies_thick(ply_width, plies):
                           f"got {ply_width / inch:g} in")
 
 
-def _held_length(name, held, height, end_factor):
-    """Effective length one way: the whole height with its ends, or the longest piece between braces."""
+def held_length(name, held, height, end_factor):
+    """Return the effective length one way: the whole height with its ends, or the longest piece between braces.
+
+    Parameters
+    ----------
+    name : str
+        Which way, for the message [-].
+    held : float or None
+        Greatest distance between points that hold the post; None for the whole height [mm].
+    height : float or numpy.ndarray
+        Clear height of the post [mm].
+    end_factor : float
+        K of the effective length [-].
+
+    Returns
+    -------
+    float or numpy.ndarray
+        Effective length [mm].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a number in its range.
+
+    Notes
+    -----
+    A brace lets the post turn, so a piece between braces takes no relief from fixed ends.
+
+    Examples
+    --------
+    >>> float(held_length("held_width", 4 * ft, 10 * ft, 0.65)) / ft
+    4.0
+    """
     low, high = factors.scalar("column_end_factor_least"), factors.scalar("column_end_factor_greatest")
-    _one_number("end factor", end_factor, low=low, high=high, hint="1 for ends free to turn")
+    check_one_number("end factor", end_factor, low=low, high=high, hint="1 for ends free to turn")
     if held is None:
         return effective_length(length=height, end_factor=end_factor)
-    _one_number(name, held, low=0.0, high=_TALLEST, shown=_length, hint="for example 4*ft; 0 when held all along")
-    # a brace lets the post turn, so a piece between braces takes no relief from fixed ends
+    check_one_number(name, held, low=0.0, high=_TALLEST, shown=length_text, hint="for example 4*ft; 0 when held all along")
     return effective_length(length=numpy.minimum(float(held), height), end_factor=max(end_factor, 1.0))
 
 
@@ -605,19 +637,3 @@ def _refuse_slender(slender_depth, slender_width, limit):
     way = "along its depth" if slender_depth >= slender_width else "across its width"
     raise OutsideRule(f"the post is too slender to be judged: its slenderness {way} is {worst:.0f} and the rule (NDS 2018 "
                       f"3.7.1.4) stops at {limit:.0f}; hold it closer, or take a thicker post or more plies")
-
-
-def _one_size(name, value):
-    if numpy.ndim(value) or is_symbolic(value):
-        raise BadInput(f"{name} must be one number, got {type(value).__name__}; for example 1.5*inch")
-    return check_size(name, value)
-
-
-def _one_number(name, value, **limits):
-    if isinstance(value, (list, tuple, dict, set)) or numpy.ndim(value) or is_symbolic(value):
-        raise BadInput(f"{name} must be one number, got {type(value).__name__}; {limits['hint']}")
-    return check_number(name, value, **limits)
-
-
-def _length(value):
-    return show(value, "length")

@@ -17,8 +17,9 @@ from structlib.rules.us.column_stability import (  # noqa: F401
     bent_column_share, column_stability_factor, critical_column_value, ratio_for_factor)
 from structlib.rules.us.column_strength import (  # noqa: F401
     FASTENINGS, Column, ColumnCapacity, capacity_of, check_column, column_capacity, compression_size_factor,
-    crushing_value, fewest_plies, longest_height, shape_constant, _one_number, _one_size)
-from structlib.rules.us.inputs import check_amount, check_member_length
+    crushing_value, fewest_plies, longest_height, held_length, shape_constant)
+from structlib.rules.us.inputs import check_member_length
+from structlib.rules.us.one_number import check_one_number
 
 WAYS = ("depth", "width")
 STAGES = ("in service", "while building")
@@ -133,8 +134,8 @@ def _checked_demands(demands):
         if not isinstance(one.combination, Combination):
             raise BadInput(f"a demand needs a combination of the rulebook, got {type(one.combination).__name__}; for "
                            "example RULEBOOK.combinations({'live'})[1]")
-        _one_number("push along the post", one.axial, low=0.0, high=1e9, hint="for example 9000*lb")
-        _one_number("eccentricity", one.eccentricity, low=0.0, high=1000.0, hint="for example 1*inch")
+        check_one_number("push along the post", one.axial, low=0.0, high=1e9, hint="for example 9000*lb")
+        check_one_number("eccentricity", one.eccentricity, low=0.0, high=1000.0, hint="for example 1*inch")
         check_choice("way of the eccentricity", one.way, WAYS)
     return listed
 
@@ -251,7 +252,7 @@ def slenderness_check(column, *, way, stage="in service"):
     limit = factors.scalar(key)
     across = column.depth if way == "depth" else column.width
     held = column.held_depth if way == "depth" else column.held_width
-    length = _effective(column, held)
+    length = float(held_length("held length", held, float(column.height), column.end_factor))
     given = limit * across
     return Check(
         name=f"slenderness along the {way}" if way == "depth" else "slenderness across the width", kind="slenderness",
@@ -260,12 +261,6 @@ def slenderness_check(column, *, way, stage="in service"):
         clause="NDS 2018 3.7.1.4", formula=f"l_e <= {limit:g} d",
         substitute=(("l_e", length, "length"), ("d", across, "section length")), verified=factors.verified(key),
         decides=stage == "in service")
-
-
-def _effective(column, held):
-    from structlib.rules.us.column_strength import _held_length
-
-    return float(_held_length("held length", held, float(column.height), column.end_factor))
 
 
 def _bent(column, demand, found):
@@ -457,7 +452,7 @@ def built_up_fastening(column, *, diameter=None):
     length = whole - (1 - last) * column.ply_width if nailed else whole
     if diameter is None:
         diameter = _shortest_nail(length)["diameter"] if nailed else _ask_bolt()
-    _one_number("diameter of the fastener", diameter, low=1.0, high=inch, hint="for example 0.148*inch")
+    check_one_number("diameter of the fastener", diameter, low=1.0, high=inch, hint="for example 0.148*inch")
     kind = "nail" if nailed else "bolt"
     end = _range(kind, "end", diameter)
     between = _range(kind, "between_rows", diameter)
@@ -543,39 +538,3 @@ def _conditions(nailed, rows):
         "where there are three rows or more, neighboring rows shifted by half a spacing"
     return (*shared, "nails go through all plies, and at least three quarters into the last",
             "neighboring nails driven from opposite sides", stagger)
-
-
-def share_at(column, *, axial, time_factor):
-    """Return the share of a post that a load uses, or of each post where the column's height is an array.
-
-    Parameters
-    ----------
-    column : Column
-        The post [-].
-    axial : float
-        Load along it [N].
-    time_factor : float
-        Load duration factor C_D [-].
-
-    Returns
-    -------
-    float
-        Load over what the post carries [-].
-
-    Raises
-    ------
-    BadInput
-        When an input makes no sense.
-    OutsideRule
-        When the post is outside the rule.
-
-    Examples
-    --------
-    >>> from structlib.ground.lumber import find_material
-    >>> from structlib.ground.units import lb
-    >>> post = Column(find_material("Douglas Fir-Larch", "No.1"), 3.5*inch, 3.5*inch, 9*ft)
-    >>> round(share_at(post, axial=3034 * lb, time_factor=1.0), 3)
-    0.5
-    """
-    check_amount("load", axial, zero=True, hint="for example 9000*lb")
-    return axial / capacity_of(column, time_factor=time_factor).load
