@@ -55,7 +55,9 @@ class BeamJob:
     @property
     def span(self):
         """Design span: clear width and half of each seat [mm]."""
-        return design_span(clear_width=self.clear_width, left_seat=self.left.length, right_seat=self.right.length)
+        return design_span(
+            clear_width=self.clear_width, left_seat=self.left.length, right_seat=self.right.length
+        )
 
 
 @dataclass(frozen=True)
@@ -188,8 +190,14 @@ def check_job(job):
     )
     for name, seat in (("left seat", job.left), ("right seat", job.right)):
         _check_seat(name, seat)
-    check_one_number("distance between braces", job.unbraced_length, low=0.0, high=40 * ft, shown=_feet,
-                     hint="0 when the edge is held all along")
+    check_one_number(
+        "distance between braces",
+        job.unbraced_length,
+        low=0.0,
+        high=40 * ft,
+        shown=_feet,
+        hint="0 when the edge is held all along",
+    )
     check_choice("where the load comes in", job.loaded_on, LOADED_ON)
     check_yes_or_no("wet", job.wet)
     check_record("use", job.use, BeamUse, "BeamUse('floor')")
@@ -253,8 +261,12 @@ def evenly_loaded(job):
     span, rounding = job.span, 1e-3
 
     def even(load):
-        return (isinstance(load, LineLoad) and load.start <= rounding and load.end >= span - rounding
-                and load.end_intensity in (None, load.intensity))
+        return (
+            isinstance(load, LineLoad)
+            and load.start <= rounding
+            and load.end >= span - rounding
+            and load.end_intensity in (None, load.intensity)
+        )
 
     return all(even(typed.load) for typed in job.loads)
 
@@ -284,8 +296,14 @@ def check_choice_of_beam(choice):
     """
     check_record("beam", choice, BeamChoice, "BeamChoice(wood, 1.5*inch, 9.25*inch, 2)")
     check_whole_number("plies", choice.plies, low=1, high=6, hint="for example 2")
-    check_one_number("width of one ply", choice.ply_width, low=0.5 * inch, high=24 * inch, shown=_inches,
-                     hint="for example 1.5 in")
+    check_one_number(
+        "width of one ply",
+        choice.ply_width,
+        low=0.5 * inch,
+        high=24 * inch,
+        shown=_inches,
+        hint="for example 1.5 in",
+    )
     check_one_number(
         "depth", choice.depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in"
     )
@@ -376,8 +394,16 @@ def check_beam(job, choice, rulebook):
     check_choice_of_beam(choice)
     check_material(choice.material)
     member = BeamMember(
-        material=choice.material, ply_width=choice.ply_width, depth=choice.depth, plies=int(choice.plies),
-        left=job.left, right=job.right, unbraced_length=job.unbraced_length, loaded_on=job.loaded_on, wet=job.wet)
+        material=choice.material,
+        ply_width=choice.ply_width,
+        depth=choice.depth,
+        plies=int(choice.plies),
+        left=job.left,
+        right=job.right,
+        unbraced_length=job.unbraced_length,
+        loaded_on=job.loaded_on,
+        wet=job.wet,
+    )
     demands = demands_on(job, member, rulebook)
     return BeamResult(job, choice, member, demands, rulebook.beam_checks(member, demands, job.use))
 
@@ -427,13 +453,28 @@ def demands_on(job, member, rulebook):
             lasting_cache[dead_factor] = solved(combination, lambda load_type: load_type == "dead")[1]
         passes = any(combination.factor(load_type) for load_type in VARIABLE_TYPES)
         variable = solved(combination, lambda load_type: load_type != "dead")[1] if passes else None
-        demands.append(BeamDemand(
-            combination, solution, variable, lasting_cache[dead_factor], span,
-            left_face=job.left.length / 2, right_face=span - job.right.length / 2,
-            top_loads=tuple((load.start, load.end, load.intensity,
-                             load.intensity if load.end_intensity is None else load.end_intensity)
-                            for load in loads if isinstance(load, LineLoad)),
-            evenly_loaded=even))
+        demands.append(
+            BeamDemand(
+                combination,
+                solution,
+                variable,
+                lasting_cache[dead_factor],
+                span,
+                left_face=job.left.length / 2,
+                right_face=span - job.right.length / 2,
+                top_loads=tuple(
+                    (
+                        load.start,
+                        load.end,
+                        load.intensity,
+                        load.intensity if load.end_intensity is None else load.end_intensity,
+                    )
+                    for load in loads
+                    if isinstance(load, LineLoad)
+                ),
+                evenly_loaded=even,
+            )
+        )
     return tuple(demands)
 
 

@@ -170,13 +170,18 @@ def read_house(path):
     try:
         data = tomllib.loads(path.read_text(encoding="utf-8-sig"))  # some editors put a mark at the start
     except FileNotFoundError:
-        raise BadInput(f"there is no file {path.name}; give the path of a house file, for example a copy of the "
-                       "demo house") from None
+        raise BadInput(
+            f"there is no file {path.name}; give the path of a house file, for example a copy of the "
+            "demo house"
+        ) from None
     except (OSError, UnicodeDecodeError):
-        raise BadInput(f"{path.name} cannot be read as text; give a house file, for example a copy of the demo "
-                       "house") from None
+        raise BadInput(
+            f"{path.name} cannot be read as text; give a house file, for example a copy of the demo house"
+        ) from None
     except tomllib.TOMLDecodeError as error:
-        raise BadInput(f"{path.name} is not laid out as TOML: {error}; look at the demo house for an example") from None
+        raise BadInput(
+            f"{path.name} is not laid out as TOML: {error}; look at the demo house for an example"
+        ) from None
     except RecursionError:
         raise BadInput(
             f"{path.name} has groups within groups beyond all measure; look at the demo house for an example"
@@ -225,16 +230,25 @@ def house_from_data(data):
     name = _need(data, "name", "the house", 'name = "Alder Lane"')
     rows = _need(data, "levels", "the house", "[[levels]]")
     if not isinstance(rows, list) or not rows:
-        raise BadInput("the house needs at least one level that comes down on the wall; write [[levels]] as in the "
-                       "demo house")
+        raise BadInput(
+            "the house needs at least one level that comes down on the wall; write [[levels]] as in the "
+            "demo house"
+        )
     levels = tuple(_level(row, number) for number, row in enumerate(rows, 1))
-    return House(str(name), levels, _opening(_need(data, "opening", "the house", "[opening]")),
-                 _yes_or_no(data.get("invented", False), "invented of the house"), str(data.get("note", "")))
+    return House(
+        str(name),
+        levels,
+        _opening(_need(data, "opening", "the house", "[opening]")),
+        _yes_or_no(data.get("invented", False), "invented of the house"),
+        str(data.get("note", "")),
+    )
 
 
 def _known(row, names, place):
     if not isinstance(row, dict):
-        raise BadInput(f"{place} must be a group of fields, got {row!r}; look at the demo house for an example")
+        raise BadInput(
+            f"{place} must be a group of fields, got {row!r}; look at the demo house for an example"
+        )
     for name in row:
         if name not in names:
             check_choice(f"field of {place}", name, sorted(names))
@@ -254,23 +268,62 @@ def _read(row, name, place, reader, example, *, low, high, shown, default=None):
         value = reader(text)
     except BadInput as error:
         raise BadInput(f"{name} of {place}: {error}") from None
-    return check_number(f"{name} of {place}", value, low=low, high=high, shown=shown, hint=f"for example {example}")
+    return check_number(
+        f"{name} of {place}", value, low=low, high=high, shown=shown, hint=f"for example {example}"
+    )
 
 
 def _length(row, name, place, example, *, low, high, default=None):
-    return _read(row, name, place, read_length, example, low=low, high=high,
-                 shown=lambda mm: show(mm, "length"), default=default)
+    return _read(
+        row,
+        name,
+        place,
+        read_length,
+        example,
+        low=low,
+        high=high,
+        shown=lambda mm: show(mm, "length"),
+        default=default,
+    )
 
 
 def _area_load(row, name, place, example, *, high, default=None):
-    return _read(row, name, place, read_area_load, example, low=0.0, high=high,
-                 shown=lambda mpa: show(mpa, "area load"), default=default)
+    return _read(
+        row,
+        name,
+        place,
+        read_area_load,
+        example,
+        low=0.0,
+        high=high,
+        shown=lambda mpa: show(mpa, "area load"),
+        default=default,
+    )
 
 
 def _level(row, number):
     place = f"level {number}"
-    _known(row, {"name", "kind", "left_span", "right_span", "joists", "joist", "layers", "live", "roof_live", "snow",
-                 "slope", "overhang", "ridge", "wall_under", "lands"}, place)
+    _known(
+        row,
+        {
+            "name",
+            "kind",
+            "left_span",
+            "right_span",
+            "joists",
+            "joist",
+            "layers",
+            "live",
+            "roof_live",
+            "snow",
+            "slope",
+            "overhang",
+            "ridge",
+            "wall_under",
+            "lands",
+        },
+        place,
+    )
     name = str(_need(row, "name", place, 'name = "upper floor"'))
     place = f"level {number} ({name})"
     kind = check_choice(f"kind of {place}", _need(row, "kind", place, 'kind = "floor"'), KINDS)
@@ -278,14 +331,19 @@ def _level(row, number):
     for layer in check_list(f"layers of {place}", row.get("layers", []), "[[levels.layers]]"):
         _known(layer, {"name", "weight"}, f"a layer of {place}")
         label = str(_need(layer, "name", f"a layer of {place}", 'name = "subfloor"'))
-        layers.append(Layer(label, _area_load(layer, "weight", f"layer {label!r} of {place}", "3 psf", high=200 * psf)))
+        layers.append(
+            Layer(label, _area_load(layer, "weight", f"layer {label!r} of {place}", "3 psf", high=200 * psf))
+        )
     wall = row.get("wall_under")
     if wall is not None:
         _known(wall, {"height", "weight"}, f"wall under {place}")
-        wall = WallUnder(_length(wall, "height", f"wall under {place}", "8 ft", low=0.0, high=20 * ft),
-                         _area_load(wall, "weight", f"wall under {place}", "8 psf", high=150 * psf))
+        wall = WallUnder(
+            _length(wall, "height", f"wall under {place}", "8 ft", low=0.0, high=20 * ft),
+            _area_load(wall, "weight", f"wall under {place}", "8 psf", high=150 * psf),
+        )
     level = Level(
-        name, kind,
+        name,
+        kind,
         left_span=_length(row, "left_span", place, "12 ft", low=0.0, high=40 * ft, default=0.0),
         right_span=_length(row, "right_span", place, "12 ft", low=0.0, high=40 * ft, default=0.0),
         joists=check_choice(f"joists of {place}", row.get("joists", "cut"), JOISTS),
@@ -332,19 +390,30 @@ def check_level(level, place="the level"):
     check_record(place, level, Level, "Level('attic', 'floor', 12*ft, 0.0)")
     _check_fields(level, place)
     if level.left_span + level.right_span <= 0:
-        raise BadInput(f"{place} reaches to neither side of the wall; give left_span or right_span, for example 12 ft")
+        raise BadInput(
+            f"{place} reaches to neither side of the wall; give left_span or right_span, for example 12 ft"
+        )
     if level.joists == "continuous" and (level.left_span <= 0 or level.right_span <= 0):
-        raise BadInput(f"{place} has continuous joists but one span only; joists that end on the wall are 'cut'")
+        raise BadInput(
+            f"{place} has continuous joists but one span only; joists that end on the wall are 'cut'"
+        )
     if level.kind != "roof" and (level.overhang or level.snow or level.roof_live):
-        raise BadInput(f"{place} is a {level.kind}; overhang, snow and roof_live belong to a level of kind 'roof'")
+        raise BadInput(
+            f"{place} is a {level.kind}; overhang, snow and roof_live belong to a level of kind 'roof'"
+        )
     if level.kind == "roof" and level.live:
-        raise BadInput(f"{place} is a roof; write roof_live or snow, not live, for example roof_live = \"20 psf\"")
+        raise BadInput(
+            f'{place} is a roof; write roof_live or snow, not live, for example roof_live = "20 psf"'
+        )
     return level
 
 
 def _check_fields(level, place):
-    for field_name, word, choices in (("kind", level.kind, KINDS), ("joists", level.joists, JOISTS),
-                                      ("ridge", level.ridge, RIDGES)):
+    for field_name, word, choices in (
+        ("kind", level.kind, KINDS),
+        ("joists", level.joists, JOISTS),
+        ("ridge", level.ridge, RIDGES),
+    ):
         check_choice(f"{field_name} of {place}", word, choices)
     for name, most in (("left_span", 40 * ft), ("right_span", 40 * ft), ("overhang", 4 * ft)):
         _check_length(f"{name} of {place}", getattr(level, name), low=0.0, high=most)
@@ -385,10 +454,13 @@ def _joists(row, place):
     place = f"joist of {place}"
     _known(row, {"species", "grade", "size", "spacing", "plies"}, place)
     plies = check_whole_number(f"plies of {place}", row.get("plies", 1), low=1, high=4, hint="for example 1")
-    return Joists(str(_need(row, "species", place, 'species = "Hem-Fir"')),
-                  str(_need(row, "grade", place, 'grade = "No.2"')),
-                  str(_need(row, "size", place, 'size = "2x10"')),
-                  _length(row, "spacing", place, "16 in", low=4 * inch, high=48 * inch), plies)
+    return Joists(
+        str(_need(row, "species", place, 'species = "Hem-Fir"')),
+        str(_need(row, "grade", place, 'grade = "No.2"')),
+        str(_need(row, "size", place, 'size = "2x10"')),
+        _length(row, "spacing", place, "16 in", low=4 * inch, high=48 * inch),
+        plies,
+    )
 
 
 def _yes_or_no(value, place):
@@ -400,7 +472,9 @@ def _slope(text, place):
     try:
         rise, run = (float(word) for word in words)
     except ValueError:
-        raise BadInput(f"slope of {place} must be written as rise in run, got {text!r}; for example \"6 in 12\"") from None
+        raise BadInput(
+            f'slope of {place} must be written as rise in run, got {text!r}; for example "6 in 12"'
+        ) from None
     return _checked_slope((rise, run), place)
 
 
@@ -408,8 +482,14 @@ def _checked_slope(slope, place):
     if not isinstance(slope, (tuple, list)) or len(slope) != 2:
         raise BadInput(f"slope of {place} must be (rise, run), got {slope!r}; for example (6, 12)")
     rise, run = slope
-    check_one_number(f"run of the slope of {place}", run, low=0.0, high=1000.0, low_allowed=False,
-                     hint="for example 6 in 12")
+    check_one_number(
+        f"run of the slope of {place}",
+        run,
+        low=0.0,
+        high=1000.0,
+        low_allowed=False,
+        hint="for example 6 in 12",
+    )
     check_one_number(
         f"rise of the slope of {place}", rise, low=0.0, high=2.0 * run, hint="for example 6 in 12"
     )
@@ -418,19 +498,40 @@ def _checked_slope(slope, place):
 
 def _opening(row):
     place = "the opening"
-    _known(row, {"clear_width", "height", "wall_thickness", "greatest_depth", "greatest_width", "position", "left_seat",
-                 "right_seat", "plate"}, place)
+    _known(
+        row,
+        {
+            "clear_width",
+            "height",
+            "wall_thickness",
+            "greatest_depth",
+            "greatest_width",
+            "position",
+            "left_seat",
+            "right_seat",
+            "plate",
+        },
+        place,
+    )
     plate = row.get("plate", {"species": "Spruce-Pine-Fir", "grade": "No.1/No.2"})
     _known(plate, {"species", "grade"}, "the plate of the opening")
     return Opening(
         clear_width=_length(row, "clear_width", place, "12 ft", low=1 * ft, high=40 * ft),
         height=_length(row, "height", place, "6 ft 10 in", low=1 * ft, high=20 * ft, default=82 * inch),
-        wall_thickness=_length(row, "wall_thickness", place, "4 1/2 in", low=2 * inch, high=24 * inch, default=4.5 * inch),
-        greatest_depth=_length(row, "greatest_depth", place, "12 in", low=3 * inch, high=48 * inch, default=18 * inch),
-        greatest_width=_length(row, "greatest_width", place, "7 in", low=1.5 * inch, high=24 * inch, default=7 * inch),
+        wall_thickness=_length(
+            row, "wall_thickness", place, "4 1/2 in", low=2 * inch, high=24 * inch, default=4.5 * inch
+        ),
+        greatest_depth=_length(
+            row, "greatest_depth", place, "12 in", low=3 * inch, high=48 * inch, default=18 * inch
+        ),
+        greatest_width=_length(
+            row, "greatest_width", place, "7 in", low=1.5 * inch, high=24 * inch, default=7 * inch
+        ),
         position=check_choice("position of the beam", row.get("position", "dropped"), POSITIONS),
         left_seat=_length(row, "left_seat", place, "3 in", low=0.5 * inch, high=24 * inch, default=3 * inch),
-        right_seat=_length(row, "right_seat", place, "3 in", low=0.5 * inch, high=24 * inch, default=3 * inch),
+        right_seat=_length(
+            row, "right_seat", place, "3 in", low=0.5 * inch, high=24 * inch, default=3 * inch
+        ),
         plate_species=str(_need(plate, "species", "the plate of the opening", 'species = "Spruce-Pine-Fir"')),
         plate_grade=str(_need(plate, "grade", "the plate of the opening", 'grade = "No.1/No.2"')),
     )
@@ -476,7 +577,9 @@ def write_house(house, path, *, overwrite=False):
             "own, for example 'my-house.toml'"
         )
     if path.exists() and not overwrite:
-        raise BadInput(f"{path.name} is there already and was left as it is; choose another name, or say overwrite=True")
+        raise BadInput(
+            f"{path.name} is there already and was left as it is; choose another name, or say overwrite=True"
+        )
     try:
         handle, name = tempfile.mkstemp(dir=path.parent, prefix="house-", suffix=".part")
         try:
@@ -497,8 +600,15 @@ def _readable_text(house):
     check_record("opening", house.opening, Opening, "demo_house().opening")
     for number, level in enumerate(check_list("levels", house.levels, "demo_house().levels"), 1):
         check_level(level, f"level {number}")
-    for name in ("clear_width", "height", "wall_thickness", "greatest_depth", "greatest_width", "left_seat",
-                 "right_seat"):
+    for name in (
+        "clear_width",
+        "height",
+        "wall_thickness",
+        "greatest_depth",
+        "greatest_width",
+        "left_seat",
+        "right_seat",
+    ):
         _check_length(f"{name} of the opening", getattr(house.opening, name), low=0.0, high=40 * ft)
     text = _as_toml(house)
     try:
@@ -549,31 +659,59 @@ def with_level(house, number, **changes):
 
 def _as_toml(house):
     quoted = _quoted
-    lines = [f"name = {quoted(house.name)}", f"invented = {'true' if house.invented else 'false'}",
-             f"note = {quoted(house.note)}"]
+    lines = [
+        f"name = {quoted(house.name)}",
+        f"invented = {'true' if house.invented else 'false'}",
+        f"note = {quoted(house.note)}",
+    ]
     for level in house.levels:
-        lines += ["", "[[levels]]", f"name = {quoted(level.name)}", f"kind = {quoted(level.kind)}",
-                  f"left_span = {_mm(level.left_span)}", f"right_span = {_mm(level.right_span)}",
-                  f"joists = {quoted(level.joists)}", f"live = {_kpa(level.live)}",
-                  f"roof_live = {_kpa(level.roof_live)}", f"snow = {_kpa(level.snow)}",
-                  f"slope = {quoted(f'{float(level.slope[0])!r} in {float(level.slope[1])!r}')}",
-                  f"overhang = {_mm(level.overhang)}", f"ridge = {quoted(level.ridge)}",
-                  f"lands = {'true' if level.lands else 'false'}"]
+        lines += [
+            "",
+            "[[levels]]",
+            f"name = {quoted(level.name)}",
+            f"kind = {quoted(level.kind)}",
+            f"left_span = {_mm(level.left_span)}",
+            f"right_span = {_mm(level.right_span)}",
+            f"joists = {quoted(level.joists)}",
+            f"live = {_kpa(level.live)}",
+            f"roof_live = {_kpa(level.roof_live)}",
+            f"snow = {_kpa(level.snow)}",
+            f"slope = {quoted(f'{float(level.slope[0])!r} in {float(level.slope[1])!r}')}",
+            f"overhang = {_mm(level.overhang)}",
+            f"ridge = {quoted(level.ridge)}",
+            f"lands = {'true' if level.lands else 'false'}",
+        ]
         if level.joist is not None:
             j = level.joist
-            lines.append(f"joist = {{ species = {quoted(j.species)}, grade = {quoted(j.grade)}, size = {quoted(j.size)}, "
-                         f"spacing = {_mm(j.spacing)}, plies = {int(j.plies)} }}")
+            lines.append(
+                f"joist = {{ species = {quoted(j.species)}, grade = {quoted(j.grade)}, size = {quoted(j.size)}, "
+                f"spacing = {_mm(j.spacing)}, plies = {int(j.plies)} }}"
+            )
         if level.wall_under is not None:
-            lines.append(f"wall_under = {{ height = {_mm(level.wall_under.height)}, "
-                         f"weight = {_kpa(level.wall_under.weight)} }}")
+            lines.append(
+                f"wall_under = {{ height = {_mm(level.wall_under.height)}, "
+                f"weight = {_kpa(level.wall_under.weight)} }}"
+            )
         for layer in level.layers:
             lines += ["[[levels.layers]]", f"name = {quoted(layer.name)}", f"weight = {_kpa(layer.weight)}"]
     o = house.opening
     lines += ["", "[opening]"]
-    lines += [f"{name} = {_mm(getattr(o, name))}" for name in (
-        "clear_width", "height", "wall_thickness", "greatest_depth", "greatest_width", "left_seat", "right_seat")]
-    lines += [f"position = {quoted(o.position)}",
-              f"plate = {{ species = {quoted(o.plate_species)}, grade = {quoted(o.plate_grade)} }}"]
+    lines += [
+        f"{name} = {_mm(getattr(o, name))}"
+        for name in (
+            "clear_width",
+            "height",
+            "wall_thickness",
+            "greatest_depth",
+            "greatest_width",
+            "left_seat",
+            "right_seat",
+        )
+    ]
+    lines += [
+        f"position = {quoted(o.position)}",
+        f"plate = {{ species = {quoted(o.plate_species)}, grade = {quoted(o.plate_grade)} }}",
+    ]
     return "\n".join(lines) + "\n"
 
 

@@ -103,8 +103,9 @@ class Rack:
         structlib.house.beam.BeamChoice
             The beam [-].
         """
-        return BeamChoice(self.material_of(row), float(self.ply_width[row]), float(self.depth[row]),
-                          int(self.plies[row]))
+        return BeamChoice(
+            self.material_of(row), float(self.ply_width[row]), float(self.depth[row]), int(self.plies[row])
+        )
 
 
 @dataclass(frozen=True)
@@ -188,15 +189,19 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
     stock = check_list("stock", stock, "[(wood, 1.5*inch, 9.25*inch)]")
     plies = check_list("plies", plies, "(1, 2, 3)")
     if not stock:
-        raise BadInput("there is nothing to choose from; name at least one material and size, for example "
-                       "Hem-Fir No.2 in 2x10")
+        raise BadInput(
+            "there is nothing to choose from; name at least one material and size, for example "
+            "Hem-Fir No.2 in 2x10"
+        )
     for limit, name in ((greatest_depth, "greatest depth"), (greatest_width, "greatest width")):
         if limit is not None:
             check_one_number(
                 name, limit, low=1 * inch, high=48 * inch, shown=_inches, hint="for example 12 in"
             )
     if not plies:
-        raise BadInput("plies must hold at least one whole number between 1 and 6, got none; for example (1, 2, 3)")
+        raise BadInput(
+            "plies must hold at least one whole number between 1 and 6, got none; for example (1, 2, 3)"
+        )
     for count in plies:
         check_whole_number("plies", count, low=1, high=6, hint="for example 2")
     groups = {}
@@ -221,7 +226,9 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
             columns.append((ply_width[fits], depth[fits], count[fits]))
             total += int(fits.sum())
     if not materials:
-        raise BadInput("no piece fits the space given; allow more depth or width, for example a greatest depth of 12 in")
+        raise BadInput(
+            "no piece fits the space given; allow more depth or width, for example a greatest depth of 12 in"
+        )
     ply_width, depth, count = (numpy.concatenate(column) for column in zip(*columns))
     modulus, density = numpy.empty(total), numpy.empty(total)
     for number, material in enumerate(materials):
@@ -232,9 +239,21 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
     width = ply_width * count
     area, inertia = rectangle_area(width=width, depth=depth), rectangle_inertia(width=width, depth=depth)
     depth_values, depth_index = numpy.unique(depth, return_inverse=True)
-    return Rack(tuple(materials), tuple(starts), ply_width, depth, count, width, area,
-                rectangle_section_modulus(width=width, depth=depth), inertia, modulus * inertia, density * area,
-                depth_values, depth_index)
+    return Rack(
+        tuple(materials),
+        tuple(starts),
+        ply_width,
+        depth,
+        count,
+        width,
+        area,
+        rectangle_section_modulus(width=width, depth=depth),
+        inertia,
+        modulus * inertia,
+        density * area,
+        depth_values,
+        depth_index,
+    )
 
 
 def _checked_piece(piece):
@@ -245,8 +264,14 @@ def _checked_piece(piece):
         )
     material, ply_width, depth = piece
     check_material(material)
-    check_one_number("width of one ply", ply_width, low=0.5 * inch, high=24 * inch, shown=_inches,
-                     hint="for example 1.5 in")
+    check_one_number(
+        "width of one ply",
+        ply_width,
+        low=0.5 * inch,
+        high=24 * inch,
+        shown=_inches,
+        hint="for example 1.5 in",
+    )
     check_one_number(
         "depth", depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in"
     )
@@ -377,7 +402,11 @@ def limit_widths(job_at, rack, rulebook):
     at_narrow, at_wide = (
         _shares_at(job_at(width), rack, rulebook, strengths, combinations) for width in (narrow, wide)
     )
-    names, limit, which = None, numpy.full(len(rack.depth), numpy.inf), numpy.zeros(len(rack.depth), dtype=int)
+    names, limit, which = (
+        None,
+        numpy.full(len(rack.depth), numpy.inf),
+        numpy.zeros(len(rack.depth), dtype=int),
+    )
     for first, second in zip(at_narrow, at_wide):
         names = tuple(first)
         for number, name in enumerate(names):
@@ -387,15 +416,21 @@ def limit_widths(job_at, rack, rulebook):
     reached = limit[numpy.isfinite(limit)]
     tried = [min(max([2 * wide, *reached]), _WIDEST)] + ([narrow / 10] if numpy.any(reached < narrow) else [])
     for width in tried:
-        _refuse_bent(at_narrow, at_wide, (width - narrow) / (wide - narrow),
-                     _shares_at(job_at(width), rack, rulebook, strengths, combinations))
+        _refuse_bent(
+            at_narrow,
+            at_wide,
+            (width - narrow) / (wide - narrow),
+            _shares_at(job_at(width), rack, rulebook, strengths, combinations),
+        )
     return limit, which, names
 
 
 def _shares_at(job, rack, rulebook, strengths, combinations):
     check_job(job)
-    return [rulebook.beam_shares(rack, strengths, rack_demand(job, rack, combination, rulebook), job.use)
-            for combination in combinations]
+    return [
+        rulebook.beam_shares(rack, strengths, rack_demand(job, rack, combination, rulebook), job.use)
+        for combination in combinations
+    ]
 
 
 def _width_where_full(at_narrow, at_wide, narrow, wide):
@@ -452,8 +487,10 @@ def give_way(limit, preference):
     """
     limit, preference = _column("limit", limit), _column("preference", preference)
     if len(limit) != len(preference):
-        raise BadInput(f"limit and preference must have one value a candidate each, got {len(limit)} and "
-                       f"{len(preference)}")
+        raise BadInput(
+            f"limit and preference must have one value a candidate each, got {len(limit)} and "
+            f"{len(preference)}"
+        )
     steps, reached = [], 0.0
     for row in numpy.lexsort((-limit, preference)):
         if limit[row] > reached:
@@ -575,17 +612,37 @@ def rack_demand(job, rack, combination, rulebook):
     stiffness = rack.stiffness * _modulus_factors(rack, rulebook, job.wet)
     left = all_of_it.reactions[0].force + own * one.reactions[0].force
     right = all_of_it.reactions[-1].force + own * one.reactions[-1].force
-    spread = [(load.start, load.end, load.intensity,
-               load.intensity if load.end_intensity is None else load.end_intensity)
-              for load in loads if isinstance(load, LineLoad)]
+    spread = [
+        (
+            load.start,
+            load.end,
+            load.intensity,
+            load.intensity if load.end_intensity is None else load.end_intensity,
+        )
+        for load in loads
+        if isinstance(load, LineLoad)
+    ]
     left_part = _part_left_out(job, rack, rulebook, spread, own, end="left")
     right_part = _part_left_out(job, rack, rulebook, spread, own, end="right")
     moment = abs(all_of_it.extremes.moment.value) + own * abs(one.extremes.moment.value)
     total = abs(all_of_it.extremes.deflection.value) + own * abs(one.extremes.deflection.value)
     variable = abs(come_and_go.extremes.deflection.value)
-    return RackDemand(combination, moment, numpy.maximum(left - left_part, right - right_part), left, right,
-                      variable / stiffness, total / stiffness, lasting / stiffness, span, job.unbraced_length,
-                      job.left, job.right, job.wet, evenly_loaded(job))
+    return RackDemand(
+        combination,
+        moment,
+        numpy.maximum(left - left_part, right - right_part),
+        left,
+        right,
+        variable / stiffness,
+        total / stiffness,
+        lasting / stiffness,
+        span,
+        job.unbraced_length,
+        job.left,
+        job.right,
+        job.wet,
+        evenly_loaded(job),
+    )
 
 
 def _modulus_factors(rack, rulebook, wet):

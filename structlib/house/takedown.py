@@ -69,8 +69,14 @@ def joist_weight(joist):
     2.11
     """
     check_record("joist", joist, Joists, "Joists('Hem-Fir', 'No.2', '2x10', 16*inch)")
-    check_one_number("spacing of the joists", joist.spacing, low=4 * inch, high=48 * inch,
-                     shown=lambda mm: f"{mm / inch:g} in", hint="for example 16 in")
+    check_one_number(
+        "spacing of the joists",
+        joist.spacing,
+        low=4 * inch,
+        high=48 * inch,
+        shown=lambda mm: f"{mm / inch:g} in",
+        hint="for example 16 in",
+    )
     check_whole_number("plies of the joists", joist.plies, low=1, high=4, hint="for example 1")
     material = find_material(joist.species, joist.grade, joist.size)
     piece = dressed_size(joist.size)
@@ -102,8 +108,10 @@ def dressed_size(nominal):
     """
     check_record("size", nominal, str, "'2x10'")
     thickness, _ = nominal_size(nominal)
-    pieces = {piece.nominal: piece
-              for piece in stock_sizes("timber" if thickness >= 5 else "dimension", special_order=True)}
+    pieces = {
+        piece.nominal: piece
+        for piece in stock_sizes("timber" if thickness >= 5 else "dimension", special_order=True)
+    }
     return pieces[check_choice("size", nominal, pieces)]
 
 
@@ -178,7 +186,9 @@ def widths_on_wall(level):
         share = 1.0 if level.kind == "roof" and level.ridge == "board" else 0.5
         return share * left, share * right
     if left and right:
-        raise BadInput("a roof with an overhang lies on one side of its wall; give left_span or right_span, not both")
+        raise BadInput(
+            "a roof with an overhang lies on one side of its wall; give left_span or right_span, not both"
+        )
     span, over = left or right, level.overhang
     inner = span + over if level.ridge == "board" else (span + over) ** 2 / (2 * span)
     return (inner - over, over) if left else (over, inner - over)
@@ -236,8 +246,21 @@ def take_down(levels):
         entered = area.sum_for_equilibrium_only() * reach
         elsewhere = _elsewhere(level, area.sum_for_equilibrium_only())
         left_over += entered - line.sum_for_equilibrium_only() - elsewhere
-        shares.append(LevelShare(level.name, level.kind, level.joists, area, left_width, right_width, line, wall,
-                                 running, entered, elsewhere))
+        shares.append(
+            LevelShare(
+                level.name,
+                level.kind,
+                level.joists,
+                area,
+                left_width,
+                right_width,
+                line,
+                wall,
+                running,
+                entered,
+                elsewhere,
+            )
+        )
     return TakeDown(tuple(shares), running, left_over)
 
 

@@ -9,10 +9,9 @@ Positions run from the left, unless a function says otherwise. All members here 
 straight and elastic, and only bending is counted unless a function says otherwise.
 """
 
-import math
-
 import numpy as np
 
+from structlib.ground import roots
 from structlib.ground.refusals import BadInput, check_number, is_symbolic
 
 LIMIT = 1e20  # only a guard against nonsense: no unit in use gives a larger number here
@@ -41,14 +40,9 @@ def square_root(value):
     >>> square_root(9.0)
     3.0
     """
-    if is_symbolic(value):
-        import sympy
-
-        return sympy.sqrt(value)
-    check_number("the number under the root", value, low=0, high=LIMIT**2, hint="for example 9")
-    if isinstance(value, (int, float)):
-        return math.sqrt(value)
-    return np.sqrt(value)
+    if not is_symbolic(value):
+        check_number("the number under the root", value, low=0, high=LIMIT**2, hint="for example 9")
+    return roots.square_root(value)
 
 
 def _check_positive(**numbers):

@@ -15,7 +15,9 @@ from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, Pre
 from structlib.rules.check import Seat
 from structlib.rules.us.book import RULEBOOK
 
-CAUTION = ("This page teaches and prepares. A licensed engineer, the local code and the permit decide what is built.")
+CAUTION = (
+    "This page teaches and prepares. A licensed engineer, the local code and the permit decide what is built."
+)
 
 #: Key of the reader's own LVL among the woods of a page.
 OWN = "own lvl"
@@ -24,12 +26,21 @@ OWN = "own lvl"
 TWO_PEOPLE = 200 * lb
 
 _BELOW = (
-    ("plate of Spruce-Pine-Fir", "spf"), ("plate of Hem-Fir", "hem-fir"), ("plate of Douglas Fir-Larch", "fir"),
-    ("end grain of jack studs", "post"), ("masonry", "masonry"),
+    ("plate of Spruce-Pine-Fir", "spf"),
+    ("plate of Hem-Fir", "hem-fir"),
+    ("plate of Douglas Fir-Larch", "fir"),
+    ("end grain of jack studs", "post"),
+    ("masonry", "masonry"),
 )
-_PLATES = {"spf": ("Spruce-Pine-Fir", "No.1/No.2"), "hem-fir": ("Hem-Fir", "No.2"), "fir": ("Douglas Fir-Larch", "No.2")}
+_PLATES = {
+    "spf": ("Spruce-Pine-Fir", "No.1/No.2"),
+    "hem-fir": ("Hem-Fir", "No.2"),
+    "fir": ("Douglas Fir-Larch", "No.2"),
+}
 _BRACES = (
-    ("by joists, every 16 in", "joists"), ("at mid-span", "middle"), ("at the ends only", "ends"),
+    ("by joists, every 16 in", "joists"),
+    ("at mid-span", "middle"),
+    ("at the ends only", "ends"),
     ("all along", "all"),
 )
 _POSITIONS = (("dropped: joists sit on it", "dropped"), ("flush: joists hang on its sides", "flush"))
@@ -78,8 +89,13 @@ class BeamPage:
         load = dict(dimension="line load", low=0.0, high=5000 * plf)
         return (
             Slide("span", "Span, clear", "length", 3 * ft, 20 * ft, 3 * inch, opening.clear_width),
-            Steps("depth", "Depth", "section length", depths,
-                  max((d for d in depths if d <= opening.greatest_depth), default=depths[0])),
+            Steps(
+                "depth",
+                "Depth",
+                "section length",
+                depths,
+                max((d for d in depths if d <= opening.greatest_depth), default=depths[0]),
+            ),
             Slide("plies", "Plies", "count", 1, 5, 1, 4),
             Pick("wood", "Wood", woods, "fir"),
             Box("dead", "Dead load", default=self.total["dead"], **load),
@@ -129,17 +145,34 @@ class BeamPage:
             seat = Seat(values["seat"], "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
         else:
             seat = Seat(values["seat"], below)
-        loads = tuple(TypedLoad(load_type, LineLoad(0.0, span, values[name])) for load_type, name in (
-            ("dead", "dead"), ("live", "live"), ("roof live", "roof_live"), ("snow", "snow")) if values[name])
+        loads = tuple(
+            TypedLoad(load_type, LineLoad(0.0, span, values[name]))
+            for load_type, name in (
+                ("dead", "dead"),
+                ("live", "live"),
+                ("roof live", "roof_live"),
+                ("snow", "snow"),
+            )
+            if values[name]
+        )
         unbraced = {"joists": 16 * inch, "middle": span / 2, "ends": span, "all": 0.0}[values["braced"]]
-        return BeamJob(values["span"], seat, seat, loads, unbraced_length=unbraced,
-                       loaded_on="side" if values["position"] == "flush" else "top")
+        return BeamJob(
+            values["span"],
+            seat,
+            seat,
+            loads,
+            unbraced_length=unbraced,
+            loaded_on="side" if values["position"] == "flush" else "top",
+        )
 
     def _result(self, items):
         values = dict(items)
-        depth, ply_width, name, material = min(self.pieces(values["wood"]),
-                                               key=lambda piece: abs(piece[0] - values["depth"]))
-        choice = BeamChoice(material, ply_width, depth, int(values["plies"]), f"{int(values['plies'])}-{name}")
+        depth, ply_width, name, material = min(
+            self.pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"])
+        )
+        choice = BeamChoice(
+            material, ply_width, depth, int(values["plies"]), f"{int(values['plies'])}-{name}"
+        )
         return check_beam(self.job(values), choice, self.rulebook)
 
     def compute(self, values, before=None, frame="page"):
@@ -162,8 +195,13 @@ class BeamPage:
         result = self.result(tuple(values.items()))
         ghost = self.result(tuple(before.items())) if before else None
         gates = self.gates(values, result)
-        return Shown(self.scene(values, result, ghost, gates, frame), ("check", "asked", "can give", "share", "loads and rule"),
-                     self.rows(result, gates), self.notes(values, result), gates)
+        return Shown(
+            self.scene(values, result, ghost, gates, frame),
+            ("check", "asked", "can give", "share", "loads and rule"),
+            self.rows(result, gates),
+            self.notes(values, result),
+            gates,
+        )
 
     def gates(self, values, result):
         """Return the reasons to stop and call an engineer before anything is chosen here.
@@ -182,8 +220,10 @@ class BeamPage:
         """
         gates = []
         if values["below"] == "masonry":
-            gates.append("A beam on masonry: whether the wall under the seat can take the push is for an engineer. "
-                         "Only what is asked of it is shown here.")
+            gates.append(
+                "A beam on masonry: whether the wall under the seat can take the push is for an engineer. "
+                "Only what is asked of it is shown here."
+            )
         return tuple(gates)
 
     def rows(self, result, gates=()):
@@ -203,22 +243,40 @@ class BeamPage:
         """
         rows = []
         for check in _merged(result.checks):
-            share = "" if gates else show(check.share, "ratio") + (" governs" if check is result.governs else "")
+            share = (
+                "" if gates else show(check.share, "ratio") + (" governs" if check is result.governs else "")
+            )
             given = "" if gates else show(check.given, check.dimension, self.system)
             if not check.decides:
                 share = (share + " (for information)").strip()
-            rows.append((check.name, show(check.asked, check.dimension, self.system), given, share,
-                         f"{check.combination}; {check.clause.split(' (')[0]}"))
+            rows.append(
+                (
+                    check.name,
+                    show(check.asked, check.dimension, self.system),
+                    given,
+                    share,
+                    f"{check.combination}; {check.clause.split(' (')[0]}",
+                )
+            )
         solution = _greatest(result).solution
         left, right = solution.reactions[0].force, solution.reactions[-1].force
         ends = show(left, "force", self.system)
         if show(right, "force", self.system) != ends:
             ends += f" and {show(right, 'force', self.system)}"
-        rows.append(("push on each seat", ends, "", "", f"{_greatest(result).combination.name}, own weight in it"))
+        rows.append(
+            ("push on each seat", ends, "", "", f"{_greatest(result).combination.name}, own weight in it")
+        )
         length = result.job.clear_width + result.job.left.length + result.job.right.length
         one = result.member.weight_per_length / result.member.plies * length
-        rows.append(("weight of one ply", show(one, "force", self.system), "", "",
-                     "two people carry up to about 200 lb (common practice)"))
+        rows.append(
+            (
+                "weight of one ply",
+                show(one, "force", self.system),
+                "",
+                "",
+                "two people carry up to about 200 lb (common practice)",
+            )
+        )
         return tuple(rows)
 
     def notes(self, values, result):
@@ -239,23 +297,33 @@ class BeamPage:
         notes, member = [], result.member
         greatest = self.house.opening.greatest_depth
         if values["position"] == "dropped" and member.depth > greatest * (1 + 1e-9):
-            notes.append(f"The opening leaves {show(greatest, 'section length', self.system)} for the beam; this one is "
-                         f"{show(member.depth, 'section length', self.system)} deep.")
+            notes.append(
+                f"The opening leaves {show(greatest, 'section length', self.system)} for the beam; this one is "
+                f"{show(member.depth, 'section length', self.system)} deep."
+            )
         length = result.job.clear_width + result.job.left.length + result.job.right.length
         if member.weight_per_length / member.plies * length > TWO_PEOPLE:
             notes.append("One ply is heavier than two people carry (common practice: about 200 lb).")
         if values["position"] == "flush":
-            notes.append("Flush: the joists hang on the sides, so shear is taken in full, and the plies and hangers must "
-                         "pass the load on; that is for the drawings.")
+            notes.append(
+                "Flush: the joists hang on the sides, so shear is taken in full, and the plies and hangers must "
+                "pass the load on; that is for the drawings."
+            )
         if result.job.left.below == "post":
-            notes.append("On end grain the beam's own face governs; the posts below are a check of their own.")
+            notes.append(
+                "On end grain the beam's own face governs; the posts below are a check of their own."
+            )
         if member.material.kind == "lvl":
             if values["wood"] != OWN:
-                notes.append("LVL values here are generic and recalled; enter those of the maker's evaluation report.")
+                notes.append(
+                    "LVL values here are generic and recalled; enter those of the maker's evaluation report."
+                )
         words = sorted({check.verified for check in result.checks} - {"seen"})
         if words:
-            notes.append(f"Design values of {member.material.name}: {member.material.source}, "
-                         f"{member.material.verified}. Nothing here is better known than that.")
+            notes.append(
+                f"Design values of {member.material.name}: {member.material.source}, "
+                f"{member.material.verified}. Nothing here is better known than that."
+            )
         notes.append(CAUTION)
         return tuple(notes)
 
@@ -288,8 +356,12 @@ class BeamPage:
         greatest_shear = max(abs(peak.shear.value), 1e-9)
         view = OpeningView(
             title=_title(result, gates),
-            clear_width=job.clear_width, left_seat=job.left.length, right_seat=job.right.length,
-            beam_depth=member.depth, opening_height=self.house.opening.height, plies=member.plies,
+            clear_width=job.clear_width,
+            left_seat=job.left.length,
+            right_seat=job.right.length,
+            beam_depth=member.depth,
+            opening_height=self.house.opening.height,
+            plies=member.plies,
             ply_width=member.ply_width,
             material_kind={"lvl": "lvl", "timber": "timber"}.get(member.material.kind, "sawn"),
             section_name=result.choice.name,
@@ -297,23 +369,38 @@ class BeamPage:
             depth_text=show(member.depth, "section length", system),
             clear_width_text=_clear(show(job.clear_width, "length", system)),
             flush=values["position"] == "flush",
-            left_jacks=_jacks(job.left.length), right_jacks=_jacks(job.right.length),
-            joist_depth=9.25 * inch, joist_spacing=16 * inch,
-            loads=tuple(LoadBand(f"{name} {show(values[key], 'line load', system)}", values[key])
-                        for name, key in (("snow", "snow"), ("roof live", "roof_live"), ("live", "live"),
-                                          ("dead", "dead")) if values[key]),
-            load_full=2000 * plf, load_full_text=f"full arrow {show(2000 * plf, 'line load', system)}",
-            sag_x=tuple(points.x), sag_y=tuple(points.deflection),
+            left_jacks=_jacks(job.left.length),
+            right_jacks=_jacks(job.right.length),
+            joist_depth=9.25 * inch,
+            joist_spacing=16 * inch,
+            loads=tuple(
+                LoadBand(f"{name} {show(values[key], 'line load', system)}", values[key])
+                for name, key in (
+                    ("snow", "snow"),
+                    ("roof live", "roof_live"),
+                    ("live", "live"),
+                    ("dead", "dead"),
+                )
+                if values[key]
+            ),
+            load_full=2000 * plf,
+            load_full_text=f"full arrow {show(2000 * plf, 'line load', system)}",
+            sag_x=tuple(points.x),
+            sag_y=tuple(points.deflection),
             exaggeration=40.0,
             sag_text=f"true sag {show(sag.asked, 'small length', system)} = {_span_over(job.span, sag.asked)}",
-            sag_limit=sag.given, sag_limit_text=f"limit {_span_over(job.span, sag.given)}",
+            sag_limit=sag.given,
+            sag_limit_text=f"limit {_span_over(job.span, sag.given)}",
             previous=None if ghost is None else _ghost(ghost),
             marks=() if gates else _marks(result),
-            shear_x=tuple(points.x), shear_y=tuple(points.shear),
+            shear_x=tuple(points.x),
+            shear_y=tuple(points.shear),
             shear_text=show(greatest_shear, "force", system),
-            moment_x=tuple(points.x), moment_y=tuple(points.moment),
+            moment_x=tuple(points.x),
+            moment_y=tuple(points.moment),
             moment_text=show(abs(peak.moment.value), "moment", system),
-            camera_width=16 * ft, camera_depth=18 * inch,
+            camera_width=16 * ft,
+            camera_depth=18 * inch,
         )
         return draw_opening(view, frame)
 
@@ -360,11 +447,19 @@ def _marks(result):
         # the small allowance keeps a mark on its side when both ends use the same up to rounding
         if check.decides and (kind not in worst or check.share > worst[kind].share * (1 + 1e-9)):
             worst[kind] = check
-    return tuple(Mark(kind, check.position, check.share, check.sentence, check is result.governs)
-                 for kind, check in worst.items())
+    return tuple(
+        Mark(kind, check.position, check.share, check.sentence, check is result.governs)
+        for kind, check in worst.items()
+    )
 
 
-_ASKS = {"bending": "Bending", "shear": "Shear", "bearing": "Crushing at the seat", "seat": "Seat length", "sag": "Sag"}
+_ASKS = {
+    "bending": "Bending",
+    "shear": "Shear",
+    "bearing": "Crushing at the seat",
+    "seat": "Seat length",
+    "sag": "Sag",
+}
 
 
 def _title(result, gates):

@@ -89,7 +89,9 @@ class Bench(W.VBox):
             self.values[control.name] = control.default
         unknown = set(start) - set(self.values)
         if unknown:
-            raise BadInput(f"this bench has no control {sorted(unknown)[0]!r}; it has " + ", ".join(self.values))
+            raise BadInput(
+                f"this bench has no control {sorted(unknown)[0]!r}; it has " + ", ".join(self.values)
+            )
         self.values.update(start)
         for control in page.controls(self.values):  # the depths listed may depend on the wood chosen
             if control.name in start or isinstance(control, Steps):
@@ -132,21 +134,39 @@ class Bench(W.VBox):
         value = self.values[control.name]
         if isinstance(control, Steps):
             options = [(control.text(listed, self.system), listed) for listed in control.values]
-            slider = W.SelectionSlider(options=options, value=control.nearest(value), readout=False, layout=layout)
+            slider = W.SelectionSlider(
+                options=options, value=control.nearest(value), readout=False, layout=layout
+            )
         elif control.dimension == "count":
-            slider = W.IntSlider(value=int(value), min=int(control.low), max=int(control.high), step=1, readout=False,
-                                 layout=layout)
+            slider = W.IntSlider(
+                value=int(value),
+                min=int(control.low),
+                max=int(control.high),
+                step=1,
+                readout=False,
+                layout=layout,
+            )
         else:
-            slider = W.FloatSlider(value=value, min=control.low, max=control.high, step=control.step, readout=False,
-                                   layout=layout)
+            slider = W.FloatSlider(
+                value=value,
+                min=control.low,
+                max=control.high,
+                step=control.step,
+                readout=False,
+                layout=layout,
+            )
         slider.add_class(f"sl-slider-{control.name}")
         slider.observe(lambda change: self._moved(control.name, change["new"]), names="value")
         return slider
 
     def _text(self, control):
-        box = W.Text(value=control.text(self.values[control.name], self.system), description=control.label,
-                     continuous_update=False, layout=W.Layout(width="290px"),
-                     style={"description_width": "150px"})
+        box = W.Text(
+            value=control.text(self.values[control.name], self.system),
+            description=control.label,
+            continuous_update=False,
+            layout=W.Layout(width="290px"),
+            style={"description_width": "150px"},
+        )
         box.add_class(f"sl-box-{control.name}")
         box.observe(lambda change: self._typed(control.name, change["new"]), names="value")
         return box
@@ -154,11 +174,17 @@ class Bench(W.VBox):
     def _choice(self, control):
         layout, style = W.Layout(width="290px"), {"description_width": "110px"}
         if isinstance(control, Switch):
-            widget = W.Checkbox(value=bool(self.values[control.name]), description=control.label, indent=False,
-                                layout=layout)
+            widget = W.Checkbox(
+                value=bool(self.values[control.name]), description=control.label, indent=False, layout=layout
+            )
         elif isinstance(control, Pick):
-            widget = W.Dropdown(options=list(control.options), value=self.values[control.name],
-                                description=control.label, layout=layout, style=style)
+            widget = W.Dropdown(
+                options=list(control.options),
+                value=self.values[control.name],
+                description=control.label,
+                layout=layout,
+                style=style,
+            )
         else:
             raise TypeError(f"unknown kind of control {type(control).__name__}")
         widget.add_class(f"sl-pick-{control.name}")
@@ -212,8 +238,10 @@ class Bench(W.VBox):
             if isinstance(control, Steps) and self.values[other] not in control.values:
                 taken = control.nearest(self.values[other])
                 self.values[other] = taken
-                notices.append(f"{control.label.lower()} is now {control.text(taken, self.system)}, the nearest kept "
-                               "in stock")
+                notices.append(
+                    f"{control.label.lower()} is now {control.text(taken, self.system)}, the nearest kept "
+                    "in stock"
+                )
         shown = self._compute()
         if specs != self._specs:
             self._respec(specs)
@@ -255,7 +283,9 @@ class Bench(W.VBox):
             if box is not None:
                 box.value = control.text(self.values[name], self.system)
             if slider is not None and isinstance(control, (Slide, Steps)):
-                value = control.nearest(self.values[name]) if isinstance(control, Steps) else self.values[name]
+                value = (
+                    control.nearest(self.values[name]) if isinstance(control, Steps) else self.values[name]
+                )
                 if slider.value != value:
                     slider.value = value
         finally:
@@ -293,10 +323,16 @@ def picture_html(shown):
     str
         HTML for the page [-].
     """
-    gates = "".join(f'<div class="sl-gate" role="alert"><b>Stop and call.</b> {html.escape(gate)}</div>'
-                    for gate in shown.gates)
-    return gates + svg.svg_of(shown.scene) + table_html(shown.head, shown.rows) + "".join(
-        f'<p class="sl-note">{html.escape(note)}</p>' for note in shown.notes)
+    gates = "".join(
+        f'<div class="sl-gate" role="alert"><b>Stop and call.</b> {html.escape(gate)}</div>'
+        for gate in shown.gates
+    )
+    return (
+        gates
+        + svg.svg_of(shown.scene)
+        + table_html(shown.head, shown.rows)
+        + "".join(f'<p class="sl-note">{html.escape(note)}</p>' for note in shown.notes)
+    )
 
 
 def table_html(head, rows):
@@ -320,7 +356,9 @@ def table_html(head, rows):
     True
     """
     top = "".join(f'<th scope="col">{html.escape(name)}</th>' for name in head)
-    body = "".join("<tr>" + "".join(f"<td>{html.escape(text)}</td>" for text in row) + "</tr>" for row in rows)
+    body = "".join(
+        "<tr>" + "".join(f"<td>{html.escape(text)}</td>" for text in row) + "</tr>" for row in rows
+    )
     return f'<div class="sl-scroll"><table class="sl-table"><thead><tr>{top}</tr></thead><tbody>{body}</tbody></table></div>'
 
 
@@ -335,17 +373,28 @@ class Predict(W.VBox):
 
     def __init__(self, prediction):
         if prediction.right not in prediction.choices:
-            raise BadInput(f"the right answer must be one of the choices, got {prediction.right!r}; "
-                           f"for example {prediction.choices[0]!r}")
+            raise BadInput(
+                f"the right answer must be one of the choices, got {prediction.right!r}; "
+                f"for example {prediction.choices[0]!r}"
+            )
         self.prediction = prediction
-        self._choice = W.RadioButtons(options=list(prediction.choices), value=None, layout=W.Layout(width="auto"))
+        self._choice = W.RadioButtons(
+            options=list(prediction.choices), value=None, layout=W.Layout(width="auto")
+        )
         self._button = W.Button(description="Show me", disabled=True, tooltip="Pick an answer first")
         self._answer = W.HTML()
         self._choice.observe(self._chosen, names="value")
         self._button.on_click(self._reveal)
         question = html.escape(prediction.question)
-        super().__init__([_head_style(), W.HTML(f'<div class="sl-text"><b>Predict.</b> {question}</div>'),
-                          self._choice, self._button, self._answer])
+        super().__init__(
+            [
+                _head_style(),
+                W.HTML(f'<div class="sl-text"><b>Predict.</b> {question}</div>'),
+                self._choice,
+                self._button,
+                self._answer,
+            ]
+        )
         self.add_class("sl-predict")
 
     def _chosen(self, change):
@@ -356,8 +405,10 @@ class Predict(W.VBox):
             return
         right = self.prediction.right
         word = "Yes." if self._choice.value == right else f"Not quite: {right}."
-        self._answer.value = (f'<div class="sl-text" role="status"><b>{html.escape(word)}</b> '
-                              f"{html.escape(self.prediction.because)}</div>")
+        self._answer.value = (
+            f'<div class="sl-text" role="status"><b>{html.escape(word)}</b> '
+            f"{html.escape(self.prediction.because)}</div>"
+        )
 
 
 class Practice(W.VBox):
@@ -378,11 +429,16 @@ class Practice(W.VBox):
         self._progress = exercises.load_progress(progress) if progress else exercises.Progress()
         titles = [(exercises.make_question(kind, 1).title, kind) for kind in exercises.kinds(notebook)]
         self._kind = W.Dropdown(options=titles, description="Question", layout=W.Layout(width="460px"))
-        self._seed = W.BoundedIntText(value=seed, min=0, max=999999, description="Number",
-                                      layout=W.Layout(width="200px"))
+        self._seed = W.BoundedIntText(
+            value=seed, min=0, max=999999, description="Number", layout=W.Layout(width="200px")
+        )
         self._prompt, self._verdict, self._help = W.HTML(), W.HTML(), W.HTML()
-        self._answer = W.Text(description="Answer", placeholder="number and unit", continuous_update=False,
-                              layout=W.Layout(width="320px"))
+        self._answer = W.Text(
+            description="Answer",
+            placeholder="number and unit",
+            continuous_update=False,
+            layout=W.Layout(width="320px"),
+        )
         check, fresh = W.Button(description="Check"), W.Button(description="Fresh numbers")
         hint, worked = W.Button(description="Hint"), W.Button(description="Worked solution")
         for widget in (self._kind, self._seed):
@@ -393,8 +449,16 @@ class Practice(W.VBox):
         hint.on_click(lambda _: self._hint())
         worked.on_click(lambda _: self._worked())
         wrap = W.Layout(flex_flow="row wrap")
-        super().__init__([_head_style(), W.HBox([self._kind, self._seed, fresh], layout=wrap), self._prompt,
-                          W.HBox([self._answer, check, hint, worked], layout=wrap), self._verdict, self._help])
+        super().__init__(
+            [
+                _head_style(),
+                W.HBox([self._kind, self._seed, fresh], layout=wrap),
+                self._prompt,
+                W.HBox([self._answer, check, hint, worked], layout=wrap),
+                self._verdict,
+                self._help,
+            ]
+        )
         self.add_class("sl-practice")
         self._ask()
 
@@ -414,9 +478,14 @@ class Practice(W.VBox):
 
     def _hint(self):
         self._hints = min(self._hints + 1, len(self.question.hints))
-        self._help.value = '<div class="sl-text">' + "".join(
-            f"<p>Hint {number}: {html.escape(text)}</p>"
-            for number, text in enumerate(self.question.hints[:self._hints], 1)) + "</div>"
+        self._help.value = (
+            '<div class="sl-text">'
+            + "".join(
+                f"<p>Hint {number}: {html.escape(text)}</p>"
+                for number, text in enumerate(self.question.hints[: self._hints], 1)
+            )
+            + "</div>"
+        )
         self._keep(self._progress.with_hint(self.question))
 
     def _worked(self):

@@ -13,8 +13,11 @@ from structlib.pages.controls import Box, Pick, Shown, Slide
 from structlib.pictures.drawings.boards import Board, BoardsView, draw_boards
 
 _REFERENCES = tuple((f"one {size}", size) for size in ("2x4", "2x6", "2x8", "2x10", "2x12"))
-_WAYS = (("the same wood, reshaped", "same"), ("1 1/2 in plies, as sold", "sold"),
-         ("1 1/2 in plies, laid flat", "flat"))
+_WAYS = (
+    ("the same wood, reshaped", "same"),
+    ("1 1/2 in plies, as sold", "sold"),
+    ("1 1/2 in plies, laid flat", "flat"),
+)
 
 
 class BoardsPage:
@@ -74,16 +77,24 @@ class BoardsPage:
             area = rectangle_area(**whole)
         beside = dict(width=size.width, depth=size.depth)
         return {
-            "size": size, "plies": plies, "depth": depth, "ply_width": ply_width,
+            "size": size,
+            "plies": plies,
+            "depth": depth,
+            "ply_width": ply_width,
             "wood": area / rectangle_area(**beside),
             "strength": strength / rectangle_section_modulus(**beside),
             "stiffness": stiffness / rectangle_inertia(**beside),
             "section_modulus": (rectangle_section_modulus(**beside), strength),
             "inertia": (rectangle_inertia(**beside), stiffness),
             "area": (rectangle_area(**beside), area),
-            "sag": tuple(formulas.simple_uniform_deflection(
-                line_load=values["load"], span=values["span"], bending_stiffness=self.wood.modulus * inertia)
-                for inertia in (rectangle_inertia(**beside), stiffness)),
+            "sag": tuple(
+                formulas.simple_uniform_deflection(
+                    line_load=values["load"],
+                    span=values["span"],
+                    bending_stiffness=self.wood.modulus * inertia,
+                )
+                for inertia in (rectangle_inertia(**beside), stiffness)
+            ),
         }
 
     def compute(self, values, before=None, frame="page"):
@@ -105,8 +116,12 @@ class BoardsPage:
         """
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
-        return Shown(self.scene(values, now, ghost, frame), ("", f"one {values['reference']}", "yours", "yours / reference"),
-                     self.rows(now), self.notes(values))
+        return Shown(
+            self.scene(values, now, ghost, frame),
+            ("", f"one {values['reference']}", "yours", "yours / reference"),
+            self.rows(now),
+            self.notes(values),
+        )
 
     def rows(self, now):
         """Return both boards and their ratio as rows of text.
@@ -121,14 +136,21 @@ class BoardsPage:
         tuple of tuple of str
             Name, reference, current, ratio [-].
         """
-        def row(name, pair, dimension):
-            return (name, show(pair[0], dimension, self.system), show(pair[1], dimension, self.system),
-                    _times(pair[1] / pair[0]))
 
-        return (row("wood: area of the section", now["area"], "area"),
-                row("strength: section modulus S", now["section_modulus"], "section modulus"),
-                row("stiffness: second moment I", now["inertia"], "inertia"),
-                row("sag at mid-span", now["sag"], "small length"))
+        def row(name, pair, dimension):
+            return (
+                name,
+                show(pair[0], dimension, self.system),
+                show(pair[1], dimension, self.system),
+                _times(pair[1] / pair[0]),
+            )
+
+        return (
+            row("wood: area of the section", now["area"], "area"),
+            row("strength: section modulus S", now["section_modulus"], "section modulus"),
+            row("stiffness: second moment I", now["inertia"], "inertia"),
+            row("sag at mid-span", now["sag"], "small length"),
+        )
 
     def notes(self, values):
         """Return what must be said below the numbers.
@@ -144,8 +166,11 @@ class BoardsPage:
             One sentence a note [-].
         """
         stiffness = show(self.wood.modulus, "stress", self.system)
-        return (f"Both carry {show(values['load'], 'line load', self.system)} and bend as wood of E = {stiffness} "
-                f"({self.wood.name}, {self.wood.verified}). Compare shapes here; a real beam has more checks.", CAUTION)
+        return (
+            f"Both carry {show(values['load'], 'line load', self.system)} and bend as wood of E = {stiffness} "
+            f"({self.wood.name}, {self.wood.verified}). Compare shapes here; a real beam has more checks.",
+            CAUTION,
+        )
 
     def scene(self, values, now, ghost, frame="page"):
         """Draw both boards and how far each sags.
@@ -172,18 +197,36 @@ class BoardsPage:
         def shape(sag):
             # the shape of an even load, scaled to its mid-span sag
             whole = formulas.simple_uniform_deflection(line_load=1.0, span=span, bending_stiffness=1.0)
-            return tuple(sag * formulas.simple_uniform_deflection_at(
-                line_load=1.0, span=span, bending_stiffness=1.0, position=x) / whole for x in places)
+            return tuple(
+                sag
+                * formulas.simple_uniform_deflection_at(
+                    line_load=1.0, span=span, bending_stiffness=1.0, position=x
+                )
+                / whole
+                for x in places
+            )
 
         size = now["size"]
-        reference = Board(f"one {size.nominal}", 1, size.width, size.depth,
-                          show(size.width, "section length", system), show(size.depth, "section length", system))
+        reference = Board(
+            f"one {size.nominal}",
+            1,
+            size.width,
+            size.depth,
+            show(size.width, "section length", system),
+            show(size.depth, "section length", system),
+        )
         view = BoardsView(
-            title=_title(now), reference=reference, current=_board(values, now, system),
-            wood_text=f"wood {_times(now['wood'])}", strength_text=f"strength {_times(now['strength'])}",
+            title=_title(now),
+            reference=reference,
+            current=_board(values, now, system),
+            wood_text=f"wood {_times(now['wood'])}",
+            strength_text=f"strength {_times(now['strength'])}",
             stiffness_text=f"stiffness {_times(now['stiffness'])}",
-            span=span, span_text=show(span, "length", system), x=places,
-            reference_sag=shape(now["sag"][0]), current_sag=shape(now["sag"][1]),
+            span=span,
+            span_text=show(span, "length", system),
+            x=places,
+            reference_sag=shape(now["sag"][0]),
+            current_sag=shape(now["sag"][1]),
             reference_sag_text=show(now["sag"][0], "small length", system),
             current_sag_text=show(now["sag"][1], "small length", system),
             exaggeration=20.0,
@@ -199,10 +242,22 @@ def _board(values, numbers, system):
     plies, ply_width, depth = numbers["plies"], numbers["ply_width"], numbers["depth"]
     if values["way"] == "flat":
         name = "laid flat" if plies == 1 else f"{plies} laid flat"
-        return Board(name, 1, depth, plies * ply_width, show(depth, "section length", system),
-                     show(plies * ply_width, "section length", system))
-    return Board("yours" if plies == 1 else f"yours, {plies} plies", plies, ply_width, depth,
-                 show(plies * ply_width, "section length", system), show(depth, "section length", system))
+        return Board(
+            name,
+            1,
+            depth,
+            plies * ply_width,
+            show(depth, "section length", system),
+            show(plies * ply_width, "section length", system),
+        )
+    return Board(
+        "yours" if plies == 1 else f"yours, {plies} plies",
+        plies,
+        ply_width,
+        depth,
+        show(plies * ply_width, "section length", system),
+        show(depth, "section length", system),
+    )
 
 
 def _times(ratio):

@@ -42,7 +42,9 @@ def stock_of(page, keys):
     return stock, names
 
 
-def carrying(page, keys=SAWN + LVL, count=8, greatest_depth=None, greatest_width=None, plies=(1, 2, 3, 4), **changes):
+def carrying(
+    page, keys=SAWN + LVL, count=8, greatest_depth=None, greatest_width=None, plies=(1, 2, 3, 4), **changes
+):
     """List the beams that carry an opening, least wood first.
 
     Parameters
@@ -70,18 +72,28 @@ def carrying(page, keys=SAWN + LVL, count=8, greatest_depth=None, greatest_width
     opening, system = page.house.opening, page.system
     job = page.job(start_values(page, **changes))
     stock, names = stock_of(page, keys)
-    rack = build_rack(stock, plies=plies, greatest_depth=greatest_depth or opening.greatest_depth,
-                      greatest_width=greatest_width or opening.greatest_width)
+    rack = build_rack(
+        stock,
+        plies=plies,
+        greatest_depth=greatest_depth or opening.greatest_depth,
+        greatest_width=greatest_width or opening.greatest_width,
+    )
     sizing = size_beams(job, rack, page.rulebook)
     rows, tried = sizing.passing(), len(rack.depth)
     found = []
     for row in rows[:count]:
         choice = rack.choice(row)
         result = check_beam(job, choice, page.rulebook)
-        found.append((f"{choice.plies}-{names[id(choice.material), choice.depth]}", choice.material.name,
-                      show(result.share, "ratio"), result.governs.name,
-                      show(choice.plies * choice.ply_width * choice.depth, "area", system),
-                      show(float(sizing.piece_weight[row]), "force", system)))
+        found.append(
+            (
+                f"{choice.plies}-{names[id(choice.material), choice.depth]}",
+                choice.material.name,
+                show(result.share, "ratio"),
+                result.governs.name,
+                show(choice.plies * choice.ply_width * choice.depth, "area", system),
+                show(float(sizing.piece_weight[row]), "force", system),
+            )
+        )
     caption = f"{len(rows)} of {tried} candidates carry it; least wood first"
     return Table(("beam", "wood", "share used", "governs", "section", "weight of one ply"), found, caption)
 
@@ -106,10 +118,13 @@ def dropped_or_flush(page, joist_depth=9.25 * inch, **changes):
     rows = []
     for position, depth in (("dropped", page.house.opening.greatest_depth), ("flush", joist_depth)):
         for name, keys in (("sawn", SAWN), ("LVL", LVL)):
-            table = carrying(page, keys, count=1, greatest_depth=depth, plies=(1, 2, 3, 4, 5), position=position,
-                             **changes)
+            table = carrying(
+                page, keys, count=1, greatest_depth=depth, plies=(1, 2, 3, 4, 5), position=position, **changes
+            )
             best = table.rows[0] if table.rows else ("none carries it", "", "", "", "", "")
-            rows.append((position, name, f"up to {show(depth, 'section length', page.system)} deep", *best[:4]))
+            rows.append(
+                (position, name, f"up to {show(depth, 'section length', page.system)} deep", *best[:4])
+            )
     return Table(("position", "made of", "room", "beam", "wood", "share used", "governs"), rows)
 
 
@@ -140,20 +155,36 @@ def giving_way(page, keys=SAWN + LVL, plies=(1, 2, 3, 4), **changes):
 
     def job_at(width):
         line = area.scale(width) + LoadsByType({"dead": walls})
-        return replace(base, loads=tuple(TypedLoad(kind, LineLoad(0.0, base.span, load))
-                                         for kind, load in line.items() if load))
+        return replace(
+            base,
+            loads=tuple(
+                TypedLoad(kind, LineLoad(0.0, base.span, load)) for kind, load in line.items() if load
+            ),
+        )
 
     stock, names = stock_of(page, keys)
-    rack = build_rack(stock, plies=plies, greatest_depth=opening.greatest_depth, greatest_width=opening.greatest_width)
+    rack = build_rack(
+        stock, plies=plies, greatest_depth=opening.greatest_depth, greatest_width=opening.greatest_width
+    )
     limit, which, checks = limit_widths(job_at, rack, page.rulebook)
     rows = []
     for row, narrow, wide in give_way(limit, rack.area):
         choice = rack.choice(row)
-        rows.append((_down(narrow, system), _down(wide, system),
-                     f"{choice.plies}-{names[id(choice.material), choice.depth]}", choice.material.name,
-                     show(choice.plies * choice.ply_width * choice.depth, "area", system), checks[which[row]]))
-    return Table(("from a width of", "to", "least wood", "wood", "section", "then this stops it"), rows,
-                 "width of floor, left and right together, that lands on the beam at every level")
+        rows.append(
+            (
+                _down(narrow, system),
+                _down(wide, system),
+                f"{choice.plies}-{names[id(choice.material), choice.depth]}",
+                choice.material.name,
+                show(choice.plies * choice.ply_width * choice.depth, "area", system),
+                checks[which[row]],
+            )
+        )
+    return Table(
+        ("from a width of", "to", "least wood", "wood", "section", "then this stops it"),
+        rows,
+        "width of floor, left and right together, that lands on the beam at every level",
+    )
 
 
 def _down(width, system):
@@ -181,14 +212,28 @@ def printed_example():
     """
     span, wood = 96 * inch, find_material("Douglas Fir-Larch", "No.1")
     seat = Seat(0.5 * inch, "hanger")
-    job = BeamJob(span - 0.5 * inch, seat, seat, (TypedLoad("dead", PointLoad(span / 2, 400 * lb)),
-                                                  TypedLoad("roof live", PointLoad(span / 2, 1600 * lb))))
+    job = BeamJob(
+        span - 0.5 * inch,
+        seat,
+        seat,
+        (
+            TypedLoad("dead", PointLoad(span / 2, 400 * lb)),
+            TypedLoad("roof live", PointLoad(span / 2, 1600 * lb)),
+        ),
+    )
     result = check_beam(job, BeamChoice(wood, 3.5 * inch, 7.25 * inch, 1), RULEBOOK)
-    bending, shear, own = result.check("bending"), result.check("shear, left end"), result.member.weight_per_length
-    own_bending = formulas.bending_stress(moment=formulas.simple_uniform_moment(line_load=own, span=span),
-                                          section_modulus=result.member.section_modulus)
-    own_shear = formulas.rectangle_shear_stress(shear=formulas.simple_uniform_reaction(line_load=own, span=span),
-                                                width=3.5 * inch, depth=7.25 * inch)
+    bending, shear, own = (
+        result.check("bending"),
+        result.check("shear, left end"),
+        result.member.weight_per_length,
+    )
+    own_bending = formulas.bending_stress(
+        moment=formulas.simple_uniform_moment(line_load=own, span=span),
+        section_modulus=result.member.section_modulus,
+    )
+    own_shear = formulas.rectangle_shear_stress(
+        shear=formulas.simple_uniform_reaction(line_load=own, span=span), width=3.5 * inch, depth=7.25 * inch
+    )
     sag = result.check("sag under live load").asked
     return {
         "bending stress of a 4x8 over 8 ft with 2000 lb at midspan": (bending.asked - own_bending) / psi,

@@ -35,9 +35,14 @@ class Slide:
 
     def checked(self, value, system):
         """Refuse a value that is out of range."""
-        check_number(self.label.lower(), value, low=self.low, high=self.high,
-                     shown=lambda v: show(v, self.dimension, system),
-                     hint=self.hint or f"for example {show(self.default, self.dimension, system)}")
+        check_number(
+            self.label.lower(),
+            value,
+            low=self.low,
+            high=self.high,
+            shown=lambda v: show(v, self.dimension, system),
+            hint=self.hint or f"for example {show(self.default, self.dimension, system)}",
+        )
         return _whole_number(self.label, value) if self.dimension == "count" else value
 
 
@@ -63,8 +68,14 @@ class Steps:
     def checked(self, value, system):
         """Take the nearest listed value; refuse what is far outside the list."""
         shown = lambda v: show(v, self.dimension, system)  # noqa: E731
-        check_number(self.label.lower(), value, low=0.5 * self.values[0], high=1.5 * self.values[-1], shown=shown,
-                     hint=f"for example {shown(self.default)}")
+        check_number(
+            self.label.lower(),
+            value,
+            low=0.5 * self.values[0],
+            high=1.5 * self.values[-1],
+            shown=shown,
+            hint=f"for example {shown(self.default)}",
+        )
         return self.nearest(value)
 
     def nearest(self, value):
@@ -107,9 +118,14 @@ class Box:
 
     def checked(self, value, system):
         """Refuse a value that is out of range."""
-        return check_number(self.label.lower(), value, low=self.low, high=self.high,
-                            shown=lambda v: show(v, self.dimension, system),
-                            hint=f"for example {show(self.default, self.dimension, system)}")
+        return check_number(
+            self.label.lower(),
+            value,
+            low=self.low,
+            high=self.high,
+            shown=lambda v: show(v, self.dimension, system),
+            hint=f"for example {show(self.default, self.dimension, system)}",
+        )
 
 
 @dataclass(frozen=True)

@@ -31,54 +31,173 @@ def _arrows(y0, y1, places):
 
 
 def _sagging(depth, left=20.0, right=130.0, y=52.0):
-    points = tuple((left + (right - left) * i / 12, y + depth * 4 * (i / 12) * (1 - i / 12)) for i in range(13))
+    points = tuple(
+        (left + (right - left) * i / 12, y + depth * 4 * (i / 12) * (1 - i / 12)) for i in range(13)
+    )
     return Line(points, "moved")
 
 
 WORDS = (
-    Word("dead load", "the building itself; it stays", (rectangle(20, 46, 130, 54, "wood"), rectangle(20, 36, 130, 46, "wall"),
-                                                       *_arrows(10, 34, (40, 75, 110)))),
-    Word("live load", "people and things; they come and go", (rectangle(20, 56, 130, 64, "wood"),
-                                                             Polygon(((66, 54), (66, 30), (84, 30), (84, 54)), "force_band"),
-                                                             Arrow((75, 8), (75, 28), "force"))),
-    Word("snow load", "snow on the roof, kept apart from live load",
-         (Polygon(((20, 66), (75, 30), (130, 66), (130, 56), (75, 18), (20, 56)), "force_band"),
-          Line(((14, 70), (75, 30), (136, 70)), "ink"))),
-    Word("bearing wall", "a wall that holds up more than itself",
-         (rectangle(16, 26, 134, 36, "wood"), rectangle(68, 36, 82, 80, "wall"), *_arrows(6, 24, (30, 52, 75, 98, 120)))),
-    Word("tributary width", "how wide a strip of floor lands on one wall or beam",
-         (rectangle(16, 40, 72, 48, "wood"), rectangle(78, 40, 134, 48, "wood"), rectangle(44, 24, 106, 40, "tributary"),
-          rectangle(70, 48, 80, 80, "wall"))),
-    Word("span", "the distance a beam or joist reaches between its supports",
-         (_beam(), _post(22), _post(128), Line(((22, 68), (128, 68)), "dimension"), Line(((22, 62), (22, 74)), "dimension"),
-          Line(((128, 62), (128, 74)), "dimension"))),
-    Word("depth and width", "how tall a beam stands, and how thick it is sideways",
-         (rectangle(66, 10, 84, 70, "wood_cut"), Line(((96, 10), (96, 70)), "dimension"), Line(((66, 78), (84, 78)), "dimension"))),
-    Word("ply", "one of several boards side by side that share the load",
-         (rectangle(52, 12, 66, 72, "wood_cut"), rectangle(69, 12, 83, 72, "wood_cut"), rectangle(86, 12, 100, 72, "wood_cut"))),
-    Word("dropped and flush", "below the joists, or among them with the joists on its sides",
-         (rectangle(10, 20, 66, 30, "wood"), rectangle(30, 30, 46, 60, "wood_cut"), rectangle(84, 20, 104, 30, "wood"),
-          rectangle(120, 20, 140, 30, "wood"), rectangle(104, 20, 120, 50, "wood_cut"))),
-    Word("seat", "the length of beam that sits on its support",
-         (rectangle(40, 24, 140, 46, "wood"), rectangle(40, 46, 70, 80, "wood_cut"), *hatch((40, 38, 70, 46), 6, "bearing"))),
-    Word("reaction", "how hard a support pushes back",
-         (_beam(), *_arrows(10, 32, (40, 75, 110)), Arrow((22, 80), (22, 54), "force_big", 12), Arrow((128, 80), (128, 54), "force_big", 12))),
-    Word("shear", "one part of the beam wants to slide down past the next",
-         (rectangle(16, 30, 73, 48, "wood"), rectangle(77, 38, 134, 56, "wood"), Arrow((60, 76), (60, 52), "force"),
-          Arrow((92, 10), (92, 34), "force"))),
-    Word("moment", "how hard the beam is being bent at one place",
-         (Line(tuple((20 + 110 * i / 12, 40 + 22 * 4 * (i / 12) * (1 - i / 12)) for i in range(13)), "ghost"),
-          Arrow((14, 62), (34, 30), "force"), Arrow((136, 62), (116, 30), "force"))),
-    Word("sag (deflection)", "how far the low point hangs down",
-         (Line(((20, 30), (130, 30)), "guide"), _sagging(34, y=30), Line(((75, 30), (75, 64)), "dimension"))),
-    Word("share", "what is asked of the beam, over what it can give; 100 % means nothing is left",
-         (rectangle(20, 36, 130, 54, "wall"), rectangle(20, 36, 100, 54, "force_band"), Line(((130, 28), (130, 62)), "limit"))),
-    Word("governs", "the check with the greatest share decides",
-         (rectangle(24, 54, 44, 74, "wall"), rectangle(56, 40, 76, 74, "wall"), rectangle(88, 18, 108, 74, "wall"),
-          Line(((84, 14), (112, 14), (112, 78), (84, 78), (84, 14)), "governs_thin"))),
-    Word("load path", "the way of a load from where it lands down to the soil",
-         (rectangle(30, 10, 120, 18, "wood"), rectangle(70, 18, 80, 60, "wood_cut"), rectangle(52, 60, 98, 74, "wall"),
-          Arrow((75, 20), (75, 72), "force"))),
+    Word(
+        "dead load",
+        "the building itself; it stays",
+        (
+            rectangle(20, 46, 130, 54, "wood"),
+            rectangle(20, 36, 130, 46, "wall"),
+            *_arrows(10, 34, (40, 75, 110)),
+        ),
+    ),
+    Word(
+        "live load",
+        "people and things; they come and go",
+        (
+            rectangle(20, 56, 130, 64, "wood"),
+            Polygon(((66, 54), (66, 30), (84, 30), (84, 54)), "force_band"),
+            Arrow((75, 8), (75, 28), "force"),
+        ),
+    ),
+    Word(
+        "snow load",
+        "snow on the roof, kept apart from live load",
+        (
+            Polygon(((20, 66), (75, 30), (130, 66), (130, 56), (75, 18), (20, 56)), "force_band"),
+            Line(((14, 70), (75, 30), (136, 70)), "ink"),
+        ),
+    ),
+    Word(
+        "bearing wall",
+        "a wall that holds up more than itself",
+        (
+            rectangle(16, 26, 134, 36, "wood"),
+            rectangle(68, 36, 82, 80, "wall"),
+            *_arrows(6, 24, (30, 52, 75, 98, 120)),
+        ),
+    ),
+    Word(
+        "tributary width",
+        "how wide a strip of floor lands on one wall or beam",
+        (
+            rectangle(16, 40, 72, 48, "wood"),
+            rectangle(78, 40, 134, 48, "wood"),
+            rectangle(44, 24, 106, 40, "tributary"),
+            rectangle(70, 48, 80, 80, "wall"),
+        ),
+    ),
+    Word(
+        "span",
+        "the distance a beam or joist reaches between its supports",
+        (
+            _beam(),
+            _post(22),
+            _post(128),
+            Line(((22, 68), (128, 68)), "dimension"),
+            Line(((22, 62), (22, 74)), "dimension"),
+            Line(((128, 62), (128, 74)), "dimension"),
+        ),
+    ),
+    Word(
+        "depth and width",
+        "how tall a beam stands, and how thick it is sideways",
+        (
+            rectangle(66, 10, 84, 70, "wood_cut"),
+            Line(((96, 10), (96, 70)), "dimension"),
+            Line(((66, 78), (84, 78)), "dimension"),
+        ),
+    ),
+    Word(
+        "ply",
+        "one of several boards side by side that share the load",
+        (
+            rectangle(52, 12, 66, 72, "wood_cut"),
+            rectangle(69, 12, 83, 72, "wood_cut"),
+            rectangle(86, 12, 100, 72, "wood_cut"),
+        ),
+    ),
+    Word(
+        "dropped and flush",
+        "below the joists, or among them with the joists on its sides",
+        (
+            rectangle(10, 20, 66, 30, "wood"),
+            rectangle(30, 30, 46, 60, "wood_cut"),
+            rectangle(84, 20, 104, 30, "wood"),
+            rectangle(120, 20, 140, 30, "wood"),
+            rectangle(104, 20, 120, 50, "wood_cut"),
+        ),
+    ),
+    Word(
+        "seat",
+        "the length of beam that sits on its support",
+        (
+            rectangle(40, 24, 140, 46, "wood"),
+            rectangle(40, 46, 70, 80, "wood_cut"),
+            *hatch((40, 38, 70, 46), 6, "bearing"),
+        ),
+    ),
+    Word(
+        "reaction",
+        "how hard a support pushes back",
+        (
+            _beam(),
+            *_arrows(10, 32, (40, 75, 110)),
+            Arrow((22, 80), (22, 54), "force_big", 12),
+            Arrow((128, 80), (128, 54), "force_big", 12),
+        ),
+    ),
+    Word(
+        "shear",
+        "one part of the beam wants to slide down past the next",
+        (
+            rectangle(16, 30, 73, 48, "wood"),
+            rectangle(77, 38, 134, 56, "wood"),
+            Arrow((60, 76), (60, 52), "force"),
+            Arrow((92, 10), (92, 34), "force"),
+        ),
+    ),
+    Word(
+        "moment",
+        "how hard the beam is being bent at one place",
+        (
+            Line(
+                tuple((20 + 110 * i / 12, 40 + 22 * 4 * (i / 12) * (1 - i / 12)) for i in range(13)), "ghost"
+            ),
+            Arrow((14, 62), (34, 30), "force"),
+            Arrow((136, 62), (116, 30), "force"),
+        ),
+    ),
+    Word(
+        "sag (deflection)",
+        "how far the low point hangs down",
+        (Line(((20, 30), (130, 30)), "guide"), _sagging(34, y=30), Line(((75, 30), (75, 64)), "dimension")),
+    ),
+    Word(
+        "share",
+        "what is asked of the beam, over what it can give; 100 % means nothing is left",
+        (
+            rectangle(20, 36, 130, 54, "wall"),
+            rectangle(20, 36, 100, 54, "force_band"),
+            Line(((130, 28), (130, 62)), "limit"),
+        ),
+    ),
+    Word(
+        "governs",
+        "the check with the greatest share decides",
+        (
+            rectangle(24, 54, 44, 74, "wall"),
+            rectangle(56, 40, 76, 74, "wall"),
+            rectangle(88, 18, 108, 74, "wall"),
+            Line(((84, 14), (112, 14), (112, 78), (84, 78), (84, 14)), "governs_thin"),
+        ),
+    ),
+    Word(
+        "load path",
+        "the way of a load from where it lands down to the soil",
+        (
+            rectangle(30, 10, 120, 18, "wood"),
+            rectangle(70, 18, 80, 60, "wood_cut"),
+            rectangle(52, 60, 98, 74, "wall"),
+            Arrow((75, 20), (75, 72), "force"),
+        ),
+    ),
 )
 
 
@@ -111,7 +230,9 @@ class Glossary:
             f'<div style="width:270px;display:flex;gap:10px;align-items:center;margin:4px 12px 4px 0">'
             f'<div style="flex:0 0 110px">{svg.svg_of(scene_of(word))}</div>'
             f'<div style="font-size:15px;line-height:1.3"><b>{html.escape(word.name)}</b><br>{html.escape(word.meaning)}</div>'
-            "</div>" for word in WORDS)
+            "</div>"
+            for word in WORDS
+        )
         return f'{svg.stylesheet()}<div style="display:flex;flex-wrap:wrap;max-width:1150px">{cells}</div>'
 
     def __repr__(self):

@@ -62,12 +62,19 @@ class PathPage:
     def _result(self, items):
         values = dict(items)
         span = values["span"]
-        depth, ply_width, name, material = min(pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"]))
+        depth, ply_width, name, material = min(
+            pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"])
+        )
         seat = Seat(_SEAT, "post")
-        loads = tuple(TypedLoad(kind, LineLoad(0.0, span, load)) for kind, load in self.down.total.items() if load)
+        loads = tuple(
+            TypedLoad(kind, LineLoad(0.0, span, load)) for kind, load in self.down.total.items() if load
+        )
         job = BeamJob(span - _SEAT, seat, seat, loads, unbraced_length=16 * inch)
-        return check_beam(job, BeamChoice(material, ply_width, depth, int(values["plies"]),
-                                          f"{int(values['plies'])}-{name}"), self.rulebook)
+        return check_beam(
+            job,
+            BeamChoice(material, ply_width, depth, int(values["plies"]), f"{int(values['plies'])}-{name}"),
+            self.rulebook,
+        )
 
     def numbers(self, values):
         """Return the numbers along the path.
@@ -106,18 +113,32 @@ class PathPage:
             What the page shows [-].
         """
         now = self.numbers(values)
-        rows = [(share.name, show(share.line.sum_for_equilibrium_only(), "line load", self.system),
-                 show(share.running.sum_for_equilibrium_only(), "line load", self.system)) for share in self.down.shares
-                if share.line.sum_for_equilibrium_only()]
+        rows = [
+            (
+                share.name,
+                show(share.line.sum_for_equilibrium_only(), "line load", self.system),
+                show(share.running.sum_for_equilibrium_only(), "line load", self.system),
+            )
+            for share in self.down.shares
+            if share.line.sum_for_equilibrium_only()
+        ]
         check = now["result"].governs
-        rows += [("main beam with its own weight", "", show(now["line"], "line load", self.system)),
-                 (f"its share used ({check.name})", "", show(check.share, "ratio")),
-                 ("middle post", "", show(now["post"], "force", self.system)),
-                 ("soil under its footing", "", f"{show(now['area'], 'area', self.system)} at "
-                                                f"{show(now['pressure'], 'area load', self.system)}")]
-        notes = ("The roof stands on the outside walls; what comes down here is the middle of the house.",
-                 "The footing is only asked for here, not designed; soil values are presumptive (IRC Table R401.4.1).",
-                 f"{self.house.name} is an invented house. {CAUTION}")
+        rows += [
+            ("main beam with its own weight", "", show(now["line"], "line load", self.system)),
+            (f"its share used ({check.name})", "", show(check.share, "ratio")),
+            ("middle post", "", show(now["post"], "force", self.system)),
+            (
+                "soil under its footing",
+                "",
+                f"{show(now['area'], 'area', self.system)} at "
+                f"{show(now['pressure'], 'area load', self.system)}",
+            ),
+        ]
+        notes = (
+            "The roof stands on the outside walls; what comes down here is the middle of the house.",
+            "The footing is only asked for here, not designed; soil values are presumptive (IRC Table R401.4.1).",
+            f"{self.house.name} is an invented house. {CAUTION}",
+        )
         return Shown(self.scene(values, now, frame), ("station", "adds", "so far"), tuple(rows), notes)
 
     def scene(self, values, now, frame="page"):
@@ -153,11 +174,16 @@ class PathPage:
         )
         view = LoadPathView(
             title=f"The middle post brings {show(now['post'], 'force', system)} to the soil",
-            stations=stations, beam_name=f"main beam {now['result'].choice.name}", beam_span=values["span"],
-            beam_depth=member.depth, beam_plies=member.plies, beam_ply_width=member.ply_width,
+            stations=stations,
+            beam_name=f"main beam {now['result'].choice.name}",
+            beam_span=values["span"],
+            beam_depth=member.depth,
+            beam_plies=member.plies,
+            beam_ply_width=member.ply_width,
             span_text=f"{show(values['span'], 'length', system)} span",
             size_text=f"{show(member.width, 'section length', system)} x {show(member.depth, 'section length', system)}",
-            material_kind={"lvl": "lvl", "timber": "timber"}.get(member.material.kind, "sawn"))
+            material_kind={"lvl": "lvl", "timber": "timber"}.get(member.material.kind, "sawn"),
+        )
         return draw_load_path(view, frame)
 
 

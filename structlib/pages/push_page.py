@@ -10,9 +10,20 @@ from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
 from structlib.pages.woods import pieces
-from structlib.pictures.drawings import BeamCurve, BeamCurvesView, BeamSupport, CurvePoint, CurveSpread, draw_beam_curves
+from structlib.pictures.drawings import (
+    BeamCurve,
+    BeamCurvesView,
+    BeamSupport,
+    CurvePoint,
+    CurveSpread,
+    draw_beam_curves,
+)
 
-_KINDS = (("one span", "one"), ("two equal spans", "two"), ("one span, a quarter more past the right support", "over"))
+_KINDS = (
+    ("one span", "one"),
+    ("two equal spans", "two"),
+    ("one span, a quarter more past the right support", "over"),
+)
 _WOOD = "fir"
 
 
@@ -79,7 +90,9 @@ class PushPage:
             loads.append(PointLoad(min(values["place"], length), values["point"]))
         depth, ply_width, _, material = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))
         stiffness = formulas.bending_stiffness(
-            modulus=material.modulus, inertia=rectangle_inertia(width=ply_width * int(values["plies"]), depth=depth))
+            modulus=material.modulus,
+            inertia=rectangle_inertia(width=ply_width * int(values["plies"]), depth=depth),
+        )
         return Beam(length, stiffness, supports, loads)
 
     def _solved(self, items):
@@ -104,8 +117,12 @@ class PushPage:
         """
         solution = self.solved(tuple(values.items()))
         ghost = self.solved(tuple(before.items())) if before else None
-        return Shown(self.scene(values, solution, ghost, frame), ("", "most", "where, from the left end"),
-                     self.rows(solution), self.notes(values, solution))
+        return Shown(
+            self.scene(values, solution, ghost, frame),
+            ("", "most", "where, from the left end"),
+            self.rows(solution),
+            self.notes(values, solution),
+        )
 
     def rows(self, solution):
         """Return reactions and extremes as rows of text.
@@ -121,18 +138,34 @@ class PushPage:
             Name, value, place [-].
         """
         place = lambda x: show(x, "length", self.system)  # noqa: E731
-        rows = [(f"push of support {number}" + (" (it holds the beam down)" if reaction.force < 0 else ""),
-                 show(reaction.force, "force", self.system), place(reaction.position))
-                for number, reaction in enumerate(solution.reactions, 1)]
+        rows = [
+            (
+                f"push of support {number}" + (" (it holds the beam down)" if reaction.force < 0 else ""),
+                show(reaction.force, "force", self.system),
+                place(reaction.position),
+            )
+            for number, reaction in enumerate(solution.reactions, 1)
+        ]
         peak = solution.extremes
-        rows += [("shear", show(abs(peak.shear.value), "force", self.system), place(peak.shear.position)),
-                 ("moment that sags the beam", show(peak.greatest_moment.value, "moment", self.system),
-                  place(peak.greatest_moment.position)),
-                 ("moment that bends it the other way", show(max(0.0, -peak.least_moment.value), "moment", self.system),
-                  place(peak.least_moment.position) if peak.least_moment.value < -1e-6 else ""),
-                 ("slope", show(abs(peak.slope.value), "angle", self.system, 2), place(peak.slope.position)),
-                 ("sag", show(peak.greatest_deflection.value, "small length", self.system),
-                  place(peak.greatest_deflection.position))]
+        rows += [
+            ("shear", show(abs(peak.shear.value), "force", self.system), place(peak.shear.position)),
+            (
+                "moment that sags the beam",
+                show(peak.greatest_moment.value, "moment", self.system),
+                place(peak.greatest_moment.position),
+            ),
+            (
+                "moment that bends it the other way",
+                show(max(0.0, -peak.least_moment.value), "moment", self.system),
+                place(peak.least_moment.position) if peak.least_moment.value < -1e-6 else "",
+            ),
+            ("slope", show(abs(peak.slope.value), "angle", self.system, 2), place(peak.slope.position)),
+            (
+                "sag",
+                show(peak.greatest_deflection.value, "small length", self.system),
+                place(peak.greatest_deflection.position),
+            ),
+        ]
         return tuple(rows)
 
     def notes(self, values, solution):
@@ -152,8 +185,10 @@ class PushPage:
         """
         total = values["load"] * solution.beam.length + values["point"]
         pushed = sum(reaction.force for reaction in solution.reactions)
-        notes = [f"Sum check: the loads are {show(total, 'force', self.system)}, the supports push "
-                 f"{show(pushed, 'force', self.system)}."]
+        notes = [
+            f"Sum check: the loads are {show(total, 'force', self.system)}, the supports push "
+            f"{show(pushed, 'force', self.system)}."
+        ]
         if values["point"] and values["place"] > solution.beam.length:
             notes.append("The load would stand past the end of the beam, so it stands at its end.")
         notes.append("The beam's own weight is left out here. " + CAUTION)
@@ -184,31 +219,64 @@ class PushPage:
         curves = (
             BeamCurve("shear", x, tuple(points.shear), "", show(abs(peak.shear.value), "force", system)),
             BeamCurve("moment", x, tuple(points.moment), "", show(abs(peak.moment.value), "moment", system)),
-            BeamCurve("slope", x, tuple(points.slope), "", show(abs(peak.slope.value), "angle", system, 2),
-                      positive_down=True),
-            BeamCurve("deflection", x, tuple(points.deflection), "", show(abs(peak.deflection.value), "small length", system),
-                      positive_down=True),
+            BeamCurve(
+                "slope",
+                x,
+                tuple(points.slope),
+                "",
+                show(abs(peak.slope.value), "angle", system, 2),
+                positive_down=True,
+            ),
+            BeamCurve(
+                "deflection",
+                x,
+                tuple(points.deflection),
+                "",
+                show(abs(peak.deflection.value), "small length", system),
+                positive_down=True,
+            ),
         )
         loads = ()
         if values["load"]:
-            loads = (CurveSpread(0.0, length, values["load"], values["load"], show(values["load"], "line load", system)),)
+            loads = (
+                CurveSpread(
+                    0.0, length, values["load"], values["load"], show(values["load"], "line load", system)
+                ),
+            )
         place = min(values["place"], length)
         points_at = (CurvePoint(place, show(values["point"], "force", system)),) if values["point"] else ()
-        supports = tuple(BeamSupport(reaction.position, "pinned" if number == 0 else "roller",
-                                     show(reaction.force, "force", system))
-                         for number, reaction in enumerate(solution.reactions))
-        return draw_beam_curves(BeamCurvesView(
-            title=_title(solution, system), length=length, length_text=show(length, "length", system), supports=supports,
-            curves=curves, point_loads=points_at, spread_loads=loads, load_full=max(values["load"], 1e-9) if loads else 0.0,
-            previous=() if ghost is None else _curves_of(ghost, length)), frame)
+        supports = tuple(
+            BeamSupport(
+                reaction.position,
+                "pinned" if number == 0 else "roller",
+                show(reaction.force, "force", system),
+            )
+            for number, reaction in enumerate(solution.reactions)
+        )
+        return draw_beam_curves(
+            BeamCurvesView(
+                title=_title(solution, system),
+                length=length,
+                length_text=show(length, "length", system),
+                supports=supports,
+                curves=curves,
+                point_loads=points_at,
+                spread_loads=loads,
+                load_full=max(values["load"], 1e-9) if loads else 0.0,
+                previous=() if ghost is None else _curves_of(ghost, length),
+            ),
+            frame,
+        )
 
 
 def _curves_of(solution, length):
     """The four curves of the state before, as far as they fit on the beam of now."""
     points = solution.points(60)
     keep = [i for i, x in enumerate(points.x) if x <= length + 1e-6]
-    return tuple((tuple(points.x[i] for i in keep), tuple(values[i] for i in keep))
-                 for values in (points.shear, points.moment, points.slope, points.deflection))
+    return tuple(
+        (tuple(points.x[i] for i in keep), tuple(values[i] for i in keep))
+        for values in (points.shear, points.moment, points.slope, points.deflection)
+    )
 
 
 def _title(solution, system):
@@ -230,7 +298,9 @@ def two_equal_spans():
     >>> two_equal_spans()["middle support of two equal spans, share of wL"]
     1.25
     """
-    beam = Beam(2000.0, 1.0, (Support(0.0), Support(1000.0), Support(2000.0)), (LineLoad(0.0, 2000.0, 0.001),))
+    beam = Beam(
+        2000.0, 1.0, (Support(0.0), Support(1000.0), Support(2000.0)), (LineLoad(0.0, 2000.0, 0.001),)
+    )
     solution, whole = solve(beam), 1.0 * 1000.0
     return {
         "end support of two equal spans, share of wL": solution.reactions[0].force,

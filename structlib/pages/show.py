@@ -43,11 +43,21 @@ class Table:
         self.head, self.rows, self.caption = tuple(head), tuple(tuple(row) for row in rows), caption
 
     def _repr_html_(self):
-        top = "".join(f'<th scope="col" style="text-align:left">{html.escape(name)}</th>' for name in self.head)
-        body = "".join("<tr>" + "".join(f'<td style="text-align:left">{html.escape(text)}</td>' for text in row) + "</tr>"
-                       for row in self.rows)
-        line = f"<caption style='text-align:left'>{html.escape(self.caption)}</caption>" if self.caption else ""
-        return f'<table style="font-size:15px">{line}<thead><tr>{top}</tr></thead><tbody>{body}</tbody></table>'
+        top = "".join(
+            f'<th scope="col" style="text-align:left">{html.escape(name)}</th>' for name in self.head
+        )
+        body = "".join(
+            "<tr>"
+            + "".join(f'<td style="text-align:left">{html.escape(text)}</td>' for text in row)
+            + "</tr>"
+            for row in self.rows
+        )
+        line = (
+            f"<caption style='text-align:left'>{html.escape(self.caption)}</caption>" if self.caption else ""
+        )
+        return (
+            f'<table style="font-size:15px">{line}<thead><tr>{top}</tr></thead><tbody>{body}</tbody></table>'
+        )
 
     def __repr__(self):
         lines = [tuple(row) + ("",) * (len(self.head) - len(row)) for row in (self.head, *self.rows)]
@@ -172,8 +182,10 @@ def published(key, ours):
     row = rows[check_choice("published value", key, rows)]
     printed, value = row["printed"], row["value"]
     if abs(ours - value) > row["tolerance"] * abs(value):
-        raise BadInput(f"{key}: published {printed} {row['unit']}, ours {ours:g}; they should agree, so one of the inputs "
-                       "is not that of the publication")
+        raise BadInput(
+            f"{key}: published {printed} {row['unit']}, ours {ours:g}; they should agree, so one of the inputs "
+            "is not that of the publication"
+        )
     digits = len(printed.split(".")[1]) if "." in printed else 0
     unit = "" if row["unit"] == "-" else f" {row['unit']}"
     return f"{key}: published {printed}{unit}, ours {ours:.{digits}f}{unit} ({row['verified']} in {row['source']})"

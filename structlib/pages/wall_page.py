@@ -83,8 +83,10 @@ class WallPage:
                 both = values["span"] and values["right_span"]
                 changed = replace(changed, joists=values["joists"] if both else "cut")
             found.append(changed)
-        return tuple(replace(level, live=values["live"]) if i == len(found) - 1 and level.kind != "roof" else level
-                     for i, level in enumerate(found))
+        return tuple(
+            replace(level, live=values["live"]) if i == len(found) - 1 and level.kind != "roof" else level
+            for i, level in enumerate(found)
+        )
 
     def _result(self, items):
         from structlib.house.model import check_level
@@ -151,17 +153,47 @@ class WallPage:
                 continue
             width = share.left_width + share.right_width
             above = share.running.sum_for_equilibrium_only() - share.wall
-            rows.append((share.name, show(width, "length", self.system), *(line(v) for v in share.line.values()),
-                         line(above)))
+            rows.append(
+                (
+                    share.name,
+                    show(width, "length", self.system),
+                    *(line(v) for v in share.line.values()),
+                    line(above),
+                )
+            )
             if share.wall:
-                rows.append((f"wall under the {share.name}", "", line(share.wall), "", "", "",
-                             line(share.running.sum_for_equilibrium_only())))
-        rows.append(("in all, by type", "", *(line(v) for v in found.total.values()),
-                     line(found.total.sum_for_equilibrium_only())))
+                rows.append(
+                    (
+                        f"wall under the {share.name}",
+                        "",
+                        line(share.wall),
+                        "",
+                        "",
+                        "",
+                        line(share.running.sum_for_equilibrium_only()),
+                    )
+                )
+        rows.append(
+            (
+                "in all, by type",
+                "",
+                *(line(v) for v in found.total.values()),
+                line(found.total.sum_for_equilibrium_only()),
+            )
+        )
         entered = sum(share.entered for share in found.shares)
         elsewhere = sum(share.elsewhere for share in found.shares)
-        rows.append(("sum check", f"all levels hold {line(entered)}", f"other supports {line(elsewhere)}", "", "", "",
-                     f"left over {line(abs(found.left_over))}"))
+        rows.append(
+            (
+                "sum check",
+                f"all levels hold {line(entered)}",
+                f"other supports {line(elsewhere)}",
+                "",
+                "",
+                "",
+                f"left over {line(abs(found.left_over))}",
+            )
+        )
         return tuple(rows)
 
     def notes(self, found):
@@ -179,8 +211,10 @@ class WallPage:
         """
         notes = ["The types are kept apart: a rulebook combines them later, each with its own factor."]
         if any(share.joists == "continuous" for share in found.shares):
-            notes.append("A joist in one piece over the wall puts more than half of each span on it: a quarter more in "
-                         "all when both spans are equal.")
+            notes.append(
+                "A joist in one piece over the wall puts more than half of each span on it: a quarter more in "
+                "all when both spans are equal."
+            )
         if self.house.invented:
             notes.append(f"{self.house.name} is an invented house, made up for this workbook.")
         notes.append(CAUTION)
@@ -210,12 +244,21 @@ class WallPage:
         drawn, height = [], _STOREY * floors
         for level, share in zip(levels, found.shares):
             per_width = share.area.sum_for_equilibrium_only()
-            drawn.append(HouseLevel(
-                level.name, level.kind, height, level.left_span, level.right_span, level.joists == "continuous",
-                share.left_width, share.right_width,
-                line(share.left_width * per_width) if share.left_width else "",
-                line(share.right_width * per_width) if share.right_width else "",
-                line(share.running.sum_for_equilibrium_only()) if level.lands else ""))
+            drawn.append(
+                HouseLevel(
+                    level.name,
+                    level.kind,
+                    height,
+                    level.left_span,
+                    level.right_span,
+                    level.joists == "continuous",
+                    share.left_width,
+                    share.right_width,
+                    line(share.left_width * per_width) if share.left_width else "",
+                    line(share.right_width * per_width) if share.right_width else "",
+                    line(share.running.sum_for_equilibrium_only()) if level.lands else "",
+                )
+            )
             height -= 0.0 if level.kind == "roof" else _STOREY
         total = found.total.sum_for_equilibrium_only()
         title = f"This wall carries {line(total)}"
@@ -225,7 +268,16 @@ class WallPage:
         left = max(level.left_span for level in levels)
         right = max(level.right_span for level in levels)
         roof = any(level.kind == "roof" for level in levels)
-        return draw_house_section(HouseSectionView(
-            title, tuple(drawn), left, right, roof_rise=0.25 * (left + right) if roof else 0.0,
-            wall_name="the wall in question", note="Dead and live together, for the eye only.",
-            scale_text=f"House {show(left + right, 'length', self.system)} wide"), frame)
+        return draw_house_section(
+            HouseSectionView(
+                title,
+                tuple(drawn),
+                left,
+                right,
+                roof_rise=0.25 * (left + right) if roof else 0.0,
+                wall_name="the wall in question",
+                note="Dead and live together, for the eye only.",
+                scale_text=f"House {show(left + right, 'length', self.system)} wide",
+            ),
+            frame,
+        )

@@ -44,16 +44,25 @@ class Wood:
         """
         if self.kind == "lvl":
             return stock_sizes("lvl")
-        return stock_sizes("timber" if self.kind == "timber" else "dimension", thickness=self.thickness,
-                           special_order=self.kind == "timber")
+        return stock_sizes(
+            "timber" if self.kind == "timber" else "dimension",
+            thickness=self.thickness,
+            special_order=self.kind == "timber",
+        )
 
 
 WOODS = (
     Wood("hem-fir", "Hem-Fir No.2, 2x lumber", "Hem-Fir", "No.2", "dimension", 2),
     Wood("spf", "Spruce-Pine-Fir No.1/No.2, 2x lumber", "Spruce-Pine-Fir", "No.1/No.2", "dimension", 2),
     Wood("fir", "Douglas Fir-Larch No.2, 2x lumber", "Douglas Fir-Larch", "No.2", "dimension", 2),
-    Wood("fir select", "Douglas Fir-Larch Select Structural, 2x lumber", "Douglas Fir-Larch", "Select Structural",
-         "dimension", 2),
+    Wood(
+        "fir select",
+        "Douglas Fir-Larch Select Structural, 2x lumber",
+        "Douglas Fir-Larch",
+        "Select Structural",
+        "dimension",
+        2,
+    ),
     Wood("southern pine", "Southern Pine No.2, 2x lumber", "Southern Pine", "No.2", "dimension", 2),
     Wood("fir timber", "Douglas Fir-Larch No.1, 6x timber", "Douglas Fir-Larch", "No.1", "timber", 6),
     Wood("lvl 1.9", "LVL 1.9E-2600Fb, generic", "LVL", "1.9E-2600Fb", "lvl", 1.75),
@@ -108,5 +117,8 @@ def pieces(key):
     ['2x4', '2x6', '2x8', '2x10', '2x12']
     """
     one = wood(key)
-    return tuple((size.depth, size.width, size.nominal, one.material(size.nominal)) for size in one.sizes()
-                 if one.kind != "timber" or size.depth > size.width - 0.5 * inch)
+    return tuple(
+        (size.depth, size.width, size.nominal, one.material(size.nominal))
+        for size in one.sizes()
+        if one.kind != "timber" or size.depth > size.width - 0.5 * inch
+    )

@@ -13,8 +13,15 @@ from pathlib import Path
 from playwright.sync_api import TimeoutError as PlaywrightTimeout
 
 NOTEBOOKS = Path(__file__).resolve().parents[2] / "notebooks"
-CHROMIUM_FLAGS = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking",
-                  "--disable-component-update", "--disable-sync", "--disable-quic"]
+CHROMIUM_FLAGS = [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--disable-quic",
+]
 
 
 def chromium():
@@ -37,14 +44,32 @@ def running_lab(folder):
     settings = folder / "settings"
     settings.mkdir()
     (settings / "overrides.json").write_text(
-        '{"@jupyterlab/apputils-extension:notification": {"fetchNews": "false", "checkForUpdates": false}}')
+        '{"@jupyterlab/apputils-extension:notification": {"fetchNews": "false", "checkForUpdates": false}}'
+    )
     port = _free_port()
-    environment = dict(os.environ, JUPYTER_CONFIG_DIR=str(folder / "config"), JUPYTER_DATA_DIR=str(folder / "data"),
-                       JUPYTER_RUNTIME_DIR=str(folder / "runtime"), IPYTHONDIR=str(folder / "ipython"),
-                       JUPYTERLAB_SETTINGS_DIR=str(folder / "user"), JUPYTERLAB_WORKSPACES_DIR=str(folder / "spaces"))
-    command = [sys.executable, "-m", "jupyterlab", "--no-browser", f"--port={port}", "--ServerApp.port_retries=0",
-               "--IdentityProvider.token=", "--ServerApp.password=", "--ServerApp.disable_check_xsrf=True", "--LabApp.expose_app_in_browser=True",
-               f"--LabApp.app_settings_dir={settings}", f"--ServerApp.root_dir={work}"]
+    environment = dict(
+        os.environ,
+        JUPYTER_CONFIG_DIR=str(folder / "config"),
+        JUPYTER_DATA_DIR=str(folder / "data"),
+        JUPYTER_RUNTIME_DIR=str(folder / "runtime"),
+        IPYTHONDIR=str(folder / "ipython"),
+        JUPYTERLAB_SETTINGS_DIR=str(folder / "user"),
+        JUPYTERLAB_WORKSPACES_DIR=str(folder / "spaces"),
+    )
+    command = [
+        sys.executable,
+        "-m",
+        "jupyterlab",
+        "--no-browser",
+        f"--port={port}",
+        "--ServerApp.port_retries=0",
+        "--IdentityProvider.token=",
+        "--ServerApp.password=",
+        "--ServerApp.disable_check_xsrf=True",
+        "--LabApp.expose_app_in_browser=True",
+        f"--LabApp.app_settings_dir={settings}",
+        f"--ServerApp.root_dir={work}",
+    ]
     if hasattr(os, "geteuid") and os.geteuid() == 0:
         command.append("--allow-root")
     log = (folder / "lab.log").open("w")
@@ -76,7 +101,9 @@ def open_and_run(page, address, notebook, timeout=120_000):
     page.goto(f"{address}/lab/tree/{notebook}?reset", wait_until="domcontentloaded", timeout=timeout)
     page.wait_for_selector(".jp-Notebook .jp-Cell", timeout=timeout)
     page.wait_for_function(
-        "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'", timeout=timeout)
+        "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'",
+        timeout=timeout,
+    )
     # what is asked while the page is still joining the kernel is dropped: ask again until the bench is there
     for attempt in range(6):
         page.wait_for_timeout(1000)
@@ -88,4 +115,6 @@ def open_and_run(page, address, notebook, timeout=120_000):
             if attempt == 5:
                 raise
     page.wait_for_function(
-        "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'", timeout=timeout)
+        "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'",
+        timeout=timeout,
+    )

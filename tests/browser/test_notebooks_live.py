@@ -56,7 +56,9 @@ def box(page, name):
 
 def wait_for_change(page, before):
     page.wait_for_function(
-        "old => document.querySelector('.sl-bench .sl-picture svg').getAttribute('aria-label') !== old", arg=before["alt"])
+        "old => document.querySelector('.sl-bench .sl-picture svg').getAttribute('aria-label') !== old",
+        arg=before["alt"],
+    )
     page.wait_for_timeout(150)
     return seen(page)
 
@@ -93,15 +95,22 @@ def test_tab_goes_through_box_and_slider_in_order_and_focus_is_seen(notebook):
     met = []
     for _ in range(5):
         notebook.keyboard.press("Tab")
-        met.append(notebook.evaluate("""() => {
+        met.append(
+            notebook.evaluate("""() => {
             const at = document.activeElement;
             const holder = at.closest('[class*="sl-slider-"], [class*="sl-box-"]');
             const style = getComputedStyle(at);
             return {name: holder ? holder.className.match(/sl-(slider|box)-[a-z_]+/)[0] : '',
                     outline: style.outlineStyle !== 'none' ? parseFloat(style.outlineWidth) : 0};
-        }"""))
-    assert [one["name"] for one in met] == ["sl-slider-span", "sl-box-depth", "sl-slider-depth", "sl-box-plies",
-                                            "sl-slider-plies"]
+        }""")
+        )
+    assert [one["name"] for one in met] == [
+        "sl-slider-span",
+        "sl-box-depth",
+        "sl-slider-depth",
+        "sl-box-plies",
+        "sl-slider-plies",
+    ]
     assert met[0]["outline"] >= 2 and met[4]["outline"] >= 2
 
 
@@ -130,7 +139,9 @@ def test_slider_by_keyboard(notebook, name):
     handle(notebook, name).focus()
     notebook.keyboard.press(key)
     after = wait_for_change(notebook, before)
-    assert after["table"] != before["table"] or name == "plies"  # the same wood in more plies is the same numbers
+    assert (
+        after["table"] != before["table"] or name == "plies"
+    )  # the same wood in more plies is the same numbers
     assert box(notebook, name) != text
     assert after["height"] == before["height"]
 
@@ -161,7 +172,9 @@ def test_typed_value_is_read_and_a_bad_one_is_answered(notebook):
     assert box(notebook, "span") == "10 ft 3 in"
     field.fill("12")
     field.press("Enter")
-    notebook.wait_for_function("() => /12 what/.test(document.querySelector('.sl-bench .sl-status').innerText)")
+    notebook.wait_for_function(
+        "() => /12 what/.test(document.querySelector('.sl-bench .sl-status').innerText)"
+    )
     assert box(notebook, "span") == "10 ft 3 in"
 
 
@@ -199,7 +212,9 @@ def test_prediction_is_committed_before_the_answer_by_keyboard(notebook):
     notebook.wait_for_function("() => !document.querySelector('.sl-predict button').disabled")
     button.focus()
     notebook.keyboard.press("Enter")
-    notebook.wait_for_function("() => /Yes\\\\.|Not quite/.test(document.querySelector('.sl-predict').innerText)")
+    notebook.wait_for_function(
+        "() => /Yes\\\\.|Not quite/.test(document.querySelector('.sl-predict').innerText)"
+    )
 
 
 def test_practice_answers_a_wrong_try(notebook):
@@ -211,7 +226,9 @@ def test_practice_answers_a_wrong_try(notebook):
     field = block.locator("input[placeholder='number and unit']")
     field.fill("banana")
     field.press("Enter")
-    notebook.wait_for_function("() => document.querySelector('.sl-practice [role=status]')?.innerText.length > 10")
+    notebook.wait_for_function(
+        "() => document.querySelector('.sl-practice [role=status]')?.innerText.length > 10"
+    )
 
 
 def test_no_error_reached_the_console(notebook):

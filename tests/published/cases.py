@@ -38,17 +38,32 @@ def peak_between(solution, start, end):
 
 @case("BF-02")
 def _(P, L, a, b, E, I):
-    s = solve(Beam(L * inch, E * psi * I * inch**4, (Support(0.0), Support(L * inch)), (PointLoad(a * inch, P * lb),)))
+    s = solve(
+        Beam(
+            L * inch, E * psi * I * inch**4, (Support(0.0), Support(L * inch)), (PointLoad(a * inch, P * lb),)
+        )
+    )
     sag = s.extremes.deflection
-    return {"M": s.extremes.moment.value / (lb * inch), "R_left": s.reactions[0].force / lb,
-            "R_right": s.reactions[1].force / lb, "defl_max": sag.value / inch, "x_max": sag.position / inch}
+    return {
+        "M": s.extremes.moment.value / (lb * inch),
+        "R_left": s.reactions[0].force / lb,
+        "R_right": s.reactions[1].force / lb,
+        "defl_max": sag.value / inch,
+        "x_max": sag.position / inch,
+    }
 
 
 @case("BF-04")
 def _(W, L, a, E, I):
     total = L + 2 * a
-    s = solve(Beam(total, E * I, (Support(float(a)), Support(float(a + L))),
-                   (PointLoad(0.0, W / 2), PointLoad(float(total), W / 2))))
+    s = solve(
+        Beam(
+            total,
+            E * I,
+            (Support(float(a)), Support(float(a + L))),
+            (PointLoad(0.0, W / 2), PointLoad(float(total), W / 2)),
+        )
+    )
     return {"M": -s.moment(a + L / 2), "tip": s.deflection(0.0), "mid_up": -s.deflection(a + L / 2)}
 
 
@@ -56,23 +71,37 @@ def _(W, L, a, E, I):
 def _(n_spans):
     s = spans_even_load(2)
     span_moment, place = peak_between(s, 0.0, 1.0)
-    return {"R_end": s.reactions[0].force, "R_mid": s.reactions[1].force, "M_support": -s.moment(1.0),
-            "M_span": span_moment, "x_span": place}
+    return {
+        "R_end": s.reactions[0].force,
+        "R_mid": s.reactions[1].force,
+        "M_support": -s.moment(1.0),
+        "M_span": span_moment,
+        "x_span": place,
+    }
 
 
 @case("BF-08")
 def _(n_spans):
     s = spans_even_load(5)
-    return {"M_support1": -s.moment(1.0), "M_support2": -s.moment(2.0), "M_span1": peak_between(s, 0, 1)[0],
-            "M_span2": peak_between(s, 1, 2)[0], "M_span3": peak_between(s, 2, 3)[0]}
+    return {
+        "M_support1": -s.moment(1.0),
+        "M_support2": -s.moment(2.0),
+        "M_span1": peak_between(s, 0, 1)[0],
+        "M_span2": peak_between(s, 1, 2)[0],
+        "M_span3": peak_between(s, 2, 3)[0],
+    }
 
 
 @case("BF-09")
 def _():
     two, three = spans_even_load(2).extremes.deflection, spans_even_load(3).extremes.deflection
     near = lambda place, length: min(place, length - place)  # noqa: E731 - the sag is the same from either end
-    return {"two_span": two.value, "two_span_x": near(two.position, 2.0), "three_span": three.value,
-            "three_span_x": near(three.position, 3.0)}
+    return {
+        "two_span": two.value,
+        "two_span_x": near(two.position, 2.0),
+        "three_span": three.value,
+        "three_span_x": near(three.position, 3.0),
+    }
 
 
 @case("BF-10")
@@ -80,9 +109,17 @@ def _(w, L, a):
     s = solve(Beam(float(L + a), 1.0, (Support(0.0), Support(float(L))), (LineLoad(0.0, float(L + a), w),)))
     peak = s.extremes.moment
     place = formulas.overhang_uniform_inflection_place(span=L, overhang=a)
-    assert abs(s.moment(place)) < 1e-9 * peak.value  # the formula's place is where the solver's moment is zero
-    return {"R1": s.reactions[0].force, "R2": s.reactions[1].force, "M1": peak.value, "x_M1": peak.position,
-            "M2": -s.moment(float(L)), "x_zero": place}
+    assert (
+        abs(s.moment(place)) < 1e-9 * peak.value
+    )  # the formula's place is where the solver's moment is zero
+    return {
+        "R1": s.reactions[0].force,
+        "R2": s.reactions[1].force,
+        "M1": peak.value,
+        "x_M1": peak.position,
+        "M2": -s.moment(float(L)),
+        "x_zero": place,
+    }
 
 
 @case("BF-11")
@@ -95,8 +132,12 @@ def _(w, L, a, E, I):
 @case("BF-12")
 def _(w, L, EI):
     s = solve(Beam(float(L), EI, (Support(0.0, "fixed"), Support(float(L))), (LineLoad(0.0, float(L), w),)))
-    return {"R_prop": s.reactions[1].force, "M_fixed": -s.moment(0.0), "M_span": peak_between(s, 0, L)[0],
-            "defl": s.extremes.deflection.value}
+    return {
+        "R_prop": s.reactions[1].force,
+        "M_fixed": -s.moment(0.0),
+        "M_span": peak_between(s, 0, L)[0],
+        "defl": s.extremes.deflection.value,
+    }
 
 
 @case("BF-13")
@@ -104,8 +145,12 @@ def _(w, P, L, EI):
     fixed = (Support(0.0, "fixed"),)
     even = solve(Beam(float(L), EI, fixed, (LineLoad(0.0, float(L), w),)))
     tip = solve(Beam(float(L), EI, fixed, (PointLoad(float(L), P),)))
-    return {"M_w": -even.moment(0.0), "d_w": even.deflection(float(L)), "M_P": -tip.moment(0.0),
-            "d_P": tip.deflection(float(L))}
+    return {
+        "M_w": -even.moment(0.0),
+        "d_w": even.deflection(float(L)),
+        "M_P": -tip.moment(0.0),
+        "d_P": tip.deflection(float(L)),
+    }
 
 
 @case("BF-14")
@@ -114,8 +159,18 @@ def _(L1, L2, L3, couple, w2, P3, b3):
     supports = tuple(Support(float(x)) for x in (0, L1, L1 + L2, length))
     turned = {}
     for sign in (1, -1):  # the case does not print the couple's sense; one of the two is the published answer
-        s = solve(Beam(length, 1.0, supports, (Couple(L1 / 2, sign * couple), LineLoad(float(L1), float(L1 + L2), w2),
-                                               PointLoad(length - b3, P3))))
+        s = solve(
+            Beam(
+                length,
+                1.0,
+                supports,
+                (
+                    Couple(L1 / 2, sign * couple),
+                    LineLoad(float(L1), float(L1 + L2), w2),
+                    PointLoad(length - b3, P3),
+                ),
+            )
+        )
         turned[sign] = {"M2": s.moment(float(L1)), "M3": s.moment(float(L1 + L2))}
     return turned[1] if abs(turned[1]["M2"] + 1.6923) < abs(turned[-1]["M2"] + 1.6923) else turned[-1]
 
@@ -123,8 +178,10 @@ def _(L1, L2, L3, couple, w2, P3, b3):
 @case("BR-01")
 def _():
     keys = {"b05": 0.5, "b1": 1, "b15": 1.5, "b2": 2, "b3": 3, "b4": 4}
-    return {key: float(bearing.bearing_area_factor(bearing_length=length * inch, distance_to_end=12 * inch))
-            for key, length in keys.items()}
+    return {
+        key: float(bearing.bearing_area_factor(bearing_length=length * inch, distance_to_end=12 * inch))
+        for key, length in keys.items()
+    }
 
 
 @case("BR-02")
@@ -138,8 +195,12 @@ def _(Fcp):
 def _(P, Q):
     from math import cos, radians, sin
 
-    return {f"a{angle}": bearing.bearing_value_at_angle(along=P, across=Q, sine=sin(radians(angle)),
-                                                        cosine=cos(radians(angle))) for angle in (0, 30, 45, 60, 90)}
+    return {
+        f"a{angle}": bearing.bearing_value_at_angle(
+            along=P, across=Q, sine=sin(radians(angle)), cosine=cos(radians(angle))
+        )
+        for angle in (0, 30, 45, 60, 90)
+    }
 
 
 @case("BR-04")
@@ -147,8 +208,10 @@ def _(rise, run, Fc_star, Fcp):
     from math import atan2, cos, degrees, sin
 
     angle = atan2(run, rise)  # a vertical load meets the grain of the rafter at 90 degrees less the slope
-    return {"theta": degrees(angle), "F": bearing.bearing_value_at_angle(along=Fc_star, across=Fcp, sine=sin(angle),
-                                                                         cosine=cos(angle))}
+    return {
+        "theta": degrees(angle),
+        "F": bearing.bearing_value_at_angle(along=Fc_star, across=Fcp, sine=sin(angle), cosine=cos(angle)),
+    }
 
 
 def _stability(lu, b, d, Emin, Fb_star=None, case="single span, uniform"):
@@ -157,8 +220,15 @@ def _stability(lu, b, d, Emin, Fb_star=None, case="single span, uniform"):
     buckling = stability.critical_buckling_value(modulus_stability=Emin, slenderness=slenderness)
     found = {"le": le, "RB": slenderness, "FbE": buckling}
     if Fb_star:
-        found["CL"] = float(stability.beam_stability_factor(
-            unbraced_length=float(lu), depth=float(d), width=float(b), bending_value=Fb_star, modulus_stability=Emin))
+        found["CL"] = float(
+            stability.beam_stability_factor(
+                unbraced_length=float(lu),
+                depth=float(d),
+                width=float(b),
+                bending_value=Fb_star,
+                modulus_stability=Emin,
+            )
+        )
         found["Fb_adj"] = found["CL"] * Fb_star
     return found
 
@@ -208,8 +278,11 @@ def _(t, g, th):
 def _(b, d, L, x):
     # the volume factor of glued laminated timber is three depth factors: length, depth and width
     part = bending.depth_factor
-    value = (part(depth=L, reference_depth=21, exponent=1 / x) * part(depth=d, reference_depth=12, exponent=1 / x)
-             * part(depth=b, reference_depth=5.125, exponent=1 / x))
+    value = (
+        part(depth=L, reference_depth=21, exponent=1 / x)
+        * part(depth=d, reference_depth=12, exponent=1 / x)
+        * part(depth=b, reference_depth=5.125, exponent=1 / x)
+    )
     return {"CV": min(1.0, value)}
 
 
@@ -218,8 +291,15 @@ def _(Fb, CF, Cr):
     from structlib.ground.lumber import find_material
 
     wood = find_material("Spruce-Pine-Fir", "No.1/No.2")
-    value, _ = bending.bending_value(wood, width=4.5 * inch, depth=9.25 * inch, plies=3, ply_width=1.5 * inch,
-                                     unbraced_length=0.0, time_factor=1.0)
+    value, _ = bending.bending_value(
+        wood,
+        width=4.5 * inch,
+        depth=9.25 * inch,
+        plies=3,
+        ply_width=1.5 * inch,
+        unbraced_length=0.0,
+        time_factor=1.0,
+    )
     return {"Fb_adj": float(value) / psi}
 
 
@@ -232,9 +312,13 @@ def _(PD, PLr, L, b, d, Fb, Fv, E, CD, CF):
 
     wood = find_material("Douglas Fir-Larch", "No.1")
     middle, seat = L * inch / 2, Seat(0.5 * inch, "hanger")
-    job = BeamJob((L - 0.5) * inch, seat, seat, (
-        TypedLoad("dead", PointLoad(middle, PD * lb)), TypedLoad("roof live", PointLoad(middle, PLr * lb))),
-        use=BeamUse("floor"))
+    job = BeamJob(
+        (L - 0.5) * inch,
+        seat,
+        seat,
+        (TypedLoad("dead", PointLoad(middle, PD * lb)), TypedLoad("roof live", PointLoad(middle, PLr * lb))),
+        use=BeamUse("floor"),
+    )
     result = check_beam(job, BeamChoice(wood, b * inch, d * inch, 1), RULEBOOK)
     bend, shear = result.check("bending"), result.check("shear, left end")
     # the case leaves the beam's own weight out: take it off again with the closed forms
@@ -242,9 +326,14 @@ def _(PD, PLr, L, b, d, Fb, Fv, E, CD, CF):
     own_bend = formulas.simple_uniform_moment(line_load=own, span=span) / result.member.section_modulus
     own_shear = 1.5 * formulas.simple_uniform_reaction(line_load=own, span=span) / result.member.area
     live = next(demand.variable for demand in result.demands if demand.variable is not None)
-    return {"Fb_adj": bend.given / psi, "Fv_adj": shear.given / psi, "fb": (bend.asked - own_bend) / psi,
-            "fv": (shear.asked - own_shear) / psi, "defl_LL": live.extremes.deflection.value / inch,
-            "limit": result.check("sag under live load").given / inch}
+    return {
+        "Fb_adj": bend.given / psi,
+        "Fv_adj": shear.given / psi,
+        "fb": (bend.asked - own_bend) / psi,
+        "fv": (shear.asked - own_shear) / psi,
+        "defl_LL": live.extremes.deflection.value / inch,
+        "limit": result.check("sag under live load").given / inch,
+    }
 
 
 @case("SB-02")
@@ -253,8 +342,12 @@ def _(Fb, Fv, E, CMb, CMv, CME, defl_dry):
 
     wood = find_material("Douglas Fir-Larch", "No.1")
     wet = {name: bending.wet_factor(wood, value=name, wet=True) for name in ("bending", "shear", "modulus")}
-    return {"Fb_adj": Fb * wet["bending"], "Fv_adj": Fv * wet["shear"], "E_adj": E * wet["modulus"],
-            "defl": defl_dry / wet["modulus"]}
+    return {
+        "Fb_adj": Fb * wet["bending"],
+        "Fv_adj": Fv * wet["shear"],
+        "E_adj": E * wet["modulus"],
+        "defl": defl_dry / wet["modulus"],
+    }
 
 
 @case("SB-03")
@@ -264,23 +357,44 @@ def _(Fb, Ft, Fv, Fc, Fcp, CD, CFb, CFc, Cr):
 
     wood = find_material("Hem-Fir", "No.2")
     time, _ = time_factor(["dead", "snow"])
-    value, _ = bending.bending_value(wood, width=1.5 * inch, depth=9.25 * inch, plies=1, ply_width=1.5 * inch,
-                                     unbraced_length=0.0, time_factor=time, sharing_members=3)
+    value, _ = bending.bending_value(
+        wood,
+        width=1.5 * inch,
+        depth=9.25 * inch,
+        plies=1,
+        ply_width=1.5 * inch,
+        unbraced_length=0.0,
+        time_factor=time,
+        sharing_members=3,
+    )
     # tension takes the size factor of bending at this size; compression takes the case's own
-    return {"Fb_adj": float(value) / psi, "Ft_adj": wood.tension / psi * time * CFb, "Fv_adj": wood.shear / psi * time,
-            "Fc_adj": wood.compression / psi * time * CFc, "Fcp_adj": wood.bearing / psi}
+    return {
+        "Fb_adj": float(value) / psi,
+        "Ft_adj": wood.tension / psi * time * CFb,
+        "Fv_adj": wood.shear / psi * time,
+        "Fc_adj": wood.compression / psi * time * CFc,
+        "Fcp_adj": wood.bearing / psi,
+    }
 
 
 def _joist(L, s, w, Fb):
     load = w * psf * s * inch
     moment = formulas.simple_uniform_moment(line_load=load, span=L * inch)
     needed = moment / (Fb * psi)
-    piece = next(p for p in stock_sizes("dimension", thickness=2)
-                 if sections.rectangle_section_modulus(width=p.width, depth=p.depth) >= needed)
+    piece = next(
+        p
+        for p in stock_sizes("dimension", thickness=2)
+        if sections.rectangle_section_modulus(width=p.width, depth=p.depth) >= needed
+    )
     given = sections.rectangle_section_modulus(width=piece.width, depth=piece.depth)
     most = w * given / needed
-    return {"q": load / (lb / inch), "M": moment / (lb * inch), "S": needed / inch**3,
-            "nominal_depth": float(piece.nominal.split("x")[1]), "w_max": most}
+    return {
+        "q": load / (lb / inch),
+        "M": moment / (lb * inch),
+        "S": needed / inch**3,
+        "nominal_depth": float(piece.nominal.split("x")[1]),
+        "w_max": most,
+    }
 
 
 @case("SB-06")
@@ -303,39 +417,57 @@ def _(L, s, p, b, f, d, E, fcp, v):
     depth = (moment / f / sections.rectangle_section_modulus(width=b, depth=1.0)) ** 0.5
     sag = formulas.simple_uniform_deflection(line_load=line, span=L, bending_stiffness=E * inertia)
     end = formulas.simple_uniform_reaction(line_load=line, span=L)
-    return {"W": total, "d_req": depth, "defl": sag,
-            "bearing": bearing.bearing_length_needed(reaction=end, width=b, bearing_value=fcp),
-            "area": formulas.rectangle_shear_stress(shear=end, width=1.0, depth=1.0) / v}
+    return {
+        "W": total,
+        "d_req": depth,
+        "defl": sag,
+        "bearing": bearing.bearing_length_needed(reaction=end, width=b, bearing_value=fcp),
+        "area": formulas.rectangle_shear_stress(shear=end, width=1.0, depth=1.0) / v,
+    }
 
 
 @case("SB-11")
 def _(V, d, q, Fb, Fv):
     # moment at 3 ft from the end: the end shear's leverage less the load between
-    moment = V * lb * d * ft - load_between([(0.0, d * ft, q * plf, q * plf)], start=0.0, end=d * ft) * d * ft / 2
-    return {"M": moment / (lb * inch), "S": moment / (Fb * psi) / inch**3,
-            "A": formulas.rectangle_shear_stress(shear=V * lb, width=1.0, depth=1.0) / (Fv * psi) / inch**2}
+    moment = (
+        V * lb * d * ft - load_between([(0.0, d * ft, q * plf, q * plf)], start=0.0, end=d * ft) * d * ft / 2
+    )
+    return {
+        "M": moment / (lb * inch),
+        "S": moment / (Fb * psi) / inch**3,
+        "A": formulas.rectangle_shear_stress(shear=V * lb, width=1.0, depth=1.0) / (Fv * psi) / inch**2,
+    }
 
 
 @case("SB-13")
 def _(w, L, b, d, E, G_ratio):
     w = w / 12
     stiffness = E * sections.rectangle_inertia(width=b, depth=d)
-    return {"bending": formulas.simple_uniform_deflection(line_load=w, span=L, bending_stiffness=stiffness),
-            "shear": formulas.simple_uniform_shear_deflection(line_load=w, span=L, shear_modulus=E / G_ratio,
-                                                              area=sections.rectangle_area(width=b, depth=d))}
+    return {
+        "bending": formulas.simple_uniform_deflection(line_load=w, span=L, bending_stiffness=stiffness),
+        "shear": formulas.simple_uniform_shear_deflection(
+            line_load=w, span=L, shear_modulus=E / G_ratio, area=sections.rectangle_area(width=b, depth=d)
+        ),
+    }
 
 
 @case("SC-02")
 def _():
     strength, stiffness = sections.rectangle_section_modulus, sections.rectangle_inertia
-    return {"s28": 6 * strength(width=2, depth=8), "s46": 6 * strength(width=4, depth=6),
-            "k28": 12 * stiffness(width=2, depth=8), "k46": 12 * stiffness(width=4, depth=6)}
+    return {
+        "s28": 6 * strength(width=2, depth=8),
+        "s46": 6 * strength(width=4, depth=6),
+        "k28": 12 * stiffness(width=2, depth=8),
+        "k46": 12 * stiffness(width=4, depth=6),
+    }
 
 
 @case("SC-04")
 def _():
     moment = [formulas.simple_uniform_moment(line_load=1.0, span=L) for L in (1.0, 2.0)]
-    sag = [formulas.simple_uniform_deflection(line_load=1.0, span=L, bending_stiffness=1.0) for L in (1.0, 2.0)]
+    sag = [
+        formulas.simple_uniform_deflection(line_load=1.0, span=L, bending_stiffness=1.0) for L in (1.0, 2.0)
+    ]
     return {"M": moment[1] / moment[0], "defl": sag[1] / sag[0], "defl_ratio": (sag[1] / 2) / sag[0]}
 
 
@@ -343,14 +475,20 @@ def _():
 def _(q, L, off):
     inner = float(L - off)
     s = solve(Beam(float(L), 1.0, (Support(0.0), Support(inner)), (LineLoad(0.0, float(L), float(q)),)))
-    return {"wall_side": q * loads.tributary_width_cut(left_span=L), "shore": s.reactions[1].force,
-            "M_over": -s.moment(inner)}
+    return {
+        "wall_side": q * loads.tributary_width_cut(left_span=L),
+        "shore": s.reactions[1].force,
+        "M_over": -s.moment(inner),
+    }
 
 
 def _sizes(keys):
     pieces = {p.nominal: p for kind in ("dimension", "timber") for p in stock_sizes(kind, special_order=True)}
-    by_letter = {"A": (sections.rectangle_area, 2), "S": (sections.rectangle_section_modulus, 3),
-                 "I": (sections.rectangle_inertia, 4)}
+    by_letter = {
+        "A": (sections.rectangle_area, 2),
+        "S": (sections.rectangle_section_modulus, 3),
+        "I": (sections.rectangle_inertia, 4),
+    }
     found = {}
     for key in keys:
         letter, name = key.split("_")
@@ -371,16 +509,24 @@ def _():
 
 @case("SP-04")
 def _(b, d):
-    return {"A": sections.rectangle_area(width=b, depth=d), "I": sections.rectangle_inertia(width=b, depth=d),
-            "S": sections.rectangle_section_modulus(width=b, depth=d)}
+    return {
+        "A": sections.rectangle_area(width=b, depth=d),
+        "I": sections.rectangle_inertia(width=b, depth=d),
+        "S": sections.rectangle_section_modulus(width=b, depth=d),
+    }
 
 
 @case("TD-02")
 def _(q, s, Lj, Lb):
     joist = loads.line_load(q * psf, tributary_width=s * ft)
     beam = loads.line_load(q * psf, tributary_width=loads.tributary_width_cut(left_span=Lj * ft))
-    return {"wj": joist / plf, "Wj": joist * Lj * ft / lb, "wb": beam / plf, "Wb": beam * Lb * ft / lb,
-            "P": formulas.simple_uniform_reaction(line_load=beam, span=Lb * ft) / lb}
+    return {
+        "wj": joist / plf,
+        "Wj": joist * Lj * ft / lb,
+        "wb": beam / plf,
+        "Wb": beam * Lb * ft / lb,
+        "P": formulas.simple_uniform_reaction(line_load=beam, span=Lb * ft) / lb,
+    }
 
 
 @case("TD-05")
@@ -393,5 +539,11 @@ def _(q, span, oh, L):
 @case("TD-07")
 def _():
     area = lambda length, width: loads.tributary_area(length=length * ft, width=width * ft) / ft**2  # noqa: E731
-    return {"B3": area(20, 10), "B4": area(20, 6.67), "G3": area(40, 20), "G4": area(40, 14), "C3": area(30, 20),
-            "C4": area(10, 10)}
+    return {
+        "B3": area(20, 10),
+        "B4": area(20, 6.67),
+        "G3": area(40, 20),
+        "G4": area(40, 14),
+        "C3": area(30, 20),
+        "C4": area(10, 10),
+    }

@@ -36,7 +36,8 @@ def _nearer_support(draw):
             Mistake(load / 2, "half and half", "Half and half is right only for a load in the middle."),
             Mistake(load, "all of it", "That is the whole load. The right support takes some of it."),
             Mistake(
-                load * place / (span - place), "lever of the wrong span",
+                load * place / (span - place),
+                "lever of the wrong span",
                 "You divided by what lies beyond the load. Divide by the whole span.",
             ),
             Mistake(answer / 2, "halved", "You halved the share. The lever has seen to that already."),
@@ -67,13 +68,24 @@ def _moment_under_load(draw):
         dimension="moment",
         answer=answer,
         mistakes=(
-            Mistake(middle, "load in the middle", "P L / 4 is for a load in the middle. This one stands off it."),
-            Mistake(12 * answer, "pound-inches written as pound-feet (x12)",
-                    "The number is in pound-inches. Divide by 12, or name the unit lb-in."),
-            Mistake(load * place, "whole load times its place",
-                    "You took the whole load. Only the support's push times its lever makes the moment."),
-            Mistake(load * place / 2, "half the load times its place",
-                    "You gave the support half the load. It takes more or less by its lever."),
+            Mistake(
+                middle, "load in the middle", "P L / 4 is for a load in the middle. This one stands off it."
+            ),
+            Mistake(
+                12 * answer,
+                "pound-inches written as pound-feet (x12)",
+                "The number is in pound-inches. Divide by 12, or name the unit lb-in.",
+            ),
+            Mistake(
+                load * place,
+                "whole load times its place",
+                "You took the whole load. Only the support's push times its lever makes the moment.",
+            ),
+            Mistake(
+                load * place / 2,
+                "half the load times its place",
+                "You gave the support half the load. It takes more or less by its lever.",
+            ),
             Mistake(load * span / 8, "the formula of an even load", "W L / 8 is for a load spread evenly."),
         ),
         hints=(
@@ -104,11 +116,27 @@ def _shear_on_the_way(draw):
         dimension="force",
         answer=answer,
         mistakes=(
-            Mistake(end, "shear at the support", "That is the shear at the support. Some load has come off on the way."),
-            Mistake(load * place, "load passed", "That is the load you have passed. Take it off the support's push."),
-            Mistake(2 * end - load * place, "half span forgotten", "You started with the whole load. A support has half."),
+            Mistake(
+                end,
+                "shear at the support",
+                "That is the shear at the support. Some load has come off on the way.",
+            ),
+            Mistake(
+                load * place,
+                "load passed",
+                "That is the load you have passed. Take it off the support's push.",
+            ),
+            Mistake(
+                2 * end - load * place,
+                "half span forgotten",
+                "You started with the whole load. A support has half.",
+            ),
             Mistake(end + load * place, "added", "You added the load passed. Load takes shear away."),
-            Mistake(end - load * place / 2, "half of the load passed", "You took off only half of the load passed."),
+            Mistake(
+                end - load * place / 2,
+                "half of the load passed",
+                "You took off only half of the load passed.",
+            ),
         ),
         hints=(
             "Start with the push of the support.",
@@ -137,12 +165,21 @@ def _over_the_support(draw):
         dimension="moment",
         answer=answer,
         mistakes=(
-            Mistake(in_span, "moment in the span", "That is the moment in the spans. Over the support it is greater."),
+            Mistake(
+                in_span,
+                "moment in the span",
+                "That is the moment in the spans. Over the support it is greater.",
+            ),
             Mistake(4 * answer, "one long span", "You took both spans as one. The middle support is there."),
-            Mistake(12 * answer, "pound-inches written as pound-feet (x12)",
-                    "The number is in pound-inches. Divide by 12, or name the unit lb-in."),
+            Mistake(
+                12 * answer,
+                "pound-inches written as pound-feet (x12)",
+                "The number is in pound-inches. Divide by 12, or name the unit lb-in.",
+            ),
             Mistake(8 * answer, "the 8 forgotten", "You stopped at w L². Divide by 8."),
-            Mistake(8 * answer / 12, "fixed ends", "w L² / 12 is for ends held from turning. Here it is w L² / 8."),
+            Mistake(
+                8 * answer / 12, "fixed ends", "w L² / 12 is for ends held from turning. Here it is w L² / 8."
+            ),
         ),
         hints=(
             "It is as great as in the middle of one simple span.",
@@ -159,9 +196,13 @@ def _over_the_support(draw):
 
 @asks("03", "longer_span", "A longer span: how much more sag?")
 def _longer_span(draw):
-    before, after = draw.choice(((8, 10), (8, 12), (10, 12), (10, 14), (10, 15), (12, 15), (12, 16), (12, 18), (14, 16)))
-    sag = [formulas.simple_uniform_deflection(line_load=1.0, span=float(span), bending_stiffness=1.0)
-           for span in (before, after)]
+    before, after = draw.choice(
+        ((8, 10), (8, 12), (10, 12), (10, 14), (10, 15), (12, 15), (12, 16), (12, 18), (14, 16))
+    )
+    sag = [
+        formulas.simple_uniform_deflection(line_load=1.0, span=float(span), bending_stiffness=1.0)
+        for span in (before, after)
+    ]
     ratio, answer = after / before, sag[1] / sag[0]
     return Question(
         prompt=(
@@ -171,9 +212,17 @@ def _longer_span(draw):
         dimension="ratio",
         answer=answer,
         mistakes=(
-            Mistake(ratio, "grows with the span", "Sag does not grow like the span. It grows with its fourth power."),
+            Mistake(
+                ratio,
+                "grows with the span",
+                "Sag does not grow like the span. It grows with its fourth power.",
+            ),
             Mistake(ratio**2, "squared", "Squared is the moment. Sag grows with the fourth power."),
-            Mistake(ratio**3, "cubed", "Cubed is for one load that stays the same. Here the load grows with the span."),
+            Mistake(
+                ratio**3,
+                "cubed",
+                "Cubed is for one load that stays the same. Here the load grows with the span.",
+            ),
             Mistake(1 / answer, "upside down", "Turn it round: the longer span sags more."),
         ),
         hints=(

@@ -105,8 +105,15 @@ def bearing_area_factor(*, bearing_length, distance_to_end):
     >>> float(bearing_area_factor(bearing_length=1.5 * inch, distance_to_end=0.0))
     1.0
     """
-    check_number("bearing length", bearing_length, low=0.0, high=10000.0, low_allowed=False,
-                 shown=lambda mm: f"{mm:g} mm", hint="a beam wants at least 1 1/2 in of seat")
+    check_number(
+        "bearing length",
+        bearing_length,
+        low=0.0,
+        high=10000.0,
+        low_allowed=False,
+        shown=lambda mm: f"{mm:g} mm",
+        hint="a beam wants at least 1 1/2 in of seat",
+    )
     check_member_length("distance to the end", distance_to_end)
     added = factors.length("bearing_area_added_length")
     longest = factors.length("bearing_area_greatest_length")

@@ -86,15 +86,21 @@ def size_factor(material, *, width, depth):
     _refuse_size(material, check_size("width of one piece", width), check_size("depth", depth))
     if material.kind == "lvl":
         floor = factors.length("lvl_depth_factor_least_depth")
-        factor = depth_factor(depth=numpy.maximum(depth, floor), reference_depth=material.reference_depth,
-                              exponent=material.depth_exponent)
+        factor = depth_factor(
+            depth=numpy.maximum(depth, floor),
+            reference_depth=material.reference_depth,
+            exponent=material.depth_exponent,
+        )
         if material.greatest_depth_factor is not None:
             factor = numpy.minimum(factor, material.greatest_depth_factor)
         return factor, "NDS 2018 8.3.6 with the maker's exponent", material.verified
     if material.kind == "timber":
         reference = factors.length("timber_size_factor_depth")
-        factor = depth_factor(depth=numpy.maximum(depth, reference), reference_depth=reference,
-                              exponent=1 / factors.scalar("timber_size_factor_root"))
+        factor = depth_factor(
+            depth=numpy.maximum(depth, reference),
+            reference_depth=reference,
+            exponent=1 / factors.scalar("timber_size_factor_root"),
+        )
         return factor, "NDS 2018 4.3.6", factors.verified("timber_size_factor_root")
     return factors.tabulated_size_factor(material, width=width, depth=depth)
 
@@ -132,7 +138,9 @@ def repetitive_factor(material, *, sharing_members):
     """
     refuse_unknown_material(material)
     check_number("members that share", sharing_members, low=1, high=1000, hint="for example 3")
-    key = {"lvl": "repetitive_member_factor_lvl", "timber": None}.get(material.kind, "repetitive_member_factor")
+    key = {"lvl": "repetitive_member_factor_lvl", "timber": None}.get(
+        material.kind, "repetitive_member_factor"
+    )
     if key is None:
         return numpy.ones(numpy.shape(sharing_members))
     return numpy.where(
@@ -217,8 +225,19 @@ def _wet_key(material, value):
     return f"wet_service_{group}_{value}"
 
 
-def bending_value(material, *, width, depth, plies, ply_width, unbraced_length, time_factor, wet=False,
-                  sharing_members=None, case="single span, uniform"):
+def bending_value(
+    material,
+    *,
+    width,
+    depth,
+    plies,
+    ply_width,
+    unbraced_length,
+    time_factor,
+    wet=False,
+    sharing_members=None,
+    case="single span, uniform",
+):
     """Return the adjusted bending value of a beam and the factors that made it.
 
     Parameters
@@ -284,20 +303,44 @@ def bending_value(material, *, width, depth, plies, ply_width, unbraced_length, 
         * (numpy.maximum(size, 1.0) if is_lvl else size)
     )
     stability = beam_stability_factor(
-        unbraced_length=unbraced_length, depth=depth, width=width, bending_value=starred,
-        modulus_stability=material.modulus_stability * wet_on_modulus, case=case,
+        unbraced_length=unbraced_length,
+        depth=depth,
+        width=width,
+        bending_value=starred,
+        modulus_stability=material.modulus_stability * wet_on_modulus,
+        case=case,
     )
     adjusted = starred * (numpy.minimum(size, stability) if is_lvl else stability)
     used = (
-        Factor("C_D", time_factor, "how long the load lasts", "NDS 2018 Table 2.3.2",
-               factors.verified("load_duration_live")),
-        Factor("C_M", wet_on_bending, "wet or dry in use", "NDS Supplement 2018",
-               wet_verified(material, value="bending", wet=wet)),
+        Factor(
+            "C_D",
+            time_factor,
+            "how long the load lasts",
+            "NDS 2018 Table 2.3.2",
+            factors.verified("load_duration_live"),
+        ),
+        Factor(
+            "C_M",
+            wet_on_bending,
+            "wet or dry in use",
+            "NDS Supplement 2018",
+            wet_verified(material, value="bending", wet=wet),
+        ),
         Factor("C_V" if is_lvl else "C_F", size, "depth of the piece", size_clause, size_verified),
-        Factor("C_r", repeats, "three or more sharing", "NDS 2018 8.3.7" if is_lvl else "NDS 2018 4.3.9",
-               factors.verified("repetitive_member_factor_lvl" if is_lvl else "repetitive_member_factor")),
-        Factor("C_L", stability, "braced against rolling", "NDS 2018 3.3.3",
-               factors.verified("beam_stability_sum_divisor")),
+        Factor(
+            "C_r",
+            repeats,
+            "three or more sharing",
+            "NDS 2018 8.3.7" if is_lvl else "NDS 2018 4.3.9",
+            factors.verified("repetitive_member_factor_lvl" if is_lvl else "repetitive_member_factor"),
+        ),
+        Factor(
+            "C_L",
+            stability,
+            "braced against rolling",
+            "NDS 2018 3.3.3",
+            factors.verified("beam_stability_sum_divisor"),
+        ),
     )
     return adjusted, used
 

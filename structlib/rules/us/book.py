@@ -48,8 +48,11 @@ class UnitedStates:
         for row in factors.combination_rows():
             if set(dict(row["factors"])) <= present:
                 time_factor, time_name = factors.time_factor(name for name, _ in row["factors"])
-                found.append(Combination(row["name"], row["factors"], time_factor, time_name, row["clause"],
-                                         row["verified"]))
+                found.append(
+                    Combination(
+                        row["name"], row["factors"], time_factor, time_name, row["clause"], row["verified"]
+                    )
+                )
         return tuple(found)
 
     def beam_checks(self, member, demands, use):
@@ -240,14 +243,20 @@ class UnitedStates:
         2.0
         """
         time = demand.combination.time_factor
-        moist = {value: strengths[f"wet {value}"] if demand.wet else 1.0
-                 for value in ("bending", "shear", "bearing", "modulus")}
+        moist = {
+            value: strengths[f"wet {value}"] if demand.wet else 1.0
+            for value in ("bending", "shear", "bearing", "modulus")
+        }
         starred = strengths["bending"] * time * moist["bending"]
         covered = starred > 0
         stability = beam_stability_factor(
-            unbraced_length=demand.unbraced_length, depth=rack.depth, width=rack.width,
-            bending_value=numpy.where(covered, starred, 1.0), case=_stability_case(demand),
-            modulus_stability=strengths["modulus_stability"] * numpy.where(covered, moist["modulus"], 1.0))
+            unbraced_length=demand.unbraced_length,
+            depth=rack.depth,
+            width=rack.width,
+            bending_value=numpy.where(covered, starred, 1.0),
+            case=_stability_case(demand),
+            modulus_stability=strengths["modulus_stability"] * numpy.where(covered, moist["modulus"], 1.0),
+        )
         value = starred * numpy.minimum(strengths["volume"], stability)
         with numpy.errstate(divide="ignore"):
             shares = {"bending": demand.moment / (rack.section_modulus * value)}
@@ -321,13 +330,23 @@ def sag_divisors(use):
             "recalled",
         )
     if use.live_divisor is not None:
-        asked = _one_divisor("live sag divisor", use.live_divisor, low=live, high=2000,
-                             hint=f"the code's own is {live:.0f}; only a stricter one is accepted, for example 480")
+        asked = _one_divisor(
+            "live sag divisor",
+            use.live_divisor,
+            low=live,
+            high=2000,
+            hint=f"the code's own is {live:.0f}; only a stricter one is accepted, for example 480",
+        )
         if asked != live:
             live, live_clause = float(asked), f"asked by the reader (stricter than {live_clause})"
     if use.total_divisor is not None:
-        asked = _one_divisor("total sag divisor", use.total_divisor, low=total, high=2000,
-                             hint=f"the code's own is {total:.0f}; only a stricter one is accepted, for example 360")
+        asked = _one_divisor(
+            "total sag divisor",
+            use.total_divisor,
+            low=total,
+            high=2000,
+            hint=f"the code's own is {total:.0f}; only a stricter one is accepted, for example 360",
+        )
         if asked != total:
             total, total_clause = float(asked), f"asked by the reader (stricter than {total_clause})"
     return live, total, {"live": (live_clause, live_verified), "total": (total_clause, total_verified)}
@@ -368,21 +387,41 @@ def _worst(checks):
 def _bending_check(member, demand):
     peak = demand.solution.extremes.moment
     value, used = bending.bending_value(
-        member.material, width=member.width, depth=member.depth, plies=member.plies, ply_width=member.ply_width,
-        unbraced_length=member.unbraced_length, time_factor=demand.combination.time_factor, wet=member.wet,
+        member.material,
+        width=member.width,
+        depth=member.depth,
+        plies=member.plies,
+        ply_width=member.ply_width,
+        unbraced_length=member.unbraced_length,
+        time_factor=demand.combination.time_factor,
+        wet=member.wet,
         sharing_members=3 if member.repetitive else (1 if member.repetitive is False else None),
         case=_stability_case(demand),
     )
     stress = abs(peak.value) / member.section_modulus
     given = float(value)
     return Check(
-        name="bending", kind="bending", sentence="the wood at the bottom edge is stretched most here",
-        asked=stress, given=given, share=stress / given, dimension="stress", position=peak.position,
-        where="at the peak of the moment", combination=demand.combination.name,
-        clause="NDS 2018 3.3.1", formula="f_b = M / S <= F_b' = F_b * factors",
-        substitute=(("M", abs(peak.value), "moment"), ("S", member.section_modulus, "section modulus"),
-                    ("f_b", stress, "stress"), ("F_b", member.material.bending, "stress"), ("F_b'", given, "stress")),
-        factors=used, verified=least_verified([member.material.verified] + [f.verified for f in used]),
+        name="bending",
+        kind="bending",
+        sentence="the wood at the bottom edge is stretched most here",
+        asked=stress,
+        given=given,
+        share=stress / given,
+        dimension="stress",
+        position=peak.position,
+        where="at the peak of the moment",
+        combination=demand.combination.name,
+        clause="NDS 2018 3.3.1",
+        formula="f_b = M / S <= F_b' = F_b * factors",
+        substitute=(
+            ("M", abs(peak.value), "moment"),
+            ("S", member.section_modulus, "section modulus"),
+            ("f_b", stress, "stress"),
+            ("F_b", member.material.bending, "stress"),
+            ("F_b'", given, "stress"),
+        ),
+        factors=used,
+        verified=least_verified([member.material.verified] + [f.verified for f in used]),
     )
 
 
@@ -395,17 +434,36 @@ def _shear_check(member, demand, end):
     stress = 1.5 * abs(force) / member.area
     reason = "load within a depth of the seat left out" if left_out else "the whole push of the seat counts"
     return Check(
-        name=f"shear, {end} end", kind="shear", sentence="the fibres slide along each other near the end",
-        asked=stress, given=given, share=stress / given, dimension="stress", position=position,
-        where=f"near the {end} seat ({reason})", combination=demand.combination.name,
+        name=f"shear, {end} end",
+        kind="shear",
+        sentence="the fibres slide along each other near the end",
+        asked=stress,
+        given=given,
+        share=stress / given,
+        dimension="stress",
+        position=position,
+        where=f"near the {end} seat ({reason})",
+        combination=demand.combination.name,
         clause="NDS 2018 3.4.2" + (", 3.4.3.1" if left_out else ""),
         formula="f_v = 3 V / (2 b d) <= F_v' = F_v * C_D * C_M",
-        substitute=(("V", abs(force), "force"), ("b", member.width, "section length"),
-                    ("d", member.depth, "section length"), ("f_v", stress, "stress"),
-                    ("F_v", member.material.shear, "stress"), ("F_v'", given, "stress")),
-        factors=(Factor("C_D", time, "how long the load lasts", "NDS 2018 Table 2.3.2",
-                        factors.verified("load_duration_live")),
-                 Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known)),
+        substitute=(
+            ("V", abs(force), "force"),
+            ("b", member.width, "section length"),
+            ("d", member.depth, "section length"),
+            ("f_v", stress, "stress"),
+            ("F_v", member.material.shear, "stress"),
+            ("F_v'", given, "stress"),
+        ),
+        factors=(
+            Factor(
+                "C_D",
+                time,
+                "how long the load lasts",
+                "NDS 2018 Table 2.3.2",
+                factors.verified("load_duration_live"),
+            ),
+            Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known),
+        ),
         verified=least_verified([member.material.verified, known]),
     )
 
@@ -418,34 +476,78 @@ def _seat_checks(member, demands, end):
     wet = bending.wet_factor(member.material, value="bearing", wet=member.wet)
     known = bending.wet_verified(member.material, value="bearing", wet=member.wet)
     stress = bearing.bearing_stress(reaction=reaction, width=member.width, bearing_length=seat.length)
-    shared = dict(kind="bearing", asked=stress, dimension="stress", position=position,
-                  combination=demand.combination.name, clause="NDS 2018 3.10.2, 4.3.1",
-                  formula="f = R / (b * seat) <= F_perp' = F_perp * C_M")
-    numbers = (("R", reaction, "force"), ("b", member.width, "section length"),
-               ("seat", seat.length, "section length"), ("f", stress, "stress"))
+    shared = dict(
+        kind="bearing",
+        asked=stress,
+        dimension="stress",
+        position=position,
+        combination=demand.combination.name,
+        clause="NDS 2018 3.10.2, 4.3.1",
+        formula="f = R / (b * seat) <= F_perp' = F_perp * C_M",
+    )
+    numbers = (
+        ("R", reaction, "force"),
+        ("b", member.width, "section length"),
+        ("seat", seat.length, "section length"),
+        ("f", stress, "stress"),
+    )
     checks = []
     if seat.below == "hanger":
         return checks
-    faces = [("beam", member.material.bearing, member.material.verified,
-              "the underside of the beam is crushed on its seat")]
+    faces = [
+        (
+            "beam",
+            member.material.bearing,
+            member.material.verified,
+            "the underside of the beam is crushed on its seat",
+        )
+    ]
     if seat.below == "plate" and seat.below_bearing is not None:
-        faces.append((seat.below_name or "plate below", seat.below_bearing, seat.below_verified,
-                      "the plate below is crushed by the beam"))
+        faces.append(
+            (
+                seat.below_name or "plate below",
+                seat.below_bearing,
+                seat.below_verified,
+                "the plate below is crushed by the beam",
+            )
+        )
     for face, value, verified, sentence in faces:
         given = value * wet
-        checks.append(Check(
-            name=f"bearing, {end} seat, {face}", sentence=sentence, given=given, share=stress / given,
-            where=f"at the {end} seat, {face}", verified=least_verified([verified, known]),
-            substitute=numbers + (("F_perp'", given, "stress"),),
-            factors=(Factor("C_b", 1.0, "seat at the beam's end", "NDS 2018 3.10.4", "seen"),
-                     Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known)), **shared))
+        checks.append(
+            Check(
+                name=f"bearing, {end} seat, {face}",
+                sentence=sentence,
+                given=given,
+                share=stress / given,
+                where=f"at the {end} seat, {face}",
+                verified=least_verified([verified, known]),
+                substitute=numbers + (("F_perp'", given, "stress"),),
+                factors=(
+                    Factor("C_b", 1.0, "seat at the beam's end", "NDS 2018 3.10.4", "seen"),
+                    Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known),
+                ),
+                **shared,
+            )
+        )
     least, clause, verified = factors.least_seat(seat.below)
-    checks.append(Check(
-        name=f"seat length, {end}", kind="seat", sentence="the code asks for this much seat whatever the load",
-        asked=least, given=seat.length, share=least / seat.length, dimension="section length", position=position,
-        where=f"at the {end} seat", combination="any", clause=clause, formula="least seat <= seat",
-        substitute=(("least seat", least, "section length"), ("seat", seat.length, "section length")),
-        verified=verified))
+    checks.append(
+        Check(
+            name=f"seat length, {end}",
+            kind="seat",
+            sentence="the code asks for this much seat whatever the load",
+            asked=least,
+            given=seat.length,
+            share=least / seat.length,
+            dimension="section length",
+            position=position,
+            where=f"at the {end} seat",
+            combination="any",
+            clause=clause,
+            formula="least seat <= seat",
+            substitute=(("least seat", least, "section length"), ("seat", seat.length, "section length")),
+            verified=verified,
+        )
+    )
     return checks
 
 
@@ -456,16 +558,45 @@ def _sag_checks(member, demands, use):
     known = bending.wet_verified(member.material, value="modulus", wet=member.wet)
     span = demands[0].span
 
-    def sag(kind, name, sentence, value, position, divisor, combination, clause, verified, formula, more=(),
-            decides=True):
+    def sag(
+        kind,
+        name,
+        sentence,
+        value,
+        position,
+        divisor,
+        combination,
+        clause,
+        verified,
+        formula,
+        more=(),
+        decides=True,
+    ):
         limit = span / divisor
         return Check(
-            name=name, kind="sag", sentence=sentence, asked=value, given=limit, share=value / limit,
-            dimension="small length", position=position, where="at the low point", combination=combination,
-            clause=clause, formula=formula, substitute=more + (
-                ("sag", value, "small length"), ("span", span, "length"), ("limit", limit, "small length"),
-                ("E", modulus, "stress"), ("I", member.inertia, "inertia")),
-            verified=least_verified([verified, member.material.verified, known]), decides=decides)
+            name=name,
+            kind="sag",
+            sentence=sentence,
+            asked=value,
+            given=limit,
+            share=value / limit,
+            dimension="small length",
+            position=position,
+            where="at the low point",
+            combination=combination,
+            clause=clause,
+            formula=formula,
+            substitute=more
+            + (
+                ("sag", value, "small length"),
+                ("span", span, "length"),
+                ("limit", limit, "small length"),
+                ("E", modulus, "stress"),
+                ("I", member.inertia, "inertia"),
+            ),
+            verified=least_verified([verified, member.material.verified, known]),
+            decides=decides,
+        )
 
     checks = []
     # A combination is named when it has load that comes and goes; dead load alone is judged only as part of the total.
@@ -473,27 +604,61 @@ def _sag_checks(member, demands, use):
     if passing:
         worst = max(passing, key=lambda d: abs(d.variable.extremes.deflection.value))
         peak = worst.variable.extremes.deflection
-        checks.append(sag("live", "sag under live load", "the low point drops this much when people or snow arrive",
-                          abs(peak.value), peak.position, live, worst.combination.name, clauses["live"][0],
-                          clauses["live"][1], f"sag(live) <= span / {live:.0f}"))
+        checks.append(
+            sag(
+                "live",
+                "sag under live load",
+                "the low point drops this much when people or snow arrive",
+                abs(peak.value),
+                peak.position,
+                live,
+                worst.combination.name,
+                clauses["live"][0],
+                clauses["live"][1],
+                f"sag(live) <= span / {live:.0f}",
+            )
+        )
     worst = max(demands, key=lambda d: abs(d.solution.extremes.deflection.value))
     peak = worst.solution.extremes.deflection
-    checks.append(sag("total", "sag under all load", "the low point hangs this far down on the first day",
-                      abs(peak.value), peak.position, total, worst.combination.name, clauses["total"][0],
-                      clauses["total"][1], f"sag(all) <= span / {total:.0f}"))
+    checks.append(
+        sag(
+            "total",
+            "sag under all load",
+            "the low point hangs this far down on the first day",
+            abs(peak.value),
+            peak.position,
+            total,
+            worst.combination.name,
+            clauses["total"][0],
+            clauses["total"][1],
+            f"sag(all) <= span / {total:.0f}",
+        )
+    )
 
     def after_years(demand):
         place = demand.solution.extremes.deflection.position
         lasting = demand.lasting.deflection(place)
         return deflection.long_term_deflection(
-            lasting=lasting, passing=demand.solution.deflection(place) - lasting, creep_factor=creep)
+            lasting=lasting, passing=demand.solution.deflection(place) - lasting, creep_factor=creep
+        )
 
     worst = max(demands, key=lambda d: abs(after_years(d)))
-    checks.append(sag("years", "sag after years", "wood creeps: the dead load's share of the sag grows",
-                      abs(after_years(worst)), worst.solution.extremes.deflection.position, total,
-                      worst.combination.name, "NDS 2018 3.5.2 beside " + clauses["total"][0], "recalled",
-                      f"K_cr * sag(dead) + sag(live) beside span / {total:.0f}",
-                      (("K_cr", creep, "ratio"),), decides=use.creep_decides))
+    checks.append(
+        sag(
+            "years",
+            "sag after years",
+            "wood creeps: the dead load's share of the sag grows",
+            abs(after_years(worst)),
+            worst.solution.extremes.deflection.position,
+            total,
+            worst.combination.name,
+            "NDS 2018 3.5.2 beside " + clauses["total"][0],
+            "recalled",
+            f"K_cr * sag(dead) + sag(live) beside span / {total:.0f}",
+            (("K_cr", creep, "ratio"),),
+            decides=use.creep_decides,
+        )
+    )
     return checks
 
 

@@ -14,8 +14,12 @@ from structlib.rules.check import least_verified
 from structlib.rules.us.inputs import check_size, check_words
 
 #: Shortest-lasting first: the first type present sets the time factor.
-_TIME_KEYS = (("roof live", "load_duration_roof_live"), ("snow", "load_duration_snow"),
-              ("live", "load_duration_live"), ("dead", "load_duration_dead"))
+_TIME_KEYS = (
+    ("roof live", "load_duration_roof_live"),
+    ("snow", "load_duration_snow"),
+    ("live", "load_duration_live"),
+    ("dead", "load_duration_dead"),
+)
 
 
 @lru_cache(maxsize=None)
@@ -81,8 +85,10 @@ def length(key):
     """
     row = _row(key)
     if row["unit"] != "in":
-        raise BadInput(f"factor {key!r} is in {row['unit']!r}, not a length in inches; "
-                       "for example 'bearing_area_greatest_length' is one")
+        raise BadInput(
+            f"factor {key!r} is in {row['unit']!r}, not a length in inches; "
+            "for example 'bearing_area_greatest_length' is one"
+        )
     return row["value"] * inch
 
 
@@ -166,9 +172,14 @@ def combination_rows():
     """
     rows = []
     for row in table_rows("us_load_combinations"):
-        pairs = tuple((word, float(row[word.replace(" ", "_")])) for word in ("dead", "live", "roof live", "snow")
-                      if row[word.replace(" ", "_")])
-        rows.append({"name": row["name"], "factors": pairs, "clause": row["source"], "verified": row["verified"]})
+        pairs = tuple(
+            (word, float(row[word.replace(" ", "_")]))
+            for word in ("dead", "live", "roof live", "snow")
+            if row[word.replace(" ", "_")]
+        )
+        rows.append(
+            {"name": row["name"], "factors": pairs, "clause": row["source"], "verified": row["verified"]}
+        )
     return tuple(rows)
 
 
@@ -210,9 +221,14 @@ def _effective_length_pieces(case):
     for row in table_rows("us_effective_length"):
         if row["load"] == case:
             to_ratio = row["slenderness_max"]
-            pieces.append({"from_ratio": row["slenderness_min"],
-                           "to_ratio": float("inf") if to_ratio in ("", None) else to_ratio,
-                           "length_factor": row["length_coefficient"], "depth_factor": row["depth_coefficient"]})
+            pieces.append(
+                {
+                    "from_ratio": row["slenderness_min"],
+                    "to_ratio": float("inf") if to_ratio in ("", None) else to_ratio,
+                    "length_factor": row["length_coefficient"],
+                    "depth_factor": row["depth_coefficient"],
+                }
+            )
     return tuple(pieces)
 
 
@@ -234,8 +250,11 @@ def deflection_rows():
     >>> deflection_rows()["floor"]["divisor"]
     360.0
     """
-    return {row["member"]: {"divisor": row["divisor"], "clause": row["source"], "verified": row["verified"]}
-            for row in table_rows("us_deflection_limits") if row["rulebook"] == "IRC" and row["of"] == "span"}
+    return {
+        row["member"]: {"divisor": row["divisor"], "clause": row["source"], "verified": row["verified"]}
+        for row in table_rows("us_deflection_limits")
+        if row["rulebook"] == "IRC" and row["of"] == "span"
+    }
 
 
 @lru_cache(maxsize=None)
@@ -300,8 +319,11 @@ def least_seat(below):
 @lru_cache(maxsize=None)
 def _dressed_depths():
     """Nominal width by dressed width, ascending, mm."""
-    pairs = {row["nominal_width"]: row["dry_width_in"] * inch for row in table_rows("sizes_ps20")
-             if row["design_basis"] == "dry"}
+    pairs = {
+        row["nominal_width"]: row["dry_width_in"] * inch
+        for row in table_rows("sizes_ps20")
+        if row["design_basis"] == "dry"
+    }
     return tuple(sorted((dressed, nominal) for nominal, dressed in pairs.items()))
 
 
@@ -407,8 +429,12 @@ def tabulated_size_factor(material, *, width, depth):
     found, words, clause = numpy.full(numpy.shape(wide), numpy.nan), [], ""
     for row in _size_rows(material.size_factor_group):
         greatest = row["width_max"] if row["width_max"] not in ("", None) else float("inf")
-        hit = ((wide >= row["width_min"]) & (wide <= greatest)
-               & (thick >= row["thickness_min"]) & (thick <= row["thickness_max"]))
+        hit = (
+            (wide >= row["width_min"])
+            & (wide <= greatest)
+            & (thick >= row["thickness_min"])
+            & (thick <= row["thickness_max"])
+        )
         found = numpy.where(hit, row["value"], found)
         if numpy.any(hit):
             words.append(row["verified"])
@@ -427,8 +453,10 @@ def _no_size_factor(material, width, depth, found):
     w, d = width.flat[first] / inch, depth.flat[first] / inch
     rows = _size_rows(material.size_factor_group)
     if not rows:
-        return (f"{material.name} has no size factor in the table for lumber 2 in to 4 in thick, "
-                f"got {w:g} in by {d:g} in")
+        return (
+            f"{material.name} has no size factor in the table for lumber 2 in to 4 in thick, "
+            f"got {w:g} in by {d:g} in"
+        )
     deepest = max(row["width_max"] if row["width_max"] not in ("", None) else float("inf") for row in rows)
     wide = "" if deepest == float("inf") else f" and at most {deepest:g} in wide"
     example = "2x10" if deepest >= 10 else f"2x{deepest:g}"
@@ -441,5 +469,8 @@ def _no_size_factor(material, width, depth, found):
 
 @lru_cache(maxsize=None)
 def _size_rows(group):
-    return tuple(row for row in table_rows("us_size_factor")
-                 if row["factor"] == "size" and row["property"] == "Fb" and row["size_factor_group"] == group)
+    return tuple(
+        row
+        for row in table_rows("us_size_factor")
+        if row["factor"] == "size" and row["property"] == "Fb" and row["size_factor_group"] == group
+    )

@@ -2,6 +2,7 @@
 
 import numpy
 
+from structlib.ground.roots import square_root
 from structlib.ground.refusals import OutsideRule
 from structlib.rules.us import factors
 from structlib.rules.us.inputs import check_amount, check_member_length, check_size
@@ -31,11 +32,7 @@ def root(value):
     3.0
     """
     check_amount("number under the root", value, zero=True, hint="for example 9.0")
-    if hasattr(value, "free_symbols"):
-        import sympy
-
-        return sympy.sqrt(value)
-    return numpy.sqrt(value)
+    return square_root(value)
 
 
 def slenderness_ratio(*, effective_length, depth, width):
@@ -181,12 +178,15 @@ def effective_length(*, unbraced_length, depth, case="single span, uniform"):
     reached = unbraced_length / depth
     for row in factors.effective_length_rows(case):
         inside = (reached >= row["from_ratio"]) & (reached < row["to_ratio"])
-        total = total + numpy.where(inside, row["length_factor"] * unbraced_length + row["depth_factor"] * depth, 0.0)
+        total = total + numpy.where(
+            inside, row["length_factor"] * unbraced_length + row["depth_factor"] * depth, 0.0
+        )
     return total
 
 
-def beam_stability_factor(*, unbraced_length, depth, width, bending_value, modulus_stability,
-                          case="single span, uniform"):
+def beam_stability_factor(
+    *, unbraced_length, depth, width, bending_value, modulus_stability, case="single span, uniform"
+):
     """Return the beam stability factor C_L of a beam by its real bracing.
 
     Parameters
@@ -236,7 +236,8 @@ def beam_stability_factor(*, unbraced_length, depth, width, bending_value, modul
         return 1.0 if numpy.ndim(depth) == 0 else numpy.ones(numpy.shape(depth))
     slenderness = slenderness_ratio(
         effective_length=effective_length(unbraced_length=unbraced_length, depth=depth, case=case),
-        depth=depth, width=width,
+        depth=depth,
+        width=width,
     )
     limit = factors.scalar("beam_slenderness_greatest")
     if numpy.ndim(slenderness) == 0 and slenderness > limit:
