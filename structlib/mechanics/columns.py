@@ -25,8 +25,10 @@ def _not_negative(name, value, hint):
 
 def _refuse_list(name, value):
     if isinstance(value, (list, tuple)):
-        raise BadInput(f"{name} must be a number or a numpy array, got {type(value).__name__}; "
-                       "for example numpy.array([2400.0, 3000.0])")
+        raise BadInput(
+            f"{name} must be a number or a numpy array, got {type(value).__name__}; "
+            "for example numpy.array([2400.0, 3000.0])"
+        )
 
 
 def radius_of_gyration(*, inertia, area):
@@ -212,7 +214,7 @@ def eccentric_moment(*, load, eccentricity):
 
 
 def secant_moment(*, load, eccentricity, euler_load):
-    """Return the greatest moment of a column that is loaded off the middle and bows: P e sec(pi/2 sqrt(P/Pe)).
+    """Return the greatest moment of a bowed column with its load off the middle: P e sec(pi/2 sqrt(P/Pe)).
 
     Parameters
     ----------

@@ -34,7 +34,7 @@ class PathPage:
         self.system, self.rulebook = system, rulebook
         self.house = demo_house("alder_lane_cellar")
         self.down = take_down(self.house.levels)
-        self.soils = tuple((row["soil"], row["pressure_psf"]) for row in table_rows("us_soil_pressures"))
+        self.soils = tuple((row["soil"], row["pressure_psf"]) for row in table_rows("us_soil_bearing"))
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):

@@ -1,4 +1,4 @@
-"""Published cases on posts and footings: one row one expected value, one runner, the tally printed at the end."""
+"""Published cases on posts and footings: one row one expected value, one runner, the tally at the end."""
 
 import csv
 import json
@@ -27,7 +27,8 @@ def test_worked_case(name):
         allowed = tolerance * abs(expected) if row["tolerance_kind"] == "rel" else tolerance
         off = abs(found[row["key"]] - expected)
         assert off <= allowed + 1e-12 * abs(expected), (
-            f"{name} {row['key']}: got {found[row['key']]!r}, {row['source']} has {expected!r}")
+            f"{name} {row['key']}: got {found[row['key']]!r}, {row['source']} has {expected!r}"
+        )
         group = topic if topic in TABLES else "worked cases"
         record_published(group, row["verified"], off / allowed if allowed else 0.0, f"{name} {row['key']}")
 
@@ -37,5 +38,7 @@ def test_every_row_has_a_case_and_a_source():
     for name, rows in ROWS.items():
         assert name in CASES or rows[0]["topic"] in TABLES
         for row in rows:
-            assert row["source"].strip() and row["verified"].strip() and row["inputs"] == rows[0]["inputs"], row
+            assert row["source"].strip() and row["verified"].strip() and row["inputs"] == rows[0]["inputs"], (
+                row
+            )
     assert set(TABLES) <= {rows[0]["topic"] for rows in ROWS.values()}

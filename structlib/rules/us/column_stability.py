@@ -116,8 +116,15 @@ def ratio_for_factor(*, factor, shape):
     return factor * (1 - shape * factor) / (1 - factor)
 
 
-def bent_column_share(*, compression_stress, compression_value, bending_stress, bending_value, critical_value,
-                      off_center_stress=0):
+def bent_column_share(
+    *,
+    compression_stress,
+    compression_value,
+    bending_stress,
+    bending_value,
+    critical_value,
+    off_center_stress=0,
+):
     """Return the share used by a column that is pressed and bent at once, about one axis.
 
     Parameters
@@ -155,11 +162,17 @@ def bent_column_share(*, compression_stress, compression_value, bending_stress, 
     ...     bending_value=10.0, critical_value=8.0), 4)
     0.56
     """
-    for name, value in (("compression stress", compression_stress), ("bending stress", bending_stress),
-                        ("off-center stress", off_center_stress)):
+    for name, value in (
+        ("compression stress", compression_stress),
+        ("bending stress", bending_stress),
+        ("off-center stress", off_center_stress),
+    ):
         check_amount(name, value, zero=True, hint="for example 300*psi")
-    for name, value in (("compression value", compression_value), ("bending value", bending_value),
-                        ("critical value", critical_value)):
+    for name, value in (
+        ("compression value", compression_value),
+        ("bending value", bending_value),
+        ("critical value", critical_value),
+    ):
         check_amount(name, value)
     bowed = compression_stress / critical_value
     grown = off_center_stress * (1 + factors.scalar("column_eccentric_growth") * bowed)
@@ -167,6 +180,9 @@ def bent_column_share(*, compression_stress, compression_value, bending_stress, 
     if is_symbolic(bowed):
         return pressed + (bending_stress + grown) / (bending_value * (1 - bowed))
     room = numpy.maximum(1 - bowed, 0.0)
-    share = numpy.where(room > 0, pressed + (bending_stress + grown) / (bending_value * numpy.where(room > 0, room, 1)),
-                        numpy.inf)
+    share = numpy.where(
+        room > 0,
+        pressed + (bending_stress + grown) / (bending_value * numpy.where(room > 0, room, 1)),
+        numpy.inf,
+    )
     return float(share) if numpy.ndim(share) == 0 else share

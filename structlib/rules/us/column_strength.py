@@ -20,7 +20,13 @@ from structlib.rules.us.one_number import check_one_count, check_one_number, inc
 FASTENINGS = ("nailed", "bolted")
 _TALLEST = 60 * ft
 _MOST_PLIES = 5
-_SIZE = {"low": 0.0, "high": 3000.0, "low_allowed": False, "shown": inches_text, "hint": "for example 1.5*inch"}
+_SIZE = {
+    "low": 0.0,
+    "high": 3000.0,
+    "low_allowed": False,
+    "shown": inches_text,
+    "hint": "for example 1.5*inch",
+}
 
 
 @dataclass(frozen=True)
@@ -62,7 +68,8 @@ class ColumnCapacity:
     ``load`` [N] is the value [MPa] times the area [mm2]; ``crushing_value`` [MPa] is the value without
     buckling. ``slenderness_depth`` and ``slenderness_width`` are effective length over size, by the direction
     of bowing; ``factor_depth`` and ``factor_width`` the column stability factors, with K_f inside the latter.
-    ``critical_depth`` and ``critical_width`` [MPa] are the buckling values F_cE (infinite where held all along).
+    ``critical_depth`` and ``critical_width`` [MPa] are the buckling values F_cE (infinite where held all
+    along).
     ``separate`` [N] is what the plies would carry each for itself; zero where that is outside the rule.
     ``governs`` is 'depth', 'width', 'separate plies' or 'outside the rule'.
     """
@@ -155,12 +162,18 @@ def compression_size_factor(material, *, width, depth):
         return 1.0, "none on compression (NDS 2018 4.3.6, 8.3)", "seen"
     wide, thick = float(factors.nominal_of(depth)), float(factors.nominal_of(width))
     for row in table_rows("us_size_factor"):
-        if (row["factor"], row["property"], row["size_factor_group"]) == ("size", "Fc", material.size_factor_group):
+        if (row["factor"], row["property"], row["size_factor_group"]) == (
+            "size",
+            "Fc",
+            material.size_factor_group,
+        ):
             widest = numpy.inf if row["width_max"] is None else row["width_max"]
             if row["width_min"] <= wide <= widest and row["thickness_min"] <= thick <= row["thickness_max"]:
                 return row["value"], row["source"], row["verified"]
-    raise OutsideRule(f"{material.name} has no size factor on compression for a piece {width / inch:g} in by "
-                      f"{depth / inch:g} in; its values hold for lumber 2 in to 4 in thick, for example a 2x6")
+    raise OutsideRule(
+        f"{material.name} has no size factor on compression for a piece {width / inch:g} in by "
+        f"{depth / inch:g} in; its values hold for lumber 2 in to 4 in thick, for example a 2x6"
+    )
 
 
 def crushing_value(material, *, width, depth, time_factor, wet=False):
@@ -193,7 +206,8 @@ def crushing_value(material, *, width, depth, time_factor, wet=False):
 
     Notes
     -----
-    NDS 2018 Table 4.3.1, 8.3.1. The relief of the wet factor for low values (750 psi) is not taken; leaving it
+    NDS 2018 Table 4.3.1, 8.3.1. The relief of the wet factor for low values (750 psi) is not taken; leaving
+    it
     out is on the careful side.
 
     Examples
@@ -206,15 +220,24 @@ def crushing_value(material, *, width, depth, time_factor, wet=False):
     """
     refuse_unknown_material(material)
     if material.compression is None:
-        raise BadInput(f"{material.name} has no compression value along the grain; enter Fc from the maker's "
-                       "report, for example user_lvl(..., compression=2500*psi)")
+        raise BadInput(
+            f"{material.name} has no compression value along the grain; enter Fc from the maker's "
+            "report, for example user_lvl(..., compression=2500*psi)"
+        )
     check_number("load duration factor", time_factor, low=0.5, high=2.0, hint="for example 1.15 for snow")
     size, clause, size_known = compression_size_factor(material, width=width, depth=depth)
     wet_value, wet_known = compression_wet_factor(material, wet=wet)
-    used = (Factor("C_D", time_factor, "how long the load lasts", "NDS 2018 Table 2.3.2",
-                   factors.verified("load_duration_live")),
-            Factor("C_M", wet_value, "wet or dry in use", "NDS Supplement 2018", wet_known),
-            Factor("C_F", size, "size of the piece", clause, size_known))
+    used = (
+        Factor(
+            "C_D",
+            time_factor,
+            "how long the load lasts",
+            "NDS 2018 Table 2.3.2",
+            factors.verified("load_duration_live"),
+        ),
+        Factor("C_M", wet_value, "wet or dry in use", "NDS Supplement 2018", wet_known),
+        Factor("C_F", size, "size of the piece", clause, size_known),
+    )
     return material.compression * time_factor * wet_value * size, used
 
 
@@ -251,8 +274,20 @@ def compression_wet_factor(material, *, wet):
     return factors.scalar(key), factors.verified(key)
 
 
-def column_capacity(material, *, ply_width, depth, height, time_factor, plies=1, fastening="nailed",
-                    held_depth=None, held_width=None, end_factor=1.0, wet=False):
+def column_capacity(
+    material,
+    *,
+    ply_width,
+    depth,
+    height,
+    time_factor,
+    plies=1,
+    fastening="nailed",
+    held_depth=None,
+    held_width=None,
+    end_factor=1.0,
+    wet=False,
+):
     """Return what a post carries along the grain, for one height and ply count or for arrays of them.
 
     Parameters
@@ -304,7 +339,8 @@ def column_capacity(material, *, ply_width, depth, height, time_factor, plies=1,
     >>> from structlib.ground.lumber import find_material
     >>> from structlib.ground.units import lb
     >>> fir = find_material("Douglas Fir-Larch", "No.2")
-    >>> found = column_capacity(fir, ply_width=1.5*inch, depth=5.5*inch, height=8*ft, plies=3, time_factor=1.0)
+    >>> found = column_capacity(fir, ply_width=1.5*inch, depth=5.5*inch, height=8*ft, plies=3,
+    ...     time_factor=1.0)
     >>> round(found.load / lb), found.governs
     (12384, 'width')
     """
@@ -333,35 +369,76 @@ def column_capacity(material, *, ply_width, depth, height, time_factor, plies=1,
     limit = factors.scalar("column_slenderness_greatest")
     within = (slender_depth <= limit) & (slender_width <= limit)
     together = numpy.where(within, numpy.minimum(factor_depth, factor_width), 0.0)
-    alone = numpy.where((slender_ply <= limit) & (slender_depth <= limit) & (plies > 1),
-                        numpy.minimum(factor_depth, factor_ply), 0.0)
+    alone = numpy.where(
+        (slender_ply <= limit) & (slender_depth <= limit) & (plies > 1),
+        numpy.minimum(factor_depth, factor_ply),
+        0.0,
+    )
     best = numpy.maximum(together, alone)
-    governs = numpy.where(best == 0, "outside the rule", numpy.where(
-        alone > together, "separate plies", numpy.where(factor_depth <= factor_width, "depth", "width")))
+    governs = numpy.where(
+        best == 0,
+        "outside the rule",
+        numpy.where(
+            alone > together, "separate plies", numpy.where(factor_depth <= factor_width, "depth", "width")
+        ),
+    )
     single = numpy.ndim(best) == 0
     if single and best == 0:
         _refuse_slender(slender_depth, slender_width, limit)
     wet_known = wet_verified(material, value="modulus", wet=wet)
-    known = [material.verified, shape_known, wet_known, factors.verified("column_stability_coefficient"),
-             *(factor.verified for factor in used)]
+    known = [
+        material.verified,
+        shape_known,
+        wet_known,
+        factors.verified("column_stability_coefficient"),
+        *(factor.verified for factor in used),
+    ]
     if numpy.any(plies > 1):
         known.append(factors.verified(f"builtup_factor_{fastening}"))
-    out = (lambda number: number.item() if isinstance(number, (numpy.ndarray, numpy.generic)) else number) \
-        if single else (lambda number: numpy.broadcast_to(number, numpy.shape(best)))
+    out = (
+        (lambda number: number.item() if isinstance(number, (numpy.ndarray, numpy.generic)) else number)
+        if single
+        else (lambda number: numpy.broadcast_to(number, numpy.shape(best)))
+    )
     clause = "NDS 2018 3.7.1, 15.3.2" if numpy.any(plies > 1) else "NDS 2018 3.7.1"
-    used = (*used, Factor("C_P", out(best), "how slender it is", clause,
-                          factors.verified("column_stability_coefficient")))
+    used = (
+        *used,
+        Factor(
+            "C_P", out(best), "how slender it is", clause, factors.verified("column_stability_coefficient")
+        ),
+    )
     return ColumnCapacity(
-        load=out(best * value * area), value=out(best * value), crushing_value=float(value), area=out(area),
-        slenderness_depth=out(slender_depth), slenderness_width=out(slender_width),
+        load=out(best * value * area),
+        value=out(best * value),
+        crushing_value=float(value),
+        area=out(area),
+        slenderness_depth=out(slender_depth),
+        slenderness_width=out(slender_width),
         critical_depth=out(numpy.where(length_depth > 0, critical_depth, numpy.inf)),
         critical_width=out(numpy.where(length_width > 0, critical_width, numpy.inf)),
-        factor_depth=out(factor_depth), factor_width=out(factor_width), separate=out(alone * value * area),
-        governs=out(governs), factors=used, verified=least_verified(known))
+        factor_depth=out(factor_depth),
+        factor_width=out(factor_width),
+        separate=out(alone * value * area),
+        governs=out(governs),
+        factors=used,
+        verified=least_verified(known),
+    )
 
 
-def longest_height(material, *, load, time_factor, ply_width, depth, plies=1, fastening="nailed", held_depth=None,
-                   held_width=None, end_factor=1.0, wet=False):
+def longest_height(
+    material,
+    *,
+    load,
+    time_factor,
+    ply_width,
+    depth,
+    plies=1,
+    fastening="nailed",
+    held_depth=None,
+    held_width=None,
+    end_factor=1.0,
+    wet=False,
+):
     """Return the greatest height at which a post still carries a load.
 
     Parameters
@@ -414,23 +491,46 @@ def longest_height(material, *, load, time_factor, ply_width, depth, plies=1, fa
 
     def carries(height):
         return column_capacity(
-            material, ply_width=ply_width, depth=depth, height=numpy.array([height]), plies=plies,
-            time_factor=time_factor, fastening=fastening, held_depth=held_depth, held_width=held_width,
-            end_factor=end_factor, wet=wet).load[0]
+            material,
+            ply_width=ply_width,
+            depth=depth,
+            height=numpy.array([height]),
+            plies=plies,
+            time_factor=time_factor,
+            fastening=fastening,
+            held_depth=held_depth,
+            held_width=held_width,
+            end_factor=end_factor,
+            wet=wet,
+        ).load[0]
 
     low, high = 1.0, _TALLEST
     if load > carries(low):
         raise OutsideRule("the load crushes this post at any height; take a thicker post or more plies")
     if load <= carries(high):
-        raise OutsideRule("held as it is, this post carries the load at any height up to 60 ft; its height is no limit")
+        raise OutsideRule(
+            "held as it is, this post carries the load at any height up to 60 ft; its height is no limit"
+        )
     while high - low > 1e-6:
         middle = (low + high) / 2
         low, high = (middle, high) if carries(middle) >= load else (low, middle)
     return low
 
 
-def fewest_plies(material, *, load, time_factor, ply_width, depth, height, fastening="nailed", held_depth=None,
-                 held_width=None, end_factor=1.0, wet=False):
+def fewest_plies(
+    material,
+    *,
+    load,
+    time_factor,
+    ply_width,
+    depth,
+    height,
+    fastening="nailed",
+    held_depth=None,
+    held_width=None,
+    end_factor=1.0,
+    wet=False,
+):
     """Return the fewest plies, up to five, that carry a load at a height.
 
     Parameters
@@ -482,12 +582,24 @@ def fewest_plies(material, *, load, time_factor, ply_width, depth, height, faste
     check_one_number("height", height, low=1.0, high=_TALLEST, hint="for example 8*ft")
     counts = numpy.arange(1, _MOST_PLIES + 1)
     carried = column_capacity(
-        material, ply_width=ply_width, depth=depth, height=height, plies=counts, time_factor=time_factor,
-        fastening=fastening, held_depth=held_depth, held_width=held_width, end_factor=end_factor, wet=wet).load
+        material,
+        ply_width=ply_width,
+        depth=depth,
+        height=height,
+        plies=counts,
+        time_factor=time_factor,
+        fastening=fastening,
+        held_depth=held_depth,
+        held_width=held_width,
+        end_factor=end_factor,
+        wet=wet,
+    ).load
     enough = counts[carried >= load]
     if not len(enough):
-        raise OutsideRule(f"not even {_MOST_PLIES} plies carry {show(load, 'force')} at this height; take deeper "
-                          "plies, hold them closer, or a solid or steel post")
+        raise OutsideRule(
+            f"not even {_MOST_PLIES} plies carry {show(load, 'force')} at this height; take deeper "
+            "plies, hold them closer, or a solid or steel post"
+        )
     return int(enough[0])
 
 
@@ -516,8 +628,10 @@ def check_column(column):
     3
     """
     if not isinstance(column, Column):
-        raise BadInput(f"a column must be a Column, got {type(column).__name__}; for example "
-                       "Column(wood, 1.5*inch, 5.5*inch, 8*ft, plies=3)")
+        raise BadInput(
+            f"a column must be a Column, got {type(column).__name__}; for example "
+            "Column(wood, 1.5*inch, 5.5*inch, 8*ft, plies=3)"
+        )
     refuse_unknown_material(column.material)
     check_one_number("ply width", column.ply_width, **_SIZE)
     check_one_number("depth", column.depth, **_SIZE)
@@ -560,9 +674,18 @@ def capacity_of(column, *, time_factor):
     """
     check_column(column)
     return column_capacity(
-        column.material, ply_width=column.ply_width, depth=column.depth, height=column.height, plies=column.plies,
-        time_factor=time_factor, fastening=column.fastening, held_depth=column.held_depth,
-        held_width=column.held_width, end_factor=column.end_factor, wet=column.wet)
+        column.material,
+        ply_width=column.ply_width,
+        depth=column.depth,
+        height=column.height,
+        plies=column.plies,
+        time_factor=time_factor,
+        fastening=column.fastening,
+        held_depth=column.held_depth,
+        held_width=column.held_width,
+        end_factor=column.end_factor,
+        wet=column.wet,
+    )
 
 
 def _checked_run(height, plies):
@@ -570,7 +693,15 @@ def _checked_run(height, plies):
     for name, value in (("height", height), ("plies", plies)):
         if is_symbolic(value):
             raise BadInput(f"{name} must be a number, got the symbol {value}; for example 3")
-    check_number("height", height, low=0.0, high=_TALLEST, low_allowed=False, shown=length_text, hint="for example 8*ft")
+    check_number(
+        "height",
+        height,
+        low=0.0,
+        high=_TALLEST,
+        low_allowed=False,
+        shown=length_text,
+        hint="for example 8*ft",
+    )
     low, high = factors.scalar("builtup_plies_least") - 1, factors.scalar("builtup_plies_greatest")
     check_number("plies", plies, low=low, high=high, hint="for example 3")
     height, plies = numpy.asarray(height, dtype=float), numpy.asarray(plies, dtype=float)
@@ -579,20 +710,24 @@ def _checked_run(height, plies):
     try:
         numpy.broadcast_shapes(height.shape, plies.shape)
     except ValueError:
-        raise BadInput(f"heights and plies do not fit together: {height.shape} against {plies.shape}; give one of them "
-                       "as one number, or as many of each") from None
+        raise BadInput(
+            f"heights and plies do not fit together: {height.shape} against {plies.shape}; give one of them "
+            "as one number, or as many of each"
+        ) from None
     return height, plies
 
 
 def _check_plies_thick(ply_width, plies):
     least = factors.length("builtup_ply_least")
     if numpy.any(plies > 1) and ply_width < least * (1 - 1e-9):
-        raise OutsideRule(f"plies of a built-up column are {least / inch:g} in thick or more (NDS 2018 15.3.1), "
-                          f"got {ply_width / inch:g} in")
+        raise OutsideRule(
+            f"plies of a built-up column are {least / inch:g} in thick or more (NDS 2018 15.3.1), "
+            f"got {ply_width / inch:g} in"
+        )
 
 
 def held_length(name, held, height, end_factor):
-    """Return the effective length one way: the whole height with its ends, or the longest piece between braces.
+    """Return the effective length one way: the whole height, or the longest piece between braces.
 
     Parameters
     ----------
@@ -628,12 +763,16 @@ def held_length(name, held, height, end_factor):
     check_one_number("end factor", end_factor, low=low, high=high, hint="1 for ends free to turn")
     if held is None:
         return effective_length(length=height, end_factor=end_factor)
-    check_one_number(name, held, low=0.0, high=_TALLEST, shown=length_text, hint="for example 4*ft; 0 when held all along")
+    check_one_number(
+        name, held, low=0.0, high=_TALLEST, shown=length_text, hint="for example 4*ft; 0 when held all along"
+    )
     return effective_length(length=numpy.minimum(float(held), height), end_factor=max(end_factor, 1.0))
 
 
 def _refuse_slender(slender_depth, slender_width, limit):
     worst = max(float(slender_depth), float(slender_width))
     way = "along its depth" if slender_depth >= slender_width else "across its width"
-    raise OutsideRule(f"the post is too slender to be judged: its slenderness {way} is {worst:.0f} and the rule (NDS 2018 "
-                      f"3.7.1.4) stops at {limit:.0f}; hold it closer, or take a thicker post or more plies")
+    raise OutsideRule(
+        f"the post is too slender to be judged: its slenderness {way} is {worst:.0f} and the rule (NDS 2018 "
+        f"3.7.1.4) stops at {limit:.0f}; hold it closer, or take a thicker post or more plies"
+    )

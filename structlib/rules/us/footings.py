@@ -13,7 +13,7 @@ from structlib.ground.refusals import BadInput, OutsideRule, check_choice, is_sy
 from structlib.ground.roots import square_root
 from structlib.ground.showing import show
 from structlib.ground.tables import in_library_units, table_row, table_rows
-from structlib.ground.units import ft, inch, lb, pcf, plf, psf  # noqa: F401 (lb, pcf, plf: used in the examples)
+from structlib.ground.units import ft, inch, lb, pcf, plf, psf  # noqa: F401 (some: in examples)
 from structlib.rules.check import Check, least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.inputs import check_amount
@@ -53,7 +53,8 @@ class SpreadDemand:
     """What a load asks of something that these rules do not judge: shown, with no verdict.
 
     ``spread_length`` and ``spread_width`` are the sides of the area that the load has spread to [mm],
-    ``pressure`` the pressure on it [MPa]; ``shear_length`` [mm] and ``shear_stress`` [MPa] the perimeter around
+    ``pressure`` the pressure on it [MPa]; ``shear_length`` [mm] and ``shear_stress`` [MPa] the perimeter
+    around
     the plate and the shear along it, zero where not asked. ``gate`` says who must judge it.
     """
 
@@ -112,8 +113,15 @@ def find_soil(name):
     """
     check_choice("soil", name, soil_names())
     row = table_row("us_soil_bearing", soil=name)
-    return Soil(name, in_library_units(row, "pressure_psf"), row["description"], row["groups"], row["source"],
-                row["verified"], row["note"])
+    return Soil(
+        name,
+        in_library_units(row, "pressure_psf"),
+        row["description"],
+        row["groups"],
+        row["source"],
+        row["verified"],
+        row["note"],
+    )
 
 
 def concrete_weight():
@@ -129,8 +137,9 @@ def concrete_weight():
     >>> round(concrete_weight() / pcf)
     150
     """
-    return in_library_units(table_row("dead_loads", category="density",
-                                      item="concrete reinforced, stone aggregate"), "value")
+    return in_library_units(
+        table_row("dead_loads", category="density", item="concrete reinforced, stone aggregate"), "value"
+    )
 
 
 def net_pressure(*, soil_pressure, thickness, weight_density):
@@ -169,7 +178,9 @@ def net_pressure(*, soil_pressure, thickness, weight_density):
     check_amount("weight density", weight_density, zero=True, hint="for example 150*pcf")
     net = soil_pressure - weight_density * thickness
     if not is_symbolic(net) and numpy.any(numpy.asarray(net) <= 0):
-        raise BadInput("the footing alone weighs as much as the soil bears; make it thinner, for example 12*inch")
+        raise BadInput(
+            "the footing alone weighs as much as the soil bears; make it thinner, for example 12*inch"
+        )
     return net
 
 
@@ -302,46 +313,124 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
 
     Notes
     -----
-    IRC R401.4.1, R403.1.1, for footings under walls and piers. A pad that reaches farther than it is thick bends
+    IRC R401.4.1, R403.1.1, for footings under walls and piers. A pad that reaches farther than it is thick
+    bends
     and wants steel, which is for an engineer. Depth: at least 12 in into undisturbed ground and below frost.
 
     Examples
     --------
-    >>> found = pad_checks(load=10000*lb, side=32*inch, thickness=14*inch, soil=find_soil("clay or silt"), base=4*inch)
+    >>> found = pad_checks(load=10000*lb, side=32*inch, thickness=14*inch, base=4*inch,
+    ...     soil=find_soil("clay or silt"))
     >>> [(one.name, round(one.share, 2)) for one in found][:2]
     [('soil pressure', 1.05), ('reach past the base', 1.0)]
     """
     _check_soil(soil)
     check_one_number("load", load, low=0.0, high=1e8, hint="for example 10000*lb")
-    check_one_number("side of the pad", side, low=4 * inch, high=_WIDEST, shown=length_text, hint="for example 32*inch")
-    check_one_number("thickness", thickness, low=1 * inch, high=6 * ft, shown=length_text, hint="for example 12*inch")
-    check_one_number("base", base, low=1 * inch, high=side, shown=length_text,
-                     hint="what stands on the pad is no wider than the pad")
+    check_one_number(
+        "side of the pad", side, low=4 * inch, high=_WIDEST, shown=length_text, hint="for example 32*inch"
+    )
+    check_one_number(
+        "thickness", thickness, low=1 * inch, high=6 * ft, shown=length_text, hint="for example 12*inch"
+    )
+    check_one_number(
+        "base",
+        base,
+        low=1 * inch,
+        high=side,
+        shown=length_text,
+        hint="what stands on the pad is no wider than the pad",
+    )
     pressure = load / side**2 + concrete_weight() * thickness
     reach, least_reach = (side - base) / 2, factors.length("pad_projection_least")
-    concrete = table_row("dead_loads", category="density", item="concrete reinforced, stone aggregate")["verified"]
+    concrete = table_row("dead_loads", category="density", item="concrete reinforced, stone aggregate")[
+        "verified"
+    ]
 
     def check(name, sentence, asked, given, dimension, clause, formula, substitute, known):
-        return Check(name=name, kind="footing", sentence=sentence, asked=asked, given=given,
-                     share=asked / given if given > 0 else float("inf"), dimension=dimension, position=0.0,
-                     where="under the pad" if name == "soil pressure" else "at the edge of the pad", combination=combination,
-                     clause=clause, formula=formula, substitute=substitute, verified=least_verified(known))
+        return Check(
+            name=name,
+            kind="footing",
+            sentence=sentence,
+            asked=asked,
+            given=given,
+            share=asked / given if given > 0 else float("inf"),
+            dimension=dimension,
+            position=0.0,
+            where="under the pad" if name == "soil pressure" else "at the edge of the pad",
+            combination=combination,
+            clause=clause,
+            formula=formula,
+            substitute=substitute,
+            verified=least_verified(known),
+        )
 
     thin, narrow = factors.length("footing_least_thickness"), factors.length("footing_least_width")
-    size = (("a", side, "section length"), ("t", thickness, "section length"), ("base", base, "section length"))
+    size = (
+        ("a", side, "section length"),
+        ("t", thickness, "section length"),
+        ("base", base, "section length"),
+    )
     return (
-        check("soil pressure", "the pad and its load press on the soil", pressure, soil.pressure, "area load",
-              "IRC R401.4.1", "q = P / a^2 + concrete * t <= q_soil",
-              (("P", load, "force"), *size[:2], ("concrete", concrete_weight(), "weight density"), ("q", pressure, "area load")),
-              [soil.verified, concrete]),
-        check("reach past the base", "plain concrete that reaches farther than it is thick would crack across", reach,
-              thickness, "section length", "IRC R403.1.1", "(a - base) / 2 <= t", size, [factors.verified("pad_projection_least")]),
-        check("least reach", "the pad shows all around what stands on it", least_reach, reach, "section length",
-              "IRC R403.1.1", "least reach <= (a - base) / 2", size, [factors.verified("pad_projection_least")]),
-        check("least thickness", "the code's least, whatever the load", thin, thickness, "section length", "IRC R403.1.1",
-              "least thickness <= t", size, [factors.verified("footing_least_thickness")]),
-        check("least width", "the code's least, whatever the load", narrow, side, "section length", "IRC R403.1.1",
-              "least width <= a", size, [factors.verified("footing_least_width")]),
+        check(
+            "soil pressure",
+            "the pad and its load press on the soil",
+            pressure,
+            soil.pressure,
+            "area load",
+            "IRC R401.4.1",
+            "q = P / a^2 + concrete * t <= q_soil",
+            (
+                ("P", load, "force"),
+                *size[:2],
+                ("concrete", concrete_weight(), "weight density"),
+                ("q", pressure, "area load"),
+            ),
+            [soil.verified, concrete],
+        ),
+        check(
+            "reach past the base",
+            "plain concrete that reaches farther than it is thick would crack across",
+            reach,
+            thickness,
+            "section length",
+            "IRC R403.1.1",
+            "(a - base) / 2 <= t",
+            size,
+            [factors.verified("pad_projection_least")],
+        ),
+        check(
+            "least reach",
+            "the pad shows all around what stands on it",
+            least_reach,
+            reach,
+            "section length",
+            "IRC R403.1.1",
+            "least reach <= (a - base) / 2",
+            size,
+            [factors.verified("pad_projection_least")],
+        ),
+        check(
+            "least thickness",
+            "the code's least, whatever the load",
+            thin,
+            thickness,
+            "section length",
+            "IRC R403.1.1",
+            "least thickness <= t",
+            size,
+            [factors.verified("footing_least_thickness")],
+        ),
+        check(
+            "least width",
+            "the code's least, whatever the load",
+            narrow,
+            side,
+            "section length",
+            "IRC R403.1.1",
+            "least width <= a",
+            size,
+            [factors.verified("footing_least_width")],
+        ),
     )
 
 
@@ -374,9 +463,17 @@ def pad_thickness(*, side, base):
     >>> round(pad_thickness(side=32*inch, base=4*inch) / inch, 9)
     14.0
     """
-    check_one_number("side of the pad", side, low=4 * inch, high=_WIDEST, shown=length_text, hint="for example 32*inch")
-    check_one_number("base", base, low=1 * inch, high=side, shown=length_text,
-                     hint="what stands on the pad is no wider than the pad")
+    check_one_number(
+        "side of the pad", side, low=4 * inch, high=_WIDEST, shown=length_text, hint="for example 32*inch"
+    )
+    check_one_number(
+        "base",
+        base,
+        low=1 * inch,
+        high=side,
+        shown=length_text,
+        hint="what stands on the pad is no wider than the pad",
+    )
     return max((side - base) / 2, factors.length("footing_least_thickness"))
 
 
@@ -429,8 +526,10 @@ def plain_pad(*, load, soil, base):
     sides = numpy.linspace(least, _WIDEST, 2000)
     enough = [side for side in sides if carries(side) >= load]
     if not enough:
-        raise OutsideRule(f"no plain pad carries {show(load, 'force')} on {soil.name}: its own weight uses up the soil; a "
-                          "reinforced pad is for an engineer")
+        raise OutsideRule(
+            f"no plain pad carries {show(load, 'force')} on {soil.name}: its own weight uses up the soil; a "
+            "reinforced pad is for an engineer"
+        )
     high = float(enough[0])
     low = high - float(sides[1] - sides[0])
     while high - low > 1e-6:
@@ -439,8 +538,9 @@ def plain_pad(*, load, soil, base):
     return high, pad_thickness(side=high, base=base)
 
 
-def table_footing(*, construction, stories, foundation, ground_snow=30 * psf, soil_pressure=2000 * psf,
-                  house_width=32 * ft):
+def table_footing(
+    *, construction, stories, foundation, ground_snow=30 * psf, soil_pressure=2000 * psf, house_width=32 * ft
+):
     """Return the code's least footing under an outside wall, read from its table.
 
     Parameters
@@ -486,30 +586,56 @@ def table_footing(*, construction, stories, foundation, ground_snow=30 * psf, so
     check_choice("construction", construction, dict.fromkeys(row["construction"] for row in rows))
     check_choice("foundation", foundation, dict.fromkeys(row["foundation"] for row in rows))
     stories = check_one_count("stories", stories, low=1, high=3, hint="for example 2")
-    check_one_number("ground snow", ground_snow, low=0.0, high=300 * psf, shown=_psf, hint="for example 30*psf")
-    check_one_number("soil pressure", soil_pressure, low=0.0, high=20000 * psf, shown=_psf, hint="for example 2000*psf")
-    check_one_number("house width", house_width, low=1 * ft, high=200 * ft, shown=length_text, hint="for example 32*ft")
-    row = next(row for row in rows if (row["construction"], row["stories"], row["foundation"])
-               == (construction, stories, foundation))
+    check_one_number(
+        "ground snow", ground_snow, low=0.0, high=300 * psf, shown=_psf, hint="for example 30*psf"
+    )
+    check_one_number(
+        "soil pressure", soil_pressure, low=0.0, high=20000 * psf, shown=_psf, hint="for example 2000*psf"
+    )
+    check_one_number(
+        "house width", house_width, low=1 * ft, high=200 * ft, shown=length_text, hint="for example 32*ft"
+    )
+    row = next(
+        row
+        for row in rows
+        if (row["construction"], row["stories"], row["foundation"]) == (construction, stories, foundation)
+    )
     snow, soil = in_library_units(row, "ground_snow_psf"), in_library_units(row, "soil_psf")
     if ground_snow > snow * (1 + 1e-9):
-        raise OutsideRule(f"only the footings for {_psf(snow)} of ground snow are at hand, got {_psf(ground_snow)}; look it up in "
-                          f"{row['table']}, or work the width out from the load")
+        raise OutsideRule(
+            f"only the footings for {_psf(snow)} of ground snow are at hand, got {_psf(ground_snow)}; look "
+            "it up in "
+            f"{row['table']}, or work the width out from the load"
+        )
     if abs(soil_pressure - soil) > 1e-6 * soil:
-        raise OutsideRule(f"only the footings on soil of {_psf(soil)} are at hand, got {_psf(soil_pressure)}; look it up in "
-                          f"{row['table']}, or work the width out from the load")
+        raise OutsideRule(
+            f"only the footings on soil of {_psf(soil)} are at hand, got {_psf(soil_pressure)}; look it up "
+            "in "
+            f"{row['table']}, or work the width out from the load"
+        )
     if not 20 * ft <= house_width * (1 + 1e-9) or not house_width <= 44 * ft * (1 + 1e-9):
-        raise OutsideRule(f"the table is for a house 32 ft wide; {length_text(house_width)} is too far from it to step there "
-                          "(20 ft to 44 ft is accepted); work the width out from the load")
+        raise OutsideRule(
+            f"the table is for a house 32 ft wide; {length_text(house_width)} is too far from it to step "
+            "there "
+            "(20 ft to 44 ft is accepted); work the width out from the load"
+        )
     middle = in_library_units(row, "house_width_ft")
     steps = numpy.ceil((house_width - middle) / factors.length("footing_step_house_width") - 1e-9)
     width = in_library_units(row, "width_in") + steps * factors.length("footing_step_width")
     thickness = in_library_units(row, "thickness_in") + steps * factors.length("footing_step_thickness")
-    basis = (f"{row['table']}, {row['edition']}: {_psf(snow)} ground snow, {_psf(soil)} soil, a house {length_text(middle)} wide "
-             "with a center bearing wall that carries half of the attic and the floors")
-    return TableFooting(float(max(width, factors.length("footing_least_width"))),
-                        float(max(thickness, factors.length("footing_least_thickness"))), house_width,
-                        row["table"], basis, row["verified"])
+    basis = (
+        f"{row['table']}, {row['edition']}: {_psf(snow)} ground snow, {_psf(soil)} soil, a house "
+        f"{length_text(middle)} wide "
+        "with a center bearing wall that carries half of the attic and the floors"
+    )
+    return TableFooting(
+        float(max(width, factors.length("footing_least_width"))),
+        float(max(thickness, factors.length("footing_least_thickness"))),
+        house_width,
+        row["table"],
+        basis,
+        row["verified"],
+    )
 
 
 def post_on_slab(*, load, plate, slab_thickness, permanent):
@@ -551,16 +677,32 @@ def post_on_slab(*, load, plate, slab_thickness, permanent):
     """
     _check_yes(permanent)
     _check_plate(load, plate)
-    check_one_number("slab thickness", slab_thickness, low=1 * inch, high=24 * inch, shown=inches_text, hint="for example 4*inch")
+    check_one_number(
+        "slab thickness",
+        slab_thickness,
+        low=1 * inch,
+        high=24 * inch,
+        shown=inches_text,
+        hint="for example 4*inch",
+    )
     if permanent:
-        raise OutsideRule("a post that stays needs a footing: a slab is a floor, a few inches thick over soil that nobody "
-                          "checked, and would crack or punch through; cut it out and cast a pad that the soil can carry")
+        raise OutsideRule(
+            "a post that stays needs a footing: a slab is a floor, a few inches thick over soil that nobody "
+            "checked, and would crack or punch through; cut it out and cast a pad that the soil can carry"
+        )
     side = plate + 2 * slab_thickness
     around = 4 * (plate + slab_thickness)
     return SpreadDemand(
-        side, side, load / side**2, around, load / (around * slab_thickness),
-        "the load spreads at 45 degrees through the slab, and tries to punch a plug the shape of the plate through it",
-        "for the time of the work only, and shown without a verdict: slab, soil and shoring are for the engineer to judge")
+        side,
+        side,
+        load / side**2,
+        around,
+        load / (around * slab_thickness),
+        "the load spreads at 45 degrees through the slab, and tries to punch a plug the shape of the plate "
+        "through it",
+        "for the time of the work only, and shown without a verdict: slab, soil and shoring are for the "
+        "engineer to judge",
+    )
 
 
 def pad_on_stone_wall(*, load, plate, wall_thickness, depth, spread="1:2", distance_to_end=None):
@@ -604,30 +746,54 @@ def pad_on_stone_wall(*, load, plate, wall_thickness, depth, spread="1:2", dista
     """
     check_choice("spread", spread, SPREADS)
     _check_plate(load, plate)
-    check_one_number("wall thickness", wall_thickness, low=4 * inch, high=4 * ft, shown=length_text, hint="for example 18*inch")
+    check_one_number(
+        "wall thickness",
+        wall_thickness,
+        low=4 * inch,
+        high=4 * ft,
+        shown=length_text,
+        hint="for example 18*inch",
+    )
     check_one_number("depth", depth, low=0.0, high=40 * ft, shown=length_text, hint="for example 6*ft")
     sideways = SPREADS[spread] * depth
     near = sideways
     if distance_to_end is not None:
-        check_one_number("distance to the end", distance_to_end, low=0.0, high=200 * ft, shown=length_text,
-                         hint="for example 2*ft")
+        check_one_number(
+            "distance to the end",
+            distance_to_end,
+            low=0.0,
+            high=200 * ft,
+            shown=length_text,
+            hint="for example 2*ft",
+        )
         near = min(sideways, distance_to_end)
     length = plate + sideways + near
     return SpreadDemand(
-        length, wall_thickness, load / (length * wall_thickness), 0.0, 0.0,
+        length,
+        wall_thickness,
+        load / (length * wall_thickness),
+        0.0,
+        0.0,
         f"the load spreads {spread} along the wall as it goes down",
-        "shown without a verdict: old stone is as good as its mortar, its voids and the soil under it, which an engineer must "
-        "see; look for lean, bulges, washed-out joints and water first")
+        "shown without a verdict: old stone is as good as its mortar, its voids and the soil under it, "
+        "which an engineer must "
+        "see; look for lean, bulges, washed-out joints and water first",
+    )
 
 
 def _check_soil(soil):
     if not isinstance(soil, Soil):
-        raise BadInput(f"a soil must come from find_soil, got {type(soil).__name__}; for example find_soil('clay or silt')")
+        raise BadInput(
+            f"a soil must come from find_soil, got {type(soil).__name__}; for example find_soil('clay or "
+            "silt')"
+        )
 
 
 def _check_plate(load, plate):
     check_one_number("load", load, low=0.0, high=1e8, hint="for example 10000*lb")
-    check_one_number("plate", plate, low=1 * inch, high=10 * ft, shown=length_text, hint="for example 12*inch")
+    check_one_number(
+        "plate", plate, low=1 * inch, high=10 * ft, shown=length_text, hint="for example 12*inch"
+    )
 
 
 def _check_yes(permanent):

@@ -40,7 +40,9 @@ def check_one_number(name, value, *, low, high, hint="", low_allowed=True, shown
     3
     """
     if is_symbolic(value) or isinstance(value, (list, tuple, dict, set)) or getattr(value, "ndim", 0):
-        raise BadInput(f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else ""))
+        raise BadInput(
+            f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else "")
+        )
     return check_number(name, value, low=low, high=high, hint=hint, low_allowed=low_allowed, shown=shown)
 
 
@@ -77,7 +79,10 @@ def check_one_count(name, value, *, low, high, hint=""):
     """
     check_one_number(name, value, low=low, high=high, hint=hint)
     if value % 1:
-        raise BadInput(f"{name} must be a whole number from {low} to {high}, got {value!r}" + (f"; {hint}" if hint else ""))
+        raise BadInput(
+            f"{name} must be a whole number from {low} to {high}, got {value!r}"
+            + (f"; {hint}" if hint else "")
+        )
     return int(value)
 
 

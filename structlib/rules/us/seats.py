@@ -1,4 +1,4 @@
-"""Seats: how much a beam or joist needs to sit on, what it gets, and whether the beam can be got in at all."""
+"""Seats: what a beam or joist needs to sit on, what it gets, and whether the beam can be got in at all."""
 
 from dataclasses import dataclass
 
@@ -15,8 +15,11 @@ from structlib.rules.us.inputs import check_member_length, check_size
 from structlib.rules.us.one_number import check_one_number, inches_text, length_text
 
 MEETINGS = ("butted", "lapped")
-GATE = ("what masonry may carry under a beam goes by its mortar, its voids and its age, and is for an engineer; the "
-        "seat here is the code's least, not a verdict on the wall")
+GATE = (
+    "what masonry may carry under a beam goes by its mortar, its voids and its age, and is for an "
+    "engineer; the "
+    "seat here is the code's least, not a verdict on the wall"
+)
 _STUD = 1.5 * inch
 
 
@@ -52,7 +55,7 @@ class JoistSeats:
 
 @dataclass(frozen=True)
 class JackStuds:
-    """Jack studs under one end of a beam: seat that the load needs, count, and the seat they give. Lengths in mm."""
+    """Jack studs under one end of a beam: seat needed, count, and the seat they give. Lengths in mm."""
 
     count: int
     seat_needed: float
@@ -76,8 +79,10 @@ class Pocket:
 class SwingIn:
     """The longest beam that can be swung in between two walls, and the seats it is left with.
 
-    Lengths in mm. ``near`` is the end that goes in first. A negative overlap is a gap between the end of the beam
-    and the face of the wall. ``near_opening`` is how tall the near pocket must be for the beam to tilt in it (how wide,
+    Lengths in mm. ``near`` is the end that goes in first. A negative overlap is a gap between the end of
+    the beam
+    and the face of the wall. ``near_opening`` is how tall the near pocket must be for the beam to tilt in
+    it (how wide,
     when it is swung level).
     """
 
@@ -140,7 +145,8 @@ def joists_over_beam(*, ply_width, plies, meeting, gap=0.0, below="plate"):
     plies : int or numpy.ndarray
         Plies of the beam, 1 to 6 [-].
     meeting : str
-        'butted': the joists stand in line, end to end over the middle, each on half of the beam. 'lapped': they
+        'butted': the joists stand in line, end to end over the middle, each on half of the beam. 'lapped':
+        they
         stand beside each other, each on its whole width [-].
     gap : float
         Gap between the ends of butted joists [mm].
@@ -173,7 +179,9 @@ def joists_over_beam(*, ply_width, plies, meeting, gap=0.0, below="plate"):
     """
     check_choice("meeting of the joists", meeting, MEETINGS)
     check_choice("what the joists sit on", below, ("plate", "steel"))
-    check_one_number("ply width", ply_width, low=0.5 * inch, high=24 * inch, shown=inches_text, hint="for example 1.5*inch")
+    check_one_number(
+        "ply width", ply_width, low=0.5 * inch, high=24 * inch, shown=inches_text, hint="for example 1.5*inch"
+    )
     check_one_number("gap", gap, low=0.0, high=2 * inch, shown=inches_text, hint="0 where they touch")
     plies = _checked_plies(plies)
     needed, clause, verified = factors.least_seat(below)
@@ -185,16 +193,24 @@ def joists_over_beam(*, ply_width, plies, meeting, gap=0.0, below="plate"):
     each = numpy.maximum(seat(plies), 0.0)
     doing = [count for count in range(1, 7) if seat(count) >= needed * (1 - 1e-9)]
     if not doing:
-        raise OutsideRule(f"not even six plies {inches_text(ply_width)} wide give each joist {inches_text(needed)}; lap the joists "
-                          "or hang them on the side")
+        raise OutsideRule(
+            f"not even six plies {inches_text(ply_width)} wide give each joist {inches_text(needed)}; lap "
+            "the joists "
+            "or hang them on the side"
+        )
     lap = table_lap()
-    sentence = ("each of two joists in line gets half of the beam, less half of the gap between them; tie them across the joint"
-                if butted else f"joists beside each other get the whole beam; they lap by {inches_text(lap)} at least")
+    sentence = (
+        "each of two joists in line gets half of the beam, less half of the gap between them; tie them "
+        "across the joint"
+        if butted
+        else f"joists beside each other get the whole beam; they lap by {inches_text(lap)} at least"
+    )
     enough = each >= needed * (1 - 1e-9)
     if numpy.ndim(plies) == 0:
         each, enough = float(each), bool(enough)
-    return JoistSeats(meeting, ply_width * plies, each, needed, enough, doing[0], sentence,
-                      f"{clause}, R502.6.1", verified)
+    return JoistSeats(
+        meeting, ply_width * plies, each, needed, enough, doing[0], sentence, f"{clause}, R502.6.1", verified
+    )
 
 
 def table_lap():
@@ -243,7 +259,8 @@ def jack_studs(*, reaction, width, bearing_value, stud_width=_STUD):
 
     Notes
     -----
-    NDS 2018 3.10.2 and IRC R502.6: at least one stud, 1.5 in. Only the crushing of the beam is asked here; the studs
+    NDS 2018 3.10.2 and IRC R502.6: at least one stud, 1.5 in. Only the crushing of the beam is asked here;
+    the studs
     themselves are a column.
 
     Examples
@@ -252,20 +269,30 @@ def jack_studs(*, reaction, width, bearing_value, stud_width=_STUD):
     >>> studs.count, round(studs.seat_needed / inch, 2)
     (3, 3.14)
     """
-    check_one_number("thickness of a jack stud", stud_width, low=0.5 * inch, high=12 * inch, shown=inches_text,
-                     hint="for example 1.5*inch")
+    check_one_number(
+        "thickness of a jack stud",
+        stud_width,
+        low=0.5 * inch,
+        high=12 * inch,
+        shown=inches_text,
+        hint="for example 1.5*inch",
+    )
     for value in (reaction, width, bearing_value):
         if is_symbolic(value):
             raise BadInput(f"studs are counted with numbers, got the symbol {value}; for example 4000*lb")
-    reaction, width, bearing_value = (numpy.asarray(value, dtype=float) if isinstance(value, (list, tuple)) else value
-                                      for value in (reaction, width, bearing_value))
+    reaction, width, bearing_value = (
+        numpy.asarray(value, dtype=float) if isinstance(value, (list, tuple)) else value
+        for value in (reaction, width, bearing_value)
+    )
     needed = bearing_length_needed(reaction=reaction, width=width, bearing_value=bearing_value)
     least = factors.least_seat("plate")[0]
     # a seat that is met exactly does not want one more stud for the last digit of a float
     count = numpy.ceil(numpy.maximum(needed, least) / stud_width - 1e-9)
     if numpy.ndim(count) == 0:
         count, needed = int(count), float(needed)
-    return JackStuds(count, needed, count * stud_width, needed / (count * stud_width), "NDS 2018 3.10.2, IRC R502.6")
+    return JackStuds(
+        count, needed, count * stud_width, needed / (count * stud_width), "NDS 2018 3.10.2, IRC R502.6"
+    )
 
 
 def masonry_pocket(*, wall_thickness, left_behind, end_clearance=None):
@@ -303,27 +330,57 @@ def masonry_pocket(*, wall_thickness, left_behind, end_clearance=None):
     (3.5, 0.857)
     """
     own = factors.length("masonry_pocket_clearance")
-    check_one_number("wall thickness", wall_thickness, low=3 * inch, high=4 * ft, shown=inches_text, hint="for example 8*inch")
-    check_one_number("masonry left behind", left_behind, low=0.0, high=4 * ft, shown=inches_text, hint="for example 4*inch")
+    check_one_number(
+        "wall thickness",
+        wall_thickness,
+        low=3 * inch,
+        high=4 * ft,
+        shown=inches_text,
+        hint="for example 8*inch",
+    )
+    check_one_number(
+        "masonry left behind", left_behind, low=0.0, high=4 * ft, shown=inches_text, hint="for example 4*inch"
+    )
     if end_clearance is None:
         end_clearance = own
-    check_one_number("clearance", end_clearance, low=0.0, high=6 * inch, shown=inches_text, hint="for example 0.5*inch")
+    check_one_number(
+        "clearance", end_clearance, low=0.0, high=6 * inch, shown=inches_text, hint="for example 0.5*inch"
+    )
     depth = wall_thickness - left_behind
     seat = depth - end_clearance
     if seat <= 0:
-        raise OutsideRule(f"nothing is left to sit on: a pocket {inches_text(max(depth, 0.0))} deep with {inches_text(end_clearance)} "
-                          "of clearance; use a post or a pilaster in front of the wall")
+        raise OutsideRule(
+            f"nothing is left to sit on: a pocket {inches_text(max(depth, 0.0))} deep with "
+            f"{inches_text(end_clearance)} "
+            "of clearance; use a post or a pilaster in front of the wall"
+        )
     least, clause, verified = factors.least_seat("masonry")
     check = Check(
-        name="seat in the pocket", kind="seat", sentence="the code asks for this much seat on masonry whatever the load",
-        asked=least, given=seat, share=least / seat, dimension="section length", position=0.0, where="in the pocket",
-        combination="any", clause=clause, formula="least seat <= wall - left behind - clearance",
-        substitute=(("least seat", least, "section length"), ("wall", wall_thickness, "section length"),
-                    ("left behind", left_behind, "section length"), ("clearance", end_clearance, "section length")),
-        verified=verified)
-    conditions = [f"a clear space of {inches_text(own)} at the end, the sides and the top, or treated or durable wood",
-                  "something between wood and masonry that keeps water out of the wood",
-                  "a seat of sound, level masonry, filled solid under it, over the whole width of the beam"]
+        name="seat in the pocket",
+        kind="seat",
+        sentence="the code asks for this much seat on masonry whatever the load",
+        asked=least,
+        given=seat,
+        share=least / seat,
+        dimension="section length",
+        position=0.0,
+        where="in the pocket",
+        combination="any",
+        clause=clause,
+        formula="least seat <= wall - left behind - clearance",
+        substitute=(
+            ("least seat", least, "section length"),
+            ("wall", wall_thickness, "section length"),
+            ("left behind", left_behind, "section length"),
+            ("clearance", end_clearance, "section length"),
+        ),
+        verified=verified,
+    )
+    conditions = [
+        f"a clear space of {inches_text(own)} at the end, the sides and the top, or treated or durable wood",
+        "something between wood and masonry that keeps water out of the wood",
+        "a seat of sound, level masonry, filled solid under it, over the whole width of the beam",
+    ]
     if end_clearance < own * (1 - 1e-9):
         conditions.append("with so little clear space the end must be of treated or durable wood")
     return Pocket(depth, seat, check, tuple(conditions), GATE)
@@ -360,12 +417,18 @@ def tilted_length(*, room, across):
     """
     check_member_length("room", room, zero=False)
     check_size("size across", across)
-    if not (is_symbolic(room) or is_symbolic(across)) and numpy.any(numpy.asarray(across) >= numpy.asarray(room)):
-        raise BadInput("the beam is as deep as the opening is wide; for example a room of 12*ft and a depth of 9.25*inch")
+    if not (is_symbolic(room) or is_symbolic(across)) and numpy.any(
+        numpy.asarray(across) >= numpy.asarray(room)
+    ):
+        raise BadInput(
+            "the beam is as deep as the opening is wide; for example a room of 12*ft and a depth of 9.25*inch"
+        )
     return square_root(room**2 - across**2)
 
 
-def swing_in(*, clear_width, across, near_pocket=0.0, far_pocket=0.0, near_ledge=0.0, far_ledge=0.0, play=0.0):
+def swing_in(
+    *, clear_width, across, near_pocket=0.0, far_pocket=0.0, near_ledge=0.0, far_ledge=0.0, play=0.0
+):
     """Return the longest beam that can be swung in between two walls, and the seats it is left with.
 
     Parameters
@@ -398,9 +461,12 @@ def swing_in(*, clear_width, across, near_pocket=0.0, far_pocket=0.0, near_ledge
 
     Notes
     -----
-    Geometry only. One end goes to the back of the near pocket on a slant, the beam is turned level, then slid into
-    the far pocket until both ends overlap alike, as far as that pocket is deep. The ledges must not be in the way of
-    the slant: they are put under when the beam is up. Floor, ceiling and what hangs in the room are not looked at.
+    Geometry only. One end goes to the back of the near pocket on a slant, the beam is turned level, then
+    slid into
+    the far pocket until both ends overlap alike, as far as that pocket is deep. The ledges must not be in
+    the way of
+    the slant: they are put under when the beam is up. Floor, ceiling and what hangs in the room are not
+    looked at.
 
     Examples
     --------
@@ -411,27 +477,49 @@ def swing_in(*, clear_width, across, near_pocket=0.0, far_pocket=0.0, near_ledge
     >>> round(short.length / inch, 2), round(short.near_seat / inch, 2)
     (143.7, 2.85)
     """
-    check_one_number("clear width", clear_width, low=1 * ft, high=60 * ft, shown=length_text, hint="for example 12*ft")
-    check_one_number("size across", across, low=0.5 * inch, high=4 * ft, shown=inches_text, hint="for example 9.25*inch")
-    for name, value in (("near pocket", near_pocket), ("far pocket", far_pocket), ("near ledge", near_ledge),
-                        ("far ledge", far_ledge), ("play", play)):
+    check_one_number(
+        "clear width", clear_width, low=1 * ft, high=60 * ft, shown=length_text, hint="for example 12*ft"
+    )
+    check_one_number(
+        "size across", across, low=0.5 * inch, high=4 * ft, shown=inches_text, hint="for example 9.25*inch"
+    )
+    for name, value in (
+        ("near pocket", near_pocket),
+        ("far pocket", far_pocket),
+        ("near ledge", near_ledge),
+        ("far ledge", far_ledge),
+        ("play", play),
+    ):
         check_one_number(name, value, low=0.0, high=2 * ft, shown=inches_text, hint="0 for none")
     room = clear_width + near_pocket - play
     if room <= across:
-        raise BadInput(f"the beam is as deep ({inches_text(across)}) as there is room to turn it ({inches_text(room)})")
+        raise BadInput(
+            f"the beam is as deep ({inches_text(across)}) as there is room to turn it ({inches_text(room)})"
+        )
     length = min(tilted_length(room=room, across=across), clear_width + near_pocket + far_pocket)
     over = length - clear_width
     far = min(far_pocket, over / 2)
     near = over - far
     opening = _opening(length, across, clear_width) if near_pocket and over > 0 else 0.0
-    sentence = ("the beam lands in both pockets" if near > 0 and far > 0 else
-                "the beam ends short of at least one wall and sits on what stands in front of it")
-    return SwingIn(length, (length**2 + across**2) ** 0.5, max(near + near_ledge, 0.0), max(far + far_ledge, 0.0), near, far,
-                   opening, sentence)
+    sentence = (
+        "the beam lands in both pockets"
+        if near > 0 and far > 0
+        else "the beam ends short of at least one wall and sits on what stands in front of it"
+    )
+    return SwingIn(
+        length,
+        (length**2 + across**2) ** 0.5,
+        max(near + near_ledge, 0.0),
+        max(far + far_ledge, 0.0),
+        near,
+        far,
+        opening,
+        sentence,
+    )
 
 
 def _opening(length, across, clear_width):
-    """Tallest that the slanted beam stands in the pocket, from where it first enters to where its diagonal is level.
+    """Tallest that the slanted beam stands in the pocket, from first entering until its diagonal is level.
 
     A strip of the beam's depth, cut off at the wall's face and at its own far corner: a little more than the
     beam itself takes.

@@ -1,4 +1,4 @@
-"""Steel posts: pipe and square tube pressed in the middle, by today's formula and by the one of older tables."""
+"""Steel posts: pipe and square tube pressed in the middle, by today's formula and by that of older tables."""
 
 from dataclasses import dataclass
 from functools import lru_cache
@@ -22,7 +22,7 @@ _TALLEST = 60 * ft
 
 @dataclass(frozen=True)
 class SteelPost:
-    """A steel section for posts: outside size [mm], area [mm2], radius of gyration [mm], yield strength [MPa]."""
+    """A steel section: outside size [mm], area [mm2], radius of gyration [mm], yield strength [MPa]."""
 
     section: str
     kind: str
@@ -36,7 +36,7 @@ class SteelPost:
 
 @dataclass(frozen=True)
 class SteelCapacity:
-    """What a steel post carries: load [N], allowable stress [MPa], slenderness [-], method and how it is known."""
+    """What a steel post carries: load [N], allowable stress [MPa], slenderness [-], method."""
 
     load: float
     stress: float
@@ -70,7 +70,8 @@ def steel_post(section, *, nominal_wall=False, yield_strength=None):
     section : str
         Name in the data file, for example ``NPS 3 std`` [-].
     nominal_wall : bool
-        True for a pipe with its full nominal wall, as older tables took it; else the design wall, 0.93 of it [-].
+        True for a pipe with its full nominal wall, as older tables took it; else the design wall, 0.93 of
+        it [-].
     yield_strength : float or None
         Yield strength where it is known; None for the usual one of the kind [MPa].
 
@@ -104,10 +105,17 @@ def steel_post(section, *, nominal_wall=False, yield_strength=None):
         raise BadInput(f"nominal_wall must be True or False, got {nominal_wall!r}")
     if yield_strength is None:
         yield_strength, verified = value("yield_psi"), least_verified([verified, "recalled"])
-    check_one_number("yield strength", yield_strength, low=20 * ksi, high=80 * ksi, hint="for example 36*ksi",
-                     shown=lambda stress: f"{stress / ksi:g} ksi")
-    return SteelPost(section, row["kind"], value("outside_in"), area, radius, yield_strength,
-                     verified, row["note"])
+    check_one_number(
+        "yield strength",
+        yield_strength,
+        low=20 * ksi,
+        high=80 * ksi,
+        hint="for example 36*ksi",
+        shown=lambda stress: f"{stress / ksi:g} ksi",
+    )
+    return SteelPost(
+        section, row["kind"], value("outside_in"), area, radius, yield_strength, verified, row["note"]
+    )
 
 
 def pipe_of_size(*, outside, wall, yield_strength, name="pipe as measured"):
@@ -145,15 +153,38 @@ def pipe_of_size(*, outside, wall, yield_strength, name="pipe as measured"):
     >>> round(pipe_of_size(outside=4.5*inch, wall=0.237*inch, yield_strength=36*ksi).area / inch**2, 3)
     3.174
     """
-    check_one_number("outside diameter", outside, low=2 * inch, high=12 * inch, shown=inches_text, hint="for example 3.5*inch")
-    check_one_number("wall", wall, low=0.0, high=0.499 * outside, low_allowed=False, shown=inches_text,
-                     hint="for example 0.216*inch")
-    check_one_number("yield strength", yield_strength, low=20 * ksi, high=80 * ksi, hint="for example 36*ksi",
-                     shown=lambda stress: f"{stress / ksi:g} ksi")
+    check_one_number(
+        "outside diameter",
+        outside,
+        low=2 * inch,
+        high=12 * inch,
+        shown=inches_text,
+        hint="for example 3.5*inch",
+    )
+    check_one_number(
+        "wall",
+        wall,
+        low=0.0,
+        high=0.499 * outside,
+        low_allowed=False,
+        shown=inches_text,
+        hint="for example 0.216*inch",
+    )
+    check_one_number(
+        "yield strength",
+        yield_strength,
+        low=20 * ksi,
+        high=80 * ksi,
+        hint="for example 36*ksi",
+        shown=lambda stress: f"{stress / ksi:g} ksi",
+    )
     thinnest = outside * yield_strength / (factors.scalar("steel_pipe_slender") * _modulus())
     if wall < thinnest:
-        raise OutsideRule(f"a wall of {wall / inch:.3g} in buckles by itself in a pipe {outside / inch:g} in wide; these rules "
-                          f"cover walls of {thinnest / inch:.3g} in and more")
+        raise OutsideRule(
+            f"a wall of {wall / inch:.3g} in buckles by itself in a pipe {outside / inch:g} in wide; these "
+            "rules "
+            f"cover walls of {thinnest / inch:.3g} in and more"
+        )
     area, radius = _ring(outside, wall)
     return SteelPost(name, "pipe", outside, area, radius, yield_strength, "computed")
 
@@ -243,7 +274,9 @@ def allowable_stress_1989(*, slenderness, yield_strength):
     # at the meeting place the elastic stress is half of the yield strength
     reached = numpy.minimum(root(yield_strength / (2 * elastic)), 1.0)
     number = lambda part: factors.scalar(f"steel_1989_safety_{part}")  # noqa: E731
-    safety = (number("constant") + number("slope") * reached - number("cube") * reached**3) / number("divisor")
+    safety = (number("constant") + number("slope") * reached - number("cube") * reached**3) / number(
+        "divisor"
+    )
     return _plain(numpy.where(reached < 1, (1 - reached**2 / 2) * yield_strength, elastic) / safety)
 
 
@@ -284,24 +317,48 @@ def steel_capacity(post, *, height, end_factor=1.0, method="AISC 360-16"):
     30.7
     """
     if not isinstance(post, SteelPost):
-        raise BadInput(f"a steel post must come from steel_post, got {type(post).__name__}; for example "
-                       "steel_post('NPS 3 std')")
+        raise BadInput(
+            f"a steel post must come from steel_post, got {type(post).__name__}; for example "
+            "steel_post('NPS 3 std')"
+        )
     check_choice("method", method, METHODS)
-    check_number("height", height, low=0.0, high=_TALLEST, low_allowed=False, shown=length_text, hint="for example 8*ft")
+    check_number(
+        "height",
+        height,
+        low=0.0,
+        high=_TALLEST,
+        low_allowed=False,
+        shown=length_text,
+        hint="for example 8*ft",
+    )
     if hasattr(height, "free_symbols"):
         raise BadInput("height must be a number, got a symbol; for example 8*ft")
-    check_one_number("end factor", end_factor, low=factors.scalar("column_end_factor_least"),
-                     high=factors.scalar("column_end_factor_greatest"), hint="1 for ends free to turn")
+    check_one_number(
+        "end factor",
+        end_factor,
+        low=factors.scalar("column_end_factor_least"),
+        high=factors.scalar("column_end_factor_greatest"),
+        hint="1 for ends free to turn",
+    )
     height = numpy.asarray(height, dtype=float)
-    ratio = slenderness(effective_length=effective_length(length=height, end_factor=end_factor), across=post.radius)
+    ratio = slenderness(
+        effective_length=effective_length(length=height, end_factor=end_factor), across=post.radius
+    )
     limit = factors.scalar("steel_slenderness_greatest")
     if numpy.ndim(ratio) == 0 and ratio > limit:
-        raise OutsideRule(f"the post is too slender to be judged: KL/r is {float(ratio):.0f} and the rule stops at {limit:.0f} "
-                          "(AISC 360-16 E2); take a thicker one, or hold it")
+        raise OutsideRule(
+            f"the post is too slender to be judged: KL/r is {float(ratio):.0f} and the rule stops at "
+            f"{limit:.0f} "
+            "(AISC 360-16 E2); take a thicker one, or hold it"
+        )
     formula = allowable_stress_2016 if method == "AISC 360-16" else allowable_stress_1989
-    stress = _plain(numpy.where(ratio <= limit, formula(slenderness=ratio, yield_strength=post.yield_strength), 0.0))
+    stress = _plain(
+        numpy.where(ratio <= limit, formula(slenderness=ratio, yield_strength=post.yield_strength), 0.0)
+    )
     known = "recalled" if method == "AISC 360-16" else "recalled-agrees"
-    return SteelCapacity(stress * post.area, stress, _plain(ratio), method, least_verified([post.verified, known]))
+    return SteelCapacity(
+        stress * post.area, stress, _plain(ratio), method, least_verified([post.verified, known])
+    )
 
 
 def steel_check(post, *, axial, height, combination, end_factor=1.0):
@@ -341,21 +398,46 @@ def steel_check(post, *, axial, height, combination, end_factor=1.0):
     0.49
     """
     if not isinstance(combination, Combination):
-        raise BadInput(f"a combination of the rulebook is needed, got {type(combination).__name__}; for example "
-                       "RULEBOOK.combinations({'live'})[1]")
+        raise BadInput(
+            f"a combination of the rulebook is needed, got {type(combination).__name__}; for example "
+            "RULEBOOK.combinations({'live'})[1]"
+        )
     check_one_number("load", axial, low=0.0, high=1e9, hint="for example 15*kip")
-    check_one_number("height", height, low=0.0, high=_TALLEST, low_allowed=False, shown=length_text, hint="for example 8*ft")
+    check_one_number(
+        "height",
+        height,
+        low=0.0,
+        high=_TALLEST,
+        low_allowed=False,
+        shown=length_text,
+        hint="for example 8*ft",
+    )
     found = steel_capacity(post, height=height, end_factor=end_factor)
     stress = axial / post.area
     return Check(
-        name="compression", kind="compression", sentence="the steel post is pressed and would bow out", asked=stress,
-        given=found.stress, share=stress / found.stress, dimension="stress", position=0.0, where="all along the post",
-        combination=combination.name, clause="AISC 360-16 E3",
-        formula="P / A <= F_cr / 1.67, F_cr = 0.658^(F_y/F_e) F_y, or 0.877 F_e where slender; F_e = pi^2 E / (K L / r)^2",
-        substitute=(("P", axial, "force"), ("A", post.area, "area"), ("F_y", post.yield_strength, "stress"),
-                    ("K L", end_factor * height, "length"), ("r", post.radius, "small length"),
-                    ("E", _modulus(), "stress")),
-        verified=found.verified)
+        name="compression",
+        kind="compression",
+        sentence="the steel post is pressed and would bow out",
+        asked=stress,
+        given=found.stress,
+        share=stress / found.stress,
+        dimension="stress",
+        position=0.0,
+        where="all along the post",
+        combination=combination.name,
+        clause="AISC 360-16 E3",
+        formula="P / A <= F_cr / 1.67, F_cr = 0.658^(F_y/F_e) F_y, or 0.877 F_e where slender; "
+        "F_e = pi^2 E / (K L / r)^2",
+        substitute=(
+            ("P", axial, "force"),
+            ("A", post.area, "area"),
+            ("F_y", post.yield_strength, "stress"),
+            ("K L", end_factor * height, "length"),
+            ("r", post.radius, "small length"),
+            ("E", _modulus(), "stress"),
+        ),
+        verified=found.verified,
+    )
 
 
 def permanent_post_conditions(*, pieces, outside):
@@ -391,17 +473,33 @@ def permanent_post_conditions(*, pieces, outside):
     'one piece of steel, with a load on its label or in an evaluation report'
     """
     check_one_count("pieces", pieces, low=1, high=4, hint="1 for a post in one piece")
-    check_one_number("outside diameter", outside, low=0.0, high=24 * inch, low_allowed=False, shown=inches_text,
-                     hint="for example 3.5*inch")
+    check_one_number(
+        "outside diameter",
+        outside,
+        low=0.0,
+        high=24 * inch,
+        low_allowed=False,
+        shown=inches_text,
+        hint="for example 3.5*inch",
+    )
     if pieces > 1:
-        raise OutsideRule("a telescoping post is for the time of the work, not to stay; take a post in one piece with a "
-                          "published load")
+        raise OutsideRule(
+            "a telescoping post is for the time of the work, not to stay; take a post in one piece with a "
+            "published load"
+        )
     least = factors.length("free_post_least_steel")
     if outside < least:
-        raise OutsideRule(f"a steel column is at least {inches_text(least)} in diameter (IRC R407.3), got {inches_text(outside)}")
-    return ("one piece of steel, with a load on its label or in an evaluation report",
-            "the screw end covered so that it cannot be turned", "fastened at the top and at the bottom",
-            "a footing under it, not the slab alone", "protected from rust, also inside")
+        raise OutsideRule(
+            f"a steel column is at least {inches_text(least)} in diameter (IRC R407.3), got "
+            f"{inches_text(outside)}"
+        )
+    return (
+        "one piece of steel, with a load on its label or in an evaluation report",
+        "the screw end covered so that it cannot be turned",
+        "fastened at the top and at the bottom",
+        "a footing under it, not the slab alone",
+        "protected from rust, also inside",
+    )
 
 
 def _plain(number):
