@@ -13,6 +13,33 @@ def _card(claim, answer):
     return f"They say: {claim}\nThe number: {answer}"
 
 
+def two_against_one(small, big):
+    """Compare two small boards side by side with one big board.
+
+    Parameters
+    ----------
+    small : str
+        Nominal size of the small board, such as '2x8' [-].
+    big : str
+        Nominal size of the big board, such as '2x10' [-].
+
+    Returns
+    -------
+    tuple of float
+        Strength and stiffness of the two, each over that of the one [-].
+
+    Examples
+    --------
+    >>> [round(ratio, 2) for ratio in two_against_one("2x8", "2x10")]
+    [1.23, 0.96]
+    """
+    small, big = dressed_size(small), dressed_size(big)
+    two = dict(width=2 * small.width, depth=small.depth)
+    one = dict(width=big.width, depth=big.depth)
+    return (sections.rectangle_section_modulus(**two) / sections.rectangle_section_modulus(**one),
+            sections.rectangle_inertia(**two) / sections.rectangle_inertia(**one))
+
+
 def area_is_what_counts():
     """Answer: two 2x6 are as much wood as a 2x12, so they do the same.
 
@@ -26,11 +53,7 @@ def area_is_what_counts():
     >>> "2.09 times the strength and 4.28 times the stiffness" in area_is_what_counts()
     True
     """
-    small, big = dressed_size("2x6"), dressed_size("2x12")
-    two = dict(width=2 * small.width, depth=small.depth)
-    one = dict(width=big.width, depth=big.depth)
-    strength = sections.rectangle_section_modulus(**one) / sections.rectangle_section_modulus(**two)
-    stiffness = sections.rectangle_inertia(**one) / sections.rectangle_inertia(**two)
+    strength, stiffness = (1 / ratio for ratio in two_against_one("2x6", "2x12"))
     return _card("Two 2x6 side by side do what one 2x12 does; it is the same wood.",
                  f"nearly the same wood, but the 2x12 has {strength:.2f} times the strength and {stiffness:.2f} times the "
                  "stiffness.")
@@ -49,11 +72,7 @@ def depth_always_wins():
     >>> "96 % of its stiffness and 123 % of its strength" in depth_always_wins()
     True
     """
-    small, big = dressed_size("2x8"), dressed_size("2x10")
-    two = dict(width=2 * small.width, depth=small.depth)
-    one = dict(width=big.width, depth=big.depth)
-    strength = sections.rectangle_section_modulus(**two) / sections.rectangle_section_modulus(**one)
-    stiffness = sections.rectangle_inertia(**two) / sections.rectangle_inertia(**one)
+    strength, stiffness = two_against_one("2x8", "2x10")
     return _card("A double 2x8 is nowhere near a 2x10; depth always wins.",
                  f"a double 2x8 has {100 * stiffness:.0f} % of its stiffness and {100 * strength:.0f} % of its strength. "
                  "Depth wins only for the same amount of wood.")

@@ -7,8 +7,9 @@ from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.house.model import Joists, Level, demo_house
-from structlib.house.takedown import dressed_size, joist_weight, take_down, widths_on_wall
+from structlib.house.takedown import joist_weight, take_down, widths_on_wall
 from structlib.mechanics import formulas
+from structlib.pages.myths import two_against_one
 
 
 @dataclass(frozen=True)
@@ -65,11 +66,7 @@ def two_small_or_one_big():
     >>> two_small_or_one_big().right
     'two 2x8'
     """
-    small, big = dressed_size("2x8"), dressed_size("2x10")
-    two = dict(width=2 * small.width, depth=small.depth)
-    one = dict(width=big.width, depth=big.depth)
-    strength = sections.rectangle_section_modulus(**two) / sections.rectangle_section_modulus(**one)
-    stiffness = sections.rectangle_inertia(**two) / sections.rectangle_inertia(**one)
+    strength, stiffness = two_against_one("2x8", "2x10")
     return Prediction(
         "Depth beats width. So which is stronger in bending: two 2x8 side by side, or one 2x10?",
         ("two 2x8", "one 2x10"), "two 2x8" if strength > 1 else "one 2x10",

@@ -4,11 +4,12 @@ from functools import lru_cache
 
 from structlib.ground.sections import rectangle_inertia
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch, kip, plf
+from structlib.ground.units import ft, inch, kip, lb, plf
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.show import Table
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings import (
     BeamCurve,
@@ -308,3 +309,42 @@ def two_equal_spans():
         "moment over it, share of wL2": -solution.extremes.least_moment.value / whole,
         "moment in its spans, share of wL2": solution.extremes.greatest_moment.value / whole,
     }
+
+
+def formula_beside_solver(*, point_load, span, load_position, bending_stiffness):
+    """Put one load on a simple beam, and answer it twice: by the derived formulas and by the solver of the bench.
+
+    Parameters
+    ----------
+    point_load : float
+        The load [N].
+    span : float
+        The span [mm].
+    load_position : float
+        Place of the load from the left end [mm].
+    bending_stiffness : float
+        Modulus times second moment of area [N*mm2].
+
+    Returns
+    -------
+    structlib.pages.show.Table
+        What, by formula, by the solver [-].
+
+    Examples
+    --------
+    >>> table = formula_beside_solver(point_load=1000 * lb, span=12 * ft, load_position=3 * ft, bending_stiffness=1e12)
+    >>> table.rows[0]
+    ('push of the left support', '750 lb', '750 lb')
+    """
+    given = dict(point_load=point_load, span=span, load_position=load_position)
+    solution = solve(Beam(span, bending_stiffness, (Support(0.0), Support(span)),
+                          (PointLoad(load_position, point_load),)))
+    sag = formulas.simple_point_deflection_left_of_load(
+        **given, bending_stiffness=bending_stiffness, position=load_position)
+    pairs = (
+        ("push of the left support", formulas.simple_point_left_reaction(**given), solution.reactions[0].force, "force"),
+        ("moment under the load", formulas.simple_point_moment(**given), solution.moment(load_position), "moment"),
+        ("sag under the load", sag, solution.deflection(load_position), "small length"),
+    )
+    return Table(("", "by the formula", "by the bench"),
+                 [(name, show(one, kind), show(other, kind)) for name, one, other, kind in pairs])

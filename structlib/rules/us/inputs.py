@@ -2,7 +2,7 @@
 
 from structlib.ground.refusals import BadInput, check_number, is_symbolic
 
-_MOST = 1e12
+_MOST = 1e18  # only a guard against nonsense: a stiffness in N*mm2 reaches 1e15 in a house
 
 
 def check_size(name, value, *, zero=False):
