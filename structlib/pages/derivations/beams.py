@@ -1,115 +1,9 @@
-"""Derivations a step at a time, each ending in the very function that runs.
-
-A derivation is a list of steps: one sentence to hear, one equation to see. At its end the derived
-expression is compared with what the library's own function answers to the same symbols. If the two
-differ, there is no derivation, only an error.
-"""
-
-from dataclasses import dataclass
+"""Derivations of notebooks 01 to 04: sections, loads on a wall, simple beams, two spans."""
 
 from structlib.ground import loads, sections
-from structlib.ground.refusals import BadInput, check_number
-from structlib.ground.showing import show
 from structlib.mechanics import formulas
 
-
-class NotProved(ArithmeticError):
-    """The derived expression and the function of the library differ."""
-
-
-@dataclass(frozen=True)
-class Step:
-    """One step of a derivation.
-
-    Parameters
-    ----------
-    sentence : str
-        What happens, in words [-].
-    equation : sympy.Expr
-        The same in symbols [-].
-    """
-
-    sentence: str
-    equation: object
-
-
-@dataclass(frozen=True)
-class Ending:
-    """The last line of a derivation and the function that computes the same.
-
-    Parameters
-    ----------
-    function : str
-        Name of the function, from the room it lives in [-].
-    equation : sympy.Eq
-        Symbol on the left, derived expression on the right [-].
-    dimension : str
-        What the result is [-].
-    inputs : dict
-        Input name to its symbol and its dimension [-].
-    """
-
-    function: str
-    equation: object
-    dimension: str
-    inputs: dict
-
-
-@dataclass(frozen=True)
-class Derivation:
-    """A way from what is known to a formula of the library.
-
-    Parameters
-    ----------
-    title : str
-        The question answered [-].
-    steps : tuple of Step
-        The way, in order [-].
-    endings : tuple of Ending
-        Where it arrives [-].
-    proved : bool
-        Always True: an ending that differs from its function raises `NotProved` [-].
-    """
-
-    title: str
-    steps: tuple
-    endings: tuple
-    proved: bool
-
-    @property
-    def ends_in(self):
-        """Names of the functions it ends in [-]."""
-        return tuple(dict.fromkeys(ending.function for ending in self.endings))
-
-
-def prove(derived, of_library, function):
-    """Make sure that a derived expression and the answer of a function are the same.
-
-    Parameters
-    ----------
-    derived : sympy.Expr
-        What the derivation found [any].
-    of_library : sympy.Expr
-        What the function answers to the same symbols [same unit as derived].
-    function : str
-        Name of the function, for the message [-].
-
-    Returns
-    -------
-    bool
-        True [-].
-
-    Raises
-    ------
-    NotProved
-        When the two differ.
-    """
-    import sympy
-
-    difference = sympy.simplify(derived - of_library)
-    if difference != 0:
-        raise NotProved(f"the derivation and {function} differ by {difference}")
-    return True
+from .proof import Derivation, Ending, Step, derivation, name_of, prove, same_as
 
 
 def section_of_a_rectangle():
@@ -153,7 +47,7 @@ def section_of_a_rectangle():
     )
     found = {"width": b, "depth": d}
     inputs = {"width": (b, "section length"), "depth": (d, "section length")}
-    return _derivation(
+    return derivation(
         "Why does depth count more than width?",
         steps,
         (sections.rectangle_inertia, found, derived_inertia, inertia, "inertia", inputs),
@@ -195,7 +89,7 @@ def tributary_line_load():
         ),
         Step("So the wall carries a strip of floor, half a span wide.", Eq(width, found_wall / p)),
     )
-    return _derivation(
+    return derivation(
         "Why does a wall carry half the span?",
         steps,
         (
@@ -245,7 +139,7 @@ def simple_beam():
     found = {"line_load": w, "span": L}
     stiff = found | {"bending_stiffness": EI}
     along = {
-        name: _same_as(derived, function, arguments | {"position": x})
+        name: same_as(derived, function, arguments | {"position": x})
         for name, derived, function, arguments in (
             ("shear", shear, formulas.simple_uniform_shear_at, found),
             ("moment", moment, formulas.simple_uniform_moment_at, found),
@@ -277,7 +171,7 @@ def simple_beam():
         Step("The greatest sag, at the middle.", Eq(Symbol("y"), greatest_sag)),
     )
     inputs = {"line_load": (w, "line load"), "span": (L, "length")}
-    return _derivation(
+    return derivation(
         "How far does a simple beam sag?",
         steps,
         (formulas.simple_uniform_moment, found, greatest_moment, Symbol("M"), "moment", inputs),
@@ -330,7 +224,7 @@ def required_section():
     }
     for found in stress.values():
         prove(f, found, "bending_stress")
-    name = _name(formulas.bending_stress)
+    name = name_of(formulas.bending_stress)
     inputs = {"line_load": (w, "line load"), "span": (L, "length"), "stress": (f, "stress")}
     endings = (
         Ending(name, Eq(S, found_modulus), "section modulus", inputs),
@@ -374,7 +268,7 @@ def middle_support():
             "So the middle wall carries a strip of floor, one span and a quarter wide.", Eq(width, push / w)
         ),
     )
-    return _derivation(
+    return derivation(
         "Why does a middle support carry a quarter more?",
         steps,
         (
@@ -414,7 +308,7 @@ def point_load():
     moment_left = pushes[left] * x
     moment_right = pushes[left] * x - P * (x - a)
     found = {"point_load": P, "span": L, "load_position": a}
-    peak = _same_as(moment_left.subs(x, a), formulas.simple_point_moment, found)
+    peak = same_as(moment_left.subs(x, a), formulas.simple_point_moment, found)
     slope_left = integrate(-moment_left / EI, x) + tilt
     slope_right = integrate(-moment_right / EI, x) + tilt_right
     sag_left = integrate(slope_left, x)
@@ -422,9 +316,9 @@ def point_load():
     constants = solve([Eq(slope_left.subs(x, a), slope_right.subs(x, a)), Eq(sag_left.subs(x, a), sag_right.subs(x, a)),
                        Eq(sag_right.subs(x, L), 0)], [tilt, tilt_right, start_right])
     sag = sag_left.subs(constants)
-    push = _same_as(pushes[left], formulas.simple_point_left_reaction, found)
+    push = same_as(pushes[left], formulas.simple_point_left_reaction, found)
     prove(constants[tilt], P * a * (L - a) * (2 * L - a) / (6 * L * EI), "the constant as written")
-    along = _same_as(sag, formulas.simple_point_deflection_left_of_load,
+    along = same_as(sag, formulas.simple_point_deflection_left_of_load,
                      found | {"bending_stiffness": EI, "position": x})
     steps = (
         Step("Take the turning about the right end. The load's lever is what lies beyond it.",
@@ -440,7 +334,7 @@ def point_load():
         Step("The line that the beam sags to, left of the load.", Eq(y, along)),
     )
     inputs = {"point_load": (P, "force"), "span": (L, "length"), "load_position": (a, "length")}
-    return _derivation(
+    return derivation(
         "What does one load do?",
         steps,
         (formulas.simple_point_left_reaction, found, push, left, "force", inputs),
@@ -481,172 +375,10 @@ def two_spans():
              Eq(Symbol(r"M_{\text{support}}"), over_support)),
     )
     inputs = {"line_load": (w, "line load"), "span": (L, "length")}
-    return _derivation(
+    return derivation(
         "What changes when the beam runs on over a support?",
         steps,
         (formulas.two_span_uniform_end_reaction, found, found_end, end, "force", inputs),
         (formulas.two_span_uniform_support_moment, found, over_support, Symbol(r"M_{\text{support}}"), "moment", inputs),
         (formulas.two_span_uniform_span_moment, found, in_span, Symbol(r"M_{\text{span}}"), "moment", inputs),
     )
-
-
-def dimension_check():
-    """Check with units alone that the sag formula gives a length, and that a slip would show.
-
-    Returns
-    -------
-    list of str
-        One line a formula: what its units leave over [-].
-
-    Examples
-    --------
-    >>> dimension_check()[0]
-    'w L^4 / (E I) leaves: inch'
-    """
-    from sympy.physics.units import inch, pound
-
-    load, length, modulus, inertia = pound / inch, inch, pound / inch**2, inch**4
-    tries = (
-        ("w L^4 / (E I)", load * length**4 / (modulus * inertia)),
-        ("w L^2 / 8", load * length**2),
-        ("w L^3 / (E I), a slip", load * length**3 / (modulus * inertia)),
-    )
-    return [f"{name} leaves: {left if left != 1 else 'no unit at all'}" for name, left in tries]
-
-
-def _derivation(title, steps, *endings):
-    """Prove every ending against its function and put the derivation together."""
-    from sympy import Eq
-
-    proved = []
-    for function, arguments, derived, symbol, dimension, inputs in endings:
-        prove(derived, function(**arguments), function.__name__)
-        proved.append(Ending(_name(function), Eq(symbol, derived), dimension, inputs))
-    return Derivation(title, steps, tuple(proved), True)
-
-
-def _same_as(derived, function, arguments):
-    """Prove a derived expression and give it back in the form the function has."""
-    of_library = function(**arguments)
-    prove(derived, of_library, function.__name__)
-    return of_library
-
-
-def _name(function):
-    room = function.__module__.removeprefix("structlib.")
-    return f"{room}.{function.__name__}"
-
-
-# The order in which people write the symbols of a product: w L², not L² w.
-_WRITTEN_FIRST = ("R", "P", "p", "w", "M", "b", "d", "L", "a", "x", "EI")
-
-
-def _latex(expression):
-    """Print an expression in the order in which people write it.
-
-    sympy sorts by name. So the symbols are given names that sort as wanted, and are printed as
-    they were.
-    """
-    from sympy import Symbol, latex
-
-    def place(symbol):
-        letter = symbol.name.split("_")[0]
-        listed = letter in _WRITTEN_FIRST
-        return (_WRITTEN_FIRST.index(letter) if listed else len(_WRITTEN_FIRST), symbol.name)
-
-    ordered = sorted(expression.atoms(Symbol), key=place)
-    renamed = {old: Symbol(f"a{n:02d}", **old.assumptions0) for n, old in enumerate(ordered)}
-    return latex(
-        expression.xreplace(renamed), symbol_names={new: latex(old) for old, new in renamed.items()}
-    )
-
-
-def steps_as_latex(derivation):
-    """Give each step as a sentence and a formula in LaTeX.
-
-    Parameters
-    ----------
-    derivation : Derivation
-        The derivation to show [-].
-
-    Returns
-    -------
-    list of tuple of str
-        Sentence and formula, in order [-].
-
-    Examples
-    --------
-    >>> steps_as_latex(section_of_a_rectangle())[2][1]
-    'I = \\\\frac{b d^{3}}{12}'
-    """
-    return [(step.sentence, _latex(step.equation)) for step in derivation.steps]
-
-
-def to_markdown(derivation):
-    """Give the whole derivation as one Markdown text, formulas between double dollar signs.
-
-    Parameters
-    ----------
-    derivation : Derivation
-        The derivation to show [-].
-
-    Returns
-    -------
-    str
-        The text, the same every time [-].
-    """
-    lines = [f"**{derivation.title}**"]
-    for number, (sentence, formula) in enumerate(steps_as_latex(derivation), start=1):
-        lines += [f"{number}. {sentence}", f"$${formula}$$"]
-    names = derivation.ends_in
-    ends = " and ".join(f"`{name}`" for name in names)
-    told = {1: "computes. It was", 2: "compute. Both were"}.get(len(names), "compute. All were")
-    lines.append(f"This is what {ends} {told} compared symbol by symbol.")
-    return "\n\n".join(lines)
-
-
-def with_numbers(derivation, values, system="us"):
-    """Put the reader's numbers into the last line of a derivation.
-
-    Parameters
-    ----------
-    derivation : Derivation
-        The derivation [-].
-    values : dict
-        Input names to numbers, in internal units, such as ``{"line_load": 40*plf, "span": 12*ft}`` [any].
-    system : str
-        Whose units to show, ``"us"`` or ``"metric"`` [-].
-
-    Returns
-    -------
-    str
-        One line for every ending whose inputs are all given, as Markdown [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is missing or unknown, or a number makes no sense.
-    """
-    known = {name: entry for ending in derivation.endings for name, entry in ending.inputs.items()}
-    for name, value in values.items():
-        if name not in known:
-            raise BadInput(f"{name!r} does not occur in this derivation; it takes {', '.join(known)}")
-        check_number(
-            name, value, low=0, high=1e15, low_allowed=False, hint="lengths and loads are more than zero"
-        )
-    given = [ending for ending in derivation.endings if set(ending.inputs) <= set(values)]
-    if not given:
-        needed = ", ".join(derivation.endings[0].inputs)
-        raise BadInput(f"numbers are needed for {needed}; got {', '.join(values) or 'none'}")
-    return "\n\n".join(_line(ending, values, system) for ending in given)
-
-
-def _line(ending, values, system):
-    inputs = ending.inputs.items()
-    result = ending.equation.rhs.subs({symbol: values[name] for name, (symbol, _) in inputs}).doit()
-    told = ", ".join(
-        f"${_latex(symbol)}$ = {show(values[name], dimension, system)}"
-        for name, (symbol, dimension) in inputs
-    )
-    answer = show(float(result), ending.dimension, system)
-    return f"${_latex(ending.equation)}$ with {told}: ${_latex(ending.equation.lhs)}$ = **{answer}**"

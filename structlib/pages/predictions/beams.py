@@ -1,6 +1,4 @@
-"""Questions to commit to before the answer is shown. Every number in an answer is computed by the library."""
-
-from dataclasses import dataclass
+"""Predictions of notebooks 01 to 04."""
 
 from structlib.ground import sections
 from structlib.ground.lumber import find_material
@@ -11,15 +9,7 @@ from structlib.house.takedown import joist_weight, take_down, widths_on_wall
 from structlib.mechanics import formulas
 from structlib.pages.myths import two_against_one
 
-
-@dataclass(frozen=True)
-class Prediction:
-    """A question with choices, which of them turns out right, and the reason."""
-
-    question: str
-    choices: tuple[str, ...]
-    right: str
-    because: str
+from .prediction import Prediction
 
 
 _TIMES = {1: "the same", 2: "2 times", 4: "4 times", 8: "8 times", 16: "16 times"}

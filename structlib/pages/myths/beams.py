@@ -1,4 +1,4 @@
-"""Things people say, each answered with a number that the library computes on the spot."""
+"""Myths of notebooks 01 to 04."""
 
 from structlib.ground import sections
 from structlib.ground.showing import show
@@ -8,9 +8,7 @@ from structlib.house.takedown import dressed_size, take_down, widths_on_wall
 from structlib.mechanics import formulas
 from structlib.rules.us.bending import bending_value
 
-
-def _card(claim, answer):
-    return f"They say: {claim}\nThe number: {answer}"
+from .card import card
 
 
 def two_against_one(small, big):
@@ -54,7 +52,7 @@ def area_is_what_counts():
     True
     """
     strength, stiffness = (1 / ratio for ratio in two_against_one("2x6", "2x12"))
-    return _card("Two 2x6 side by side do what one 2x12 does; it is the same wood.",
+    return card("Two 2x6 side by side do what one 2x12 does; it is the same wood.",
                  f"nearly the same wood, but the 2x12 has {strength:.2f} times the strength and {stiffness:.2f} times the "
                  "stiffness.")
 
@@ -73,7 +71,7 @@ def depth_always_wins():
     True
     """
     strength, stiffness = two_against_one("2x8", "2x10")
-    return _card("A double 2x8 is nowhere near a 2x10; depth always wins.",
+    return card("A double 2x8 is nowhere near a 2x10; depth always wins.",
                  f"a double 2x8 has {100 * stiffness:.0f} % of its stiffness and {100 * strength:.0f} % of its strength. "
                  "Depth wins only for the same amount of wood.")
 
@@ -93,7 +91,7 @@ def flat_is_the_same_board():
     """
     board = dressed_size("2x10")
     size = dict(width=board.width, depth=board.depth)
-    return _card("It is the same board, so it does not matter which way it lies.",
+    return card("It is the same board, so it does not matter which way it lies.",
                  f"a 2x10 on edge has {sections.edge_to_flat_strength(**size):.1f} times the strength and "
                  f"{sections.edge_to_flat_stiffness(**size):.0f} times the stiffness of the same board lying flat.")
 
@@ -115,7 +113,7 @@ def only_what_is_above_it():
     width = sum(widths_on_wall(level))
     total = take_down((level,)).total.sum_for_equilibrium_only()
     strip = total * (4.5 * inch) / width
-    return _card("A wall only carries what is straight above its own thickness.",
+    return card("A wall only carries what is straight above its own thickness.",
                  f"the wall of the demo house holds up {show(width, 'length')} of floor at one level: {show(total, 'line load')}, "
                  f"where the strip above its own thickness would be {show(strip, 'line load')}.")
 
@@ -135,7 +133,7 @@ def half_and_half_always():
     """
     through = sum(widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft, joists="continuous")))
     cut = sum(widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft)))
-    return _card("Half and half, always: the middle wall takes half of each span.",
+    return card("Half and half, always: the middle wall takes half of each span.",
                  f"when the joists run through in one piece it takes {through / cut:.2f} times that.")
 
 
@@ -166,6 +164,6 @@ def feet_for_inches():
                                  unbraced_length=0.0, time_factor=1.0)
         over += stress > value
         parts.append(f"2-{nominal} at {span / ft:.0f} ft asks {show(stress, 'stress')} of {show(float(value), 'stress')}")
-    return _card("For a double beam, the span in feet may be the depth in inches.",
+    return card("For a double beam, the span in feet may be the depth in inches.",
                  "with 12 ft joists on one side at 50 psf, in Spruce-Pine-Fir No.2: " + "; ".join(parts)
                  + f". {over} of {len(parts)} ask too much. A rule of thumb is a guess to test.")

@@ -1,0 +1,29 @@
+"""Derivations a step at a time, each ending in the very function that runs.
+
+A derivation is a list of steps: one sentence to hear, one equation to see. At its end the derived
+expression is compared with what the library's own function answers to the same symbols. If the two
+differ, there is no derivation, only an error.
+
+Another notebook adds its own derivations in a module beside these, and a line here.
+"""
+
+from .beams import (
+    middle_support,
+    point_load,
+    required_section,
+    section_of_a_rectangle,
+    simple_beam,
+    tributary_line_load,
+    two_spans,
+)
+from .proof import (
+    Derivation,
+    Ending,
+    NotProved,
+    Step,
+    dimension_check,
+    prove,
+    steps_as_latex,
+    to_markdown,
+    with_numbers,
+)

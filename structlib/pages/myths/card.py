@@ -1,0 +1,25 @@
+"""How a myth is answered: what they say, and the number against it."""
+
+
+def card(claim, answer):
+    """Put what is said and the number against it under each other.
+
+    Parameters
+    ----------
+    claim : str
+        What they say [-].
+    answer : str
+        The computed number against it, as the rest of a sentence [-].
+
+    Returns
+    -------
+    str
+        Both, one below the other [-].
+
+    Examples
+    --------
+    >>> print(card("Two is more than three.", "3 - 2 = 1."))
+    They say: Two is more than three.
+    The number: 3 - 2 = 1.
+    """
+    return f"They say: {claim}\nThe number: {answer}"
