@@ -306,7 +306,7 @@ def test_bad_beams_are_refused_in_one_sentence(name):
 
 def test_symbols_are_sent_to_the_formulas():
     sympy = pytest.importorskip("sympy")
-    with pytest.raises(BadInput, match="the symbol L; formulas.py takes symbols"):
+    with pytest.raises(BadInput, match="the symbol L; mechanics.formulas takes symbols"):
         Beam(sympy.Symbol("L"), 2e12, ENDS)
     assert Beam(sympy.Integer(4000), 2e12, ENDS).length == 4000.0
 

@@ -9,13 +9,14 @@ import pytest
 import sympy
 from sympy.physics import units
 
+from structlib.ground.refusals import BadInput
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 
 PUBLIC = {
     name: function
     for name, function in inspect.getmembers(formulas, inspect.isfunction)
-    if function.__module__ == formulas.__name__ and not name.startswith("_") and name != "square_root"
+    if function.__module__.startswith(formulas.__name__) and not name.startswith("_") and name != "square_root"
 }
 
 # ---- proved from EI y'''' = w ----
@@ -322,22 +323,22 @@ def test_bad_numbers_are_refused_in_one_sentence(name):
         if key not in (*MAY_BE_NEGATIVE, *MAY_BE_ZERO):
             wrong.append(0.0)
         for value in wrong:
-            with pytest.raises(formulas.BadInput) as refusal:
+            with pytest.raises(BadInput) as refusal:
                 function(**{**given, key: value})
             assert "\n" not in str(refusal.value)
             assert key in str(refusal.value)
 
 
 def test_places_off_the_member_are_refused():
-    with pytest.raises(formulas.BadInput, match="position must be between 0 and 3000"):
+    with pytest.raises(BadInput, match="position must be between 0 and 3000"):
         formulas.simple_uniform_moment_at(line_load=5.0, span=3000.0, position=3100.0)
-    with pytest.raises(formulas.BadInput, match="nearer_distance"):
+    with pytest.raises(BadInput, match="nearer_distance"):
         formulas.simple_point_greatest_deflection_place(span=3000.0, nearer_distance=1600.0)
-    with pytest.raises(formulas.BadInput, match="position"):
+    with pytest.raises(BadInput, match="position"):
         formulas.simple_point_deflection_left_of_load(
             point_load=1.0, span=3000.0, load_position=1000.0, bending_stiffness=1e12, position=1500.0
         )
-    with pytest.raises(formulas.BadInput, match="overhang"):
+    with pytest.raises(BadInput, match="overhang"):
         formulas.overhang_uniform_span_moment(line_load=5.0, span=3000.0, overhang=3500.0)
-    with pytest.raises(formulas.BadInput, match="root"):
+    with pytest.raises(BadInput, match="root"):
         formulas.square_root(-1.0)

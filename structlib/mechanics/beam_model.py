@@ -289,7 +289,7 @@ def _one_number(name, value, low, high, unit, hint="", low_allowed=True):
     """The value as a plain float, or a refusal; arrays and symbols have no place in a single beam."""
     if is_symbolic(value):
         if value.free_symbols:
-            raise BadInput(f"{name} must be a number, got the symbol {value}; formulas.py takes symbols")
+            raise BadInput(f"{name} must be a number, got the symbol {value}; mechanics.formulas takes symbols")
         value = float(value)
     if isinstance(value, (list, tuple, dict, set)) or getattr(value, "ndim", 0):
         raise BadInput(f"{name} must be one number, got {type(value).__name__}; batch.py takes many beams")

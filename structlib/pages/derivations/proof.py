@@ -1,5 +1,6 @@
 """What a derivation is: steps to hear and to see, proved at its end against the function that runs."""
 
+import sys
 from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput, check_number
@@ -206,8 +207,11 @@ def name_of(function):
     >>> name_of(loads.line_load)
     'ground.loads.line_load'
     """
-    room = function.__module__.removeprefix("structlib.")
-    return f"{room}.{function.__name__}"
+    module = function.__module__
+    folder = module.rpartition(".")[0]
+    if getattr(sys.modules[folder], function.__name__, None) is function:
+        module = folder  # a room of several files is called by its folder
+    return f"{module.removeprefix('structlib.')}.{function.__name__}"
 
 
 # The order in which people write the symbols of a product: w L², not L² w.

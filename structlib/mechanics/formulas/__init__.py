@@ -1,0 +1,77 @@
+"""Beams that have a formula: one function, one formula, in arithmetic that anything passes through.
+
+Called with floats a function answers one beam; called with numpy arrays it answers a whole rack of
+lumber; called with sympy symbols it prints itself. The units named are those used inside this
+library; every formula here is true in any consistent system (pounds and inches, newtons and metres).
+
+Downward loads, upward reactions, sagging moments and downward deflections are positive.
+Positions run from the left, unless a function says otherwise. All members here are uniform,
+straight and elastic, and only bending is counted unless a function says otherwise.
+"""
+
+from .cantilever import (  # noqa: F401
+    cantilever_point_deflection,
+    cantilever_point_deflection_at,
+    cantilever_point_moment,
+    cantilever_point_tip_slope,
+    cantilever_uniform_deflection,
+    cantilever_uniform_deflection_at,
+    cantilever_uniform_moment,
+    cantilever_uniform_tip_slope,
+)
+from .inputs import (  # noqa: F401
+    LIMIT,
+    square_root,
+)
+from .overhang import (  # noqa: F401
+    overhang_uniform_inflection_place,
+    overhang_uniform_left_reaction,
+    overhang_uniform_right_reaction,
+    overhang_uniform_span_moment,
+    overhang_uniform_span_moment_place,
+    overhang_uniform_support_moment,
+    overhang_uniform_tip_deflection,
+)
+from .propped import (  # noqa: F401
+    fixed_uniform_deflection,
+    fixed_uniform_span_moment,
+    fixed_uniform_wall_moment,
+    propped_uniform_deflection,
+    propped_uniform_deflection_at,
+    propped_uniform_greatest_deflection_place,
+    propped_uniform_prop_reaction,
+    propped_uniform_span_moment,
+    propped_uniform_wall_moment,
+    propped_uniform_wall_reaction,
+    two_span_uniform_deflection,
+    two_span_uniform_end_reaction,
+    two_span_uniform_middle_reaction,
+    two_span_uniform_span_moment,
+    two_span_uniform_support_moment,
+)
+from .simple_point import (  # noqa: F401
+    simple_midspan_point_deflection,
+    simple_midspan_point_moment,
+    simple_point_deflection_left_of_load,
+    simple_point_deflection_right_of_load,
+    simple_point_greatest_deflection,
+    simple_point_greatest_deflection_place,
+    simple_point_left_reaction,
+    simple_point_moment,
+    simple_point_right_reaction,
+)
+from .simple_uniform import (  # noqa: F401
+    simple_uniform_deflection,
+    simple_uniform_deflection_at,
+    simple_uniform_moment,
+    simple_uniform_moment_at,
+    simple_uniform_reaction,
+    simple_uniform_shear_at,
+    simple_uniform_shear_deflection,
+    simple_uniform_slope_at,
+)
+from .stress import (  # noqa: F401
+    bending_stiffness,
+    bending_stress,
+    rectangle_shear_stress,
+)

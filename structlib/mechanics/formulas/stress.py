@@ -1,0 +1,94 @@
+"""From forces to stresses, and stiffness from material and shape."""
+
+from .inputs import _check_load, _check_positive
+
+
+def bending_stress(*, moment, section_modulus):
+    """Stress at the outer edge of a section from a bending moment.
+
+    Parameters
+    ----------
+    moment : float or numpy.ndarray or sympy.Expr
+        Bending moment, sagging positive [N*mm].
+    section_modulus : float or numpy.ndarray or sympy.Expr
+        Section modulus of the section [mm^3].
+
+    Returns
+    -------
+    float or numpy.ndarray or sympy.Expr
+        Bending stress, with the sign of the moment [MPa].
+
+    Raises
+    ------
+    BadInput
+        When a value is not a number, or a length or stiffness is not positive.
+
+    Examples
+    --------
+    >>> bending_stress(moment=120.0, section_modulus=10.0)
+    12.0
+    """
+    _check_positive(section_modulus=section_modulus)
+    _check_load(moment=moment)
+    return moment / section_modulus
+
+
+def rectangle_shear_stress(*, shear, width, depth):
+    """Greatest shear stress in a rectangle: half as much again as the average.
+
+    Parameters
+    ----------
+    shear : float or numpy.ndarray or sympy.Expr
+        Shear force on the section [N].
+    width : float or numpy.ndarray or sympy.Expr
+        Breadth of the rectangle, across the load [mm].
+    depth : float or numpy.ndarray or sympy.Expr
+        Height of the rectangle, along the load [mm].
+
+    Returns
+    -------
+    float or numpy.ndarray or sympy.Expr
+        Shear stress at mid-depth, with the sign of the shear [MPa].
+
+    Raises
+    ------
+    BadInput
+        When a value is not a number, or a length or stiffness is not positive.
+
+    Examples
+    --------
+    >>> rectangle_shear_stress(shear=40.0, width=3.0, depth=10.0)
+    2.0
+    """
+    _check_positive(width=width, depth=depth)
+    _check_load(shear=shear)
+    return 3 * shear / (2 * width * depth)
+
+
+def bending_stiffness(*, modulus, inertia):
+    """Resistance of a member to being curved: modulus of elasticity times moment of inertia.
+
+    Parameters
+    ----------
+    modulus : float or numpy.ndarray or sympy.Expr
+        Modulus of elasticity, E [MPa].
+    inertia : float or numpy.ndarray or sympy.Expr
+        Moment of inertia about the bending axis, I [mm^4].
+
+    Returns
+    -------
+    float or numpy.ndarray or sympy.Expr
+        Bending stiffness, EI [N*mm^2].
+
+    Raises
+    ------
+    BadInput
+        When a value is not a number, or a length or stiffness is not positive.
+
+    Examples
+    --------
+    >>> bending_stiffness(modulus=12.0, inertia=5.0)
+    60.0
+    """
+    _check_positive(modulus=modulus, inertia=inertia)
+    return modulus * inertia

@@ -1,0 +1,333 @@
+"""What one fastener carries across its shank, its factors, and its check."""
+
+from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
+from structlib.ground.units import inch, lb  # noqa: F401 (for the examples)
+from structlib.rules.check import Check, Factor, least_verified
+from structlib.rules.us.inputs import check_amount
+
+from .bearing_strength import is_thin, piece_bearing_strength
+from .fasteners import bolt, nail  # noqa: F401 (for the examples)
+from .pieces import wood_piece  # noqa: F401 (for the examples)
+from .reach import _check_joint, bearing_length_in_main
+from .records import LateralValue, _check_count, _check_fastener
+from .words import MODES, MODE_WORDS, MOISTURE, _scalar, _verified
+from .yielding import reduction_terms, yield_modes
+
+
+def lateral_value(fastener, *, main, side, shear="single"):
+    """Return what one fastener carries across the joint, and the mode in which it yields.
+
+    Parameters
+    ----------
+    fastener : Fastener
+        The fastener [-].
+    main : JoinedPiece
+        Member that holds the point; in double shear the middle one [-].
+    side : JoinedPiece
+        Member under the head; in double shear the thinner of the two outer ones [-].
+    shear : str
+        ``single`` (two members) or ``double`` (three members, bolts only) [-].
+
+    Returns
+    -------
+    LateralValue
+        Reference value Z before any adjustment [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is no such thing.
+    OutsideRule
+        When the fastener does not reach far enough, or the case is outside the rule.
+
+    Notes
+    -----
+    NDS 2018 12.3.1. Through the side grain, members in contact, fastener square to the face.
+
+    Examples
+    --------
+    >>> fir = wood_piece(thickness=3.5 * inch, specific_gravity=0.5)
+    >>> plate = wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
+    >>> found = lateral_value(nail("16d common"), main=fir, side=plate)
+    >>> round(found.value / lb), found.mode
+    (141, 'IV')
+    """
+    _check_joint(fastener, main, side)
+    check_choice("shear", shear, MODES)
+    if main.steel and side.steel:
+        raise OutsideRule("at least one member must be wood; steel to steel goes by the steel rules")
+    if main.steel and shear == "single":
+        raise OutsideRule("in single shear the main member must be wood; give the steel as the side member")
+    if shear == "double" and fastener.kind != "bolt":
+        raise OutsideRule(
+            f"double shear is here for bolts, which go through all members, got a {fastener.name}; "
+            "count one shear plane"
+        )
+    strengths = {
+        "main_bearing": piece_bearing_strength(main, diameter=fastener.diameter),
+        "side_bearing": piece_bearing_strength(side, diameter=fastener.diameter),
+    }
+    lengths = {
+        "main_length": bearing_length_in_main(fastener, main=main, side=side),
+        "side_length": side.thickness,
+    }
+    modes = yield_modes(
+        diameter=fastener.bending_diameter,
+        bending_yield=fastener.bending_yield,
+        shear=shear,
+        reductions=reduction_terms(fastener, angle=max(main.angle, side.angle)),
+        **strengths,
+        **lengths,
+    )
+    mode = min(modes, key=modes.get)
+    return LateralValue(
+        value=modes[mode],
+        mode=mode,
+        modes=tuple(modes.items()),
+        **strengths,
+        **lengths,
+        verified=least_verified([fastener.verified, _verified("bearing_small_coefficient")]),
+    )
+
+
+def wet_factor(fastener, *, moisture):
+    """Return the wet service factor on a lateral value.
+
+    Parameters
+    ----------
+    fastener : Fastener
+        The fastener [-].
+    moisture : str
+        ``dry`` (19 percent or less, always), ``wet in service``, or ``wet when built`` (dries later) [-].
+
+    Returns
+    -------
+    tuple of (float, str)
+        C_M and how it is known [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is no such thing.
+
+    Notes
+    -----
+    NDS 2018 Table 11.3.3.
+
+    Examples
+    --------
+    >>> wet_factor(bolt(0.5 * inch), moisture="wet when built")[0]
+    0.4
+    """
+    _check_fastener(fastener)
+    check_choice("moisture", moisture, MOISTURE)
+    if moisture == "dry":
+        return 1.0, _verified("wet_in_service")
+    size = "small" if is_thin(fastener.diameter) else "large"
+    key = "wet_in_service" if moisture == "wet in service" else f"wet_when_built_{size}"
+    return _scalar(key), _verified(key)
+
+
+def group_action_factor(fastener, *, in_line):
+    """Return the group action factor C_g, or refuse: fasteners in line with the load do not share it evenly.
+
+    Parameters
+    ----------
+    fastener : Fastener
+        The fastener [-].
+    in_line : int
+        Fasteners in one row along the direction of the load [-].
+
+    Returns
+    -------
+    float
+        1.0 where nothing is lost [-].
+
+    Raises
+    ------
+    BadInput
+        When the count is not a whole number from 1 on.
+    OutsideRule
+        When bolts or lag screws stand in line: the formula for their uneven shares is not in this library.
+
+    Notes
+    -----
+    NDS 2018 11.3.6: 1.0 under 1/4 in, and for a row of one.
+
+    Examples
+    --------
+    >>> group_action_factor(nail("16d common"), in_line=6)
+    1.0
+    """
+    _check_fastener(fastener)
+    _check_count("fasteners in line with the load", in_line)
+    if is_thin(fastener.diameter) or in_line == 1:
+        return 1.0
+    raise OutsideRule(
+        f"{in_line} of a {fastener.name} in line with the load do not share it evenly, and the group action "
+        "factor for that is not in this library; put one in each row, for example staggered"
+    )
+
+
+def adjusted_value(found, fastener, *, time_factor=1.0, moisture="dry", geometry=1.0, in_line=1):
+    """Return the design value of one fastener in its place, with the factors that were used.
+
+    Parameters
+    ----------
+    found : LateralValue
+        Reference value [-].
+    fastener : Fastener
+        The fastener [-].
+    time_factor : float
+        Load duration factor C_D, 0.9 to 1.6 [-].
+    moisture : str
+        ``dry``, ``wet in service`` or ``wet when built`` [-].
+    geometry : float
+        Geometry factor C_delta, 0.5 to 1 [-].
+    in_line : int
+        Fasteners in one row along the direction of the load [-].
+
+    Returns
+    -------
+    tuple of (float, tuple of structlib.rules.check.Factor)
+        Adjusted value Z' and its factors [N, -].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a number in its range.
+    OutsideRule
+        When bolts stand in line.
+
+    Notes
+    -----
+    NDS 2018 Table 11.3.1. Wood at ordinary temperature, through the side grain.
+
+    Examples
+    --------
+    >>> fir = wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
+    >>> spike = nail("16d common")
+    >>> found = lateral_value(spike, main=fir, side=fir)
+    >>> round(adjusted_value(found, spike, time_factor=1.15)[0] / lb)
+    162
+    """
+    if not isinstance(found, LateralValue):
+        raise BadInput(f"a reference value is what lateral_value returns, got {type(found).__name__}")
+    check_number(
+        "load duration factor",
+        time_factor,
+        low=0.9,
+        high=_scalar("time_factor_greatest"),
+        hint="for example 1.15 for snow; impact does not count for fasteners",
+    )
+    check_number("geometry factor", geometry, low=0.5, high=1.0, hint="for example 1.0 at full distances")
+    wet, wet_known = wet_factor(fastener, moisture=moisture)
+    together = group_action_factor(fastener, in_line=in_line)
+    used = (
+        Factor(
+            "C_D",
+            time_factor,
+            "how long the load lasts",
+            "NDS 2018 11.3.2",
+            _verified("time_factor_greatest"),
+        ),
+        Factor("C_M", wet, f"wood: {moisture}", "NDS 2018 Table 11.3.3", wet_known),
+        Factor("C_g", together, "fasteners in line share unevenly", "NDS 2018 11.3.6", "recalled"),
+        Factor("C_delta", geometry, "distances to ends and each other", "NDS 2018 12.5.1", "recalled"),
+    )
+    return found.value * time_factor * wet * together * geometry, used
+
+
+def lateral_check(
+    *,
+    name,
+    force,
+    fastener,
+    main,
+    side,
+    shear="single",
+    fasteners=1,
+    in_line=1,
+    time_factor=1.0,
+    moisture="dry",
+    geometry=1.0,
+    combination="",
+):
+    """Check a group of like fasteners that share a force evenly.
+
+    Parameters
+    ----------
+    name : str
+        What is fastened, in the reader's words [-].
+    force : float
+        Force on the whole group [N].
+    fastener : Fastener
+        The fastener [-].
+    main : JoinedPiece
+        Member that holds the point; in double shear the middle one [-].
+    side : JoinedPiece
+        Member under the head [-].
+    shear : str
+        ``single`` or ``double`` [-].
+    fasteners : int
+        How many share the force [-].
+    in_line : int
+        How many stand in one row along the direction of the load [-].
+    time_factor : float
+        Load duration factor C_D [-].
+    moisture : str
+        ``dry``, ``wet in service`` or ``wet when built`` [-].
+    geometry : float
+        Geometry factor C_delta [-].
+    combination : str
+        Name of the load combination [-].
+
+    Returns
+    -------
+    structlib.rules.check.Check
+        Force on one fastener asked, adjusted value given [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is no such thing.
+    OutsideRule
+        When a rule does not cover the case.
+
+    Examples
+    --------
+    >>> fir = wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
+    >>> check = lateral_check(name="joist to ledger", force=300 * lb, fastener=nail("16d common"), main=fir,
+    ...                       side=fir, fasteners=3)
+    >>> round(check.share, 2), check.where
+    (0.71, 'mode IV: the fastener bends twice, once in each member')
+    """
+    check_amount("force", force, zero=True, hint="for example 300*lb, its size without a sign")
+    _check_count("fasteners", fasteners)
+    found = lateral_value(fastener, main=main, side=side, shear=shear)
+    given, used = adjusted_value(
+        found, fastener, time_factor=time_factor, moisture=moisture, geometry=geometry, in_line=in_line
+    )
+    asked = force / fasteners
+    return Check(
+        name=name,
+        kind="fastener",
+        sentence=f"each {fastener.name} takes its part of the push across the joint",
+        asked=asked,
+        given=given,
+        share=asked / given,
+        dimension="force",
+        position=0.0,
+        where=f"mode {found.mode}: {MODE_WORDS[found.mode]}",
+        combination=combination,
+        clause="NDS 2018 12.3.1, Table 11.3.1",
+        formula="F / n <= Z' = Z * C_D * C_M * C_g * C_delta",
+        substitute=(
+            ("F", force, "force"),
+            ("n", float(fasteners), "count"),
+            ("Z", found.value, "force"),
+            ("Z'", given, "force"),
+        ),
+        factors=used,
+        verified=least_verified([found.verified] + [factor.verified for factor in used]),
+    )
