@@ -207,8 +207,7 @@ def crushing_value(material, *, width, depth, time_factor, wet=False):
     Notes
     -----
     NDS 2018 Table 4.3.1, 8.3.1. The relief of the wet factor for low values (750 psi) is not taken; leaving
-    it
-    out is on the careful side.
+    it out is on the careful side.
 
     Examples
     --------

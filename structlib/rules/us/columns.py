@@ -334,8 +334,7 @@ def slenderness_check(column, *, way, stage="in service"):
     Notes
     -----
     NDS 2018 3.7.1.4: l_e/d not over 50; 75 during construction. The second says only that it may stand for
-    that
-    time; what it carries then is not asked here.
+    that time; what it carries then is not asked here.
 
     Examples
     --------

@@ -54,9 +54,7 @@ class SpreadDemand:
 
     ``spread_length`` and ``spread_width`` are the sides of the area that the load has spread to [mm],
     ``pressure`` the pressure on it [MPa]; ``shear_length`` [mm] and ``shear_stress`` [MPa] the perimeter
-    around
-    the plate and the shear along it, zero where not asked. ``gate`` says who must judge it.
-    """
+    around the plate and the shear along it, zero where not asked. ``gate`` says who must judge it. """
 
     spread_length: float
     spread_width: float
@@ -314,8 +312,8 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
     Notes
     -----
     IRC R401.4.1, R403.1.1, for footings under walls and piers. A pad that reaches farther than it is thick
-    bends
-    and wants steel, which is for an engineer. Depth: at least 12 in into undisturbed ground and below frost.
+    bends and wants steel, which is for an engineer. Depth: at least 12 in into undisturbed ground and below
+    frost.
 
     Examples
     --------

@@ -36,9 +36,7 @@ class HeaderBasis:
     """What one column group of a published header table assumes. Lengths in mm, loads in MPa and N/mm.
 
     ``floor_share`` is the part of the building width that each floor brings; ``shares`` the table's own
-    factor on
-    bending by plies; ``total_divisor`` is None where the table has no sag limit.
-    """
+    factor on bending by plies; ``total_divisor`` is None where the table has no sag limit. """
 
     name: str
     table: str
@@ -83,9 +81,7 @@ class HeaderSpan:
     """One cell of a header table, not rounded. Lengths in mm; arrays where the building width was one.
 
     ``governs`` names the combination that sets bending, or 'sag'. ``line_load`` is the greatest of the
-    combinations,
-    which the jack studs are counted for.
-    """
+    combinations, which the jack studs are counted for. """
 
     span: Any
     governs: Any
@@ -219,9 +215,8 @@ def header_loads(basis, *, building_width, ground_snow=None):
     Returns
     -------
     tuple of HeaderLoad
-        Dead load with floor load, with snow, and with three quarters of both where the table takes that;
-        only those
-        that add something [N/mm].
+        Dead load with floor load, with snow, and with three quarters of both where the table takes that; only
+        those that add something [N/mm].
 
     Raises
     ------
@@ -323,12 +318,11 @@ def header_span(basis, size, *, building_width, ground_snow=None):
     greatest = numpy.max(numpy.array([numpy.asarray(load.line_load, dtype=float) for load in loads]), axis=0)
     by_sag = numpy.full(numpy.shape(by_bending), numpy.inf)
     if basis.total_divisor:
-        # each ply sags under its own part of the load
         stiffness = formulas.bending_stiffness(
-            modulus=material.modulus, inertia=rectangle_inertia(width=piece.width, depth=piece.depth)
+            modulus=material.modulus, inertia=rectangle_inertia(width=width, depth=piece.depth)
         )
         by_sag = numpy.asarray(
-            deflection_span(load=greatest / plies, stiffness=stiffness, divisor=basis.total_divisor)
+            deflection_span(load=greatest, stiffness=stiffness, divisor=basis.total_divisor)
         )
     span, governs = numpy.minimum(by_bending, by_sag), numpy.where(by_sag < by_bending, "sag", governs)
     studs = jack_studs(
@@ -409,9 +403,8 @@ def left_out_of_header(basis, size, *, building_width, ground_snow=None):
     Returns
     -------
     tuple of structlib.rules.check.Check
-        Shear near the end, bending with the ordinary factor for plies, sag under what comes and goes, and
-        sag under
-        all load; none decides [-].
+        Shear near the end, bending with the ordinary factor for plies, sag under what comes and goes, and sag
+        under all load; none decides [-].
 
     Raises
     ------

@@ -79,12 +79,9 @@ class Pocket:
 class SwingIn:
     """The longest beam that can be swung in between two walls, and the seats it is left with.
 
-    Lengths in mm. ``near`` is the end that goes in first. A negative overlap is a gap between the end of
-    the beam
-    and the face of the wall. ``near_opening`` is how tall the near pocket must be for the beam to tilt in
-    it (how wide,
-    when it is swung level).
-    """
+    Lengths in mm. ``near`` is the end that goes in first. A negative overlap is a gap between the end of the
+    beam and the face of the wall. ``near_opening`` is how tall the near pocket must be for the beam to tilt
+    in it (how wide, when it is swung level). """
 
     length: float
     diagonal: float
@@ -146,8 +143,7 @@ def joists_over_beam(*, ply_width, plies, meeting, gap=0.0, below="plate"):
         Plies of the beam, 1 to 6 [-].
     meeting : str
         'butted': the joists stand in line, end to end over the middle, each on half of the beam. 'lapped':
-        they
-        stand beside each other, each on its whole width [-].
+        they stand beside each other, each on its whole width [-].
     gap : float
         Gap between the ends of butted joists [mm].
     below : str
@@ -260,8 +256,7 @@ def jack_studs(*, reaction, width, bearing_value, stud_width=_STUD):
     Notes
     -----
     NDS 2018 3.10.2 and IRC R502.6: at least one stud, 1.5 in. Only the crushing of the beam is asked here;
-    the studs
-    themselves are a column.
+    the studs themselves are a column.
 
     Examples
     --------
@@ -461,12 +456,10 @@ def swing_in(
 
     Notes
     -----
-    Geometry only. One end goes to the back of the near pocket on a slant, the beam is turned level, then
-    slid into
-    the far pocket until both ends overlap alike, as far as that pocket is deep. The ledges must not be in
-    the way of
-    the slant: they are put under when the beam is up. Floor, ceiling and what hangs in the room are not
-    looked at.
+    Geometry only. One end goes to the back of the near pocket on a slant, the beam is turned level, then slid
+    into the far pocket until both ends overlap alike, as far as that pocket is deep. The ledges must not be
+    in the way of the slant: they are put under when the beam is up. Floor, ceiling and what hangs in the room
+    are not looked at.
 
     Examples
     --------
