@@ -134,6 +134,25 @@ WORDS = (
         ),
     ),
     Word(
+        "jack stud",
+        "a short stud under the end of a header; it carries",
+        (
+            rectangle(46, 16, 140, 38, "wood"),
+            rectangle(30, 10, 46, 80, "wall"),
+            rectangle(46, 38, 58, 80, "wood_cut"),
+            rectangle(58, 38, 70, 80, "wood_cut"),
+        ),
+    ),
+    Word(
+        "end grain",
+        "the cut end of the fibres; pressed there, wood is strongest",
+        (
+            rectangle(58, 34, 92, 80, "wood"),
+            *hatch((58, 34, 92, 42), 6, "bearing"),
+            *_arrows(8, 32, (75,)),
+        ),
+    ),
+    Word(
         "reaction",
         "how hard a support pushes back",
         (
@@ -196,6 +215,136 @@ WORDS = (
             rectangle(70, 18, 80, 60, "wood_cut"),
             rectangle(52, 60, 98, 74, "wall"),
             Arrow((75, 20), (75, 72), "force"),
+        ),
+    ),
+    Word(
+        "temporary wall",
+        "carries for the time of the work; a design of its own",
+        (
+            rectangle(16, 24, 134, 36, "wood"),
+            rectangle(18, 36, 28, 76, "wall"),
+            Line(((96, 38), (106, 38), (106, 76), (96, 76), (96, 38)), "guide"),
+            Arrow((72, 74), (72, 39), "force_big"),
+        ),
+    ),
+    Word(
+        "uplift",
+        "an end that wants to rise off its seat",
+        (
+            Line(((20, 34), (134, 58)), "moved"),
+            rectangle(14, 46, 26, 76, "wall"),
+            rectangle(86, 52, 96, 76, "wall"),
+            Arrow((126, 22), (126, 52), "force"),
+            Arrow((20, 44), (20, 20), "governs_thin"),
+        ),
+    ),
+    Word(
+        "overhang",
+        "the part of a beam that runs past its last post",
+        (
+            _beam(),
+            _post(26),
+            _post(92),
+            Line(((96, 26), (134, 26)), "dimension"),
+            Line(((96, 20), (96, 32)), "dimension"),
+            Line(((134, 20), (134, 32)), "dimension"),
+        ),
+    ),
+    Word(
+        "splice",
+        "a joint in the length of a ply; the ply carries nothing there",
+        (
+            rectangle(16, 28, 134, 40, "wood"),
+            rectangle(16, 40, 75, 52, "wood"),
+            rectangle(77, 40, 134, 52, "wood"),
+            _post(76, top=52.0),
+            Line(((76, 36), (76, 56)), "governs_thin"),
+        ),
+    ),
+    Word(
+        "built-up post",
+        "plies of lumber side by side, nailed or bolted into one post",
+        (
+            *(rectangle(58 + 11 * k, 14, 69 + 11 * k, 76, "wood") for k in range(3)),
+            Arrow((74, 2), (74, 13), "force"),
+        ),
+    ),
+    Word(
+        "buckling",
+        "a slender post bows out sideways, long before it is crushed",
+        (
+            rectangle(70, 16, 78, 78, "wood"),
+            Line(
+                tuple((74 + 104 * (i / 12) * (1 - i / 12), 16 + 62 * i / 12) for i in range(13)), "reference"
+            ),
+            Arrow((74, 2), (74, 15), "force"),
+        ),
+    ),
+    Word(
+        "pad",
+        "the block of concrete under a post; it spreads the load on the soil",
+        (
+            rectangle(40, 48, 110, 66, "masonry"),
+            rectangle(70, 8, 80, 48, "wood_cut"),
+            *(Arrow((x, 82), (x, 68), "force", 7) for x in (48, 66, 84, 102)),
+        ),
+    ),
+    Word(
+        "squash block",
+        "a short post beside the joists; it carries the load past a floor",
+        (
+            rectangle(16, 30, 134, 54, "wood"),
+            rectangle(66, 29, 84, 55, "wood_cut"),
+            rectangle(66, 4, 84, 29, "wood"),
+            rectangle(66, 55, 84, 82, "wood"),
+        ),
+    ),
+    Word(
+        "trimmer",
+        "a joist beside a floor opening; it carries the header's end, too",
+        (
+            rectangle(16, 10, 134, 18, "wood"),
+            rectangle(16, 66, 134, 74, "wood"),
+            rectangle(70, 18, 78, 66, "wood_cut"),
+            rectangle(16, 30, 70, 35, "wood"),
+            rectangle(16, 48, 70, 53, "wood"),
+        ),
+    ),
+    Word(
+        "thrust",
+        "the sideways push of rafters at the eaves",
+        (
+            Line(((30, 62), (75, 26), (120, 62)), "ink"),
+            Arrow((75, 4), (75, 22), "force"),
+            Arrow((28, 66), (8, 66), "force_big"),
+            Arrow((122, 66), (142, 66), "force_big"),
+        ),
+    ),
+    Word(
+        "rafter tie",
+        "holds the feet of the rafters together, low in the roof",
+        (
+            Line(((20, 70), (75, 22), (130, 70)), "ink"),
+            rectangle(28, 62, 122, 70, "wood"),
+            Arrow((36, 78), (60, 78), "force"),
+            Arrow((114, 78), (90, 78), "force"),
+        ),
+    ),
+    Word(
+        "collar tie",
+        "high in the roof; holds the ridge in wind, not the walls",
+        (
+            Line(((20, 74), (75, 22), (130, 74)), "ink"),
+            rectangle(58, 36, 92, 43, "wood"),
+        ),
+    ),
+    Word(
+        "ridge beam",
+        "carries half of the roof, on posts; a ridge board carries nothing",
+        (
+            Line(((20, 64), (75, 24), (130, 64)), "ink"),
+            rectangle(69, 26, 81, 44, "wood_cut"),
+            _post(75, top=44.0, width=7.0),
         ),
     ),
 )

@@ -1,6 +1,7 @@
 """What a notebook cell shows without any slider: a picture, a table, a derivation, a comparison."""
 
 import html
+import textwrap
 
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.tables import table_rows
@@ -64,6 +65,41 @@ class Table:
         widths = [max(len(cell) for cell in column) for column in zip(*lines)]
         text = ["  ".join(cell.ljust(width) for cell, width in zip(line, widths)).rstrip() for line in lines]
         return "\n".join(([self.caption] if self.caption else []) + text)
+
+
+class Cards:
+    """Myths and their answers, one below the other, on the page and as plain text.
+
+    Parameters
+    ----------
+    *cards : str
+        What a function of `structlib.pages.myths` gives [-].
+
+    Examples
+    --------
+    >>> Cards("They say: Two is more than three.\\nThe number: 3 - 2 = 1.")
+    They say: Two is more than three.
+    The number: 3 - 2 = 1.
+    """
+
+    def __init__(self, *cards):
+        self.cards = cards
+
+    def _repr_html_(self):
+        def line(text):
+            head, _, rest = text.partition(":")
+            return f"<b>{html.escape(head)}:</b>{html.escape(rest)}"
+
+        blocks = ("<br>".join(map(line, card.splitlines())) for card in self.cards)
+        return "".join(
+            f'<p style="font-size:16px;line-height:1.5;max-width:46em">{block}</p>' for block in blocks
+        )
+
+    def __repr__(self):
+        return "\n\n".join(
+            "\n".join(textwrap.fill(line, 100, break_long_words=False) for line in card.splitlines())
+            for card in self.cards
+        )
 
 
 def still(page, **changes):

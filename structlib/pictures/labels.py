@@ -263,10 +263,11 @@ def spread(labels, *, top, bottom, gap=3.0):
 
 
 def _glued(words):
-    # a number stays with the short word behind it: "820 lb/ft" is never torn
+    # a number stays with the short word or sign behind it: "820 lb/ft" and "94 %" are never torn
     glued = []
     for word in words:
-        if glued and glued[-1][0].isdigit() and " " not in glued[-1] and len(word) <= 6 and word[0].isalpha():
+        short = len(word) <= 6 and (word[0].isalpha() or word == "%")
+        if glued and glued[-1][0].isdigit() and " " not in glued[-1] and short:
             glued[-1] += " " + word
         else:
             glued.append(word)

@@ -16,6 +16,9 @@ from .beams import (
     tributary_line_load,
     two_spans,
 )
+from .meanwhile import jack_until_the_ends_let_go, temporary_wall
+from .past_post import overhang_uplift, post_taken_out, weak_spot_of_a_taper
+from .post import euler_column, pad_side
 from .proof import (
     Derivation,
     Ending,
@@ -27,3 +30,4 @@ from .proof import (
     to_markdown,
     with_numbers,
 )
+from .seats import seat_length

@@ -10,4 +10,13 @@ from .beams import (
     twice_the_opening,
     two_small_or_one_big,
 )
+from .meanwhile import far_end_of_the_lever, lift_all_of_the_sag, temporary_wall_further_in
+from .past_post import (
+    what_the_post_did,
+    where_the_taper_is_weak,
+    which_way_the_back_goes,
+    worst_arrangement,
+)
+from .post import softer_soil, twice_the_height, which_way_first
 from .prediction import Prediction
+from .seats import deeper_or_wider, how_short_to_tilt_it_in, joists_meet_on_two_plies

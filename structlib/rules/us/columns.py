@@ -747,7 +747,7 @@ def shortest_common_nail(column):
 
 def _conditions(nailed, rows):
     shared = (
-        "two to five plies of one depth, each 1-1/2 in or thicker, faces touching",
+        "two to five plies of one depth, each 1 1/2 in or thicker, faces touching",
         "every ply in one length, from bottom to top",
         "every ply cut square and bearing at both ends",
     )

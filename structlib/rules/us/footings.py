@@ -514,16 +514,18 @@ def plain_pad(*, load, soil, base):
     check_one_number("base", base, low=1 * inch, high=6 * ft, shown=length_text, hint="for example 3.5*inch")
     least = max(factors.length("footing_least_width"), base + 2 * factors.length("pad_projection_least"))
 
+    thinnest, density = factors.length("footing_least_thickness"), concrete_weight()
+
     def carries(side):
-        weight = concrete_weight() * pad_thickness(side=side, base=base)
-        return (soil.pressure - weight) * side**2
+        thickness = numpy.maximum((side - base) / 2, thinnest)
+        return (soil.pressure - density * thickness) * side**2
 
     if carries(least) >= load:
         return least, pad_thickness(side=least, base=base)
     # what it carries grows with the side until the thickness weighs a third of the soil's bearing
     sides = numpy.linspace(least, _WIDEST, 2000)
-    enough = [side for side in sides if carries(side) >= load]
-    if not enough:
+    enough = sides[carries(sides) >= load]
+    if not len(enough):
         raise OutsideRule(
             f"no plain pad carries {show(load, 'force')} on {soil.name}: its own weight uses up the soil; a "
             "reinforced pad is for an engineer"

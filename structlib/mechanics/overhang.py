@@ -1,0 +1,173 @@
+"""A span with an overhang and one load on its tip: a post from above that stands past the post below.
+
+The back support is the far one, at the left end. The near support is the one beside the overhang.
+Downward loads, upward reactions, sagging moments and downward deflections are positive.
+"""
+
+from structlib.ground.refusals import check_number
+
+_LIMIT = 1e20  # only a guard against nonsense: no unit in use gives a larger number here
+
+
+def _check(positive, load=None, overhang=None):
+    for name, value in positive.items():
+        check_number(name, value, low=0, high=_LIMIT, low_allowed=False, hint="lengths are positive")
+    if load is not None:
+        check_number("point load", load, low=-_LIMIT, high=_LIMIT, hint="downward is positive")
+    if overhang is not None:
+        check_number("overhang", overhang, low=0, high=_LIMIT, hint="0 where there is none")
+
+
+def overhang_tip_back_reaction(*, point_load, span, overhang):
+    """Push of the back support under one load on the tip; negative, because the beam lifts there.
+
+    Parameters
+    ----------
+    point_load : float or numpy.ndarray or sympy.Expr
+        Load on the tip, downward positive [N].
+    span : float or numpy.ndarray or sympy.Expr
+        Distance between the supports [mm].
+    overhang : float or numpy.ndarray or sympy.Expr
+        Distance from the near support to the tip [mm].
+
+    Returns
+    -------
+    float or numpy.ndarray or sympy.Expr
+        Reaction, upward positive [N].
+
+    Raises
+    ------
+    BadInput
+        When a value is not a number, the span is not positive, or the overhang is negative.
+
+    Examples
+    --------
+    >>> overhang_tip_back_reaction(point_load=800.0, span=12.0, overhang=3.0)
+    -200.0
+    """
+    _check({"span": span}, point_load, overhang)
+    return -point_load * overhang / span
+
+
+def overhang_tip_near_reaction(*, point_load, span, overhang):
+    """Push of the support beside the overhang under one load on the tip; more than the load itself.
+
+    Parameters
+    ----------
+    point_load : float or numpy.ndarray or sympy.Expr
+        Load on the tip, downward positive [N].
+    span : float or numpy.ndarray or sympy.Expr
+        Distance between the supports [mm].
+    overhang : float or numpy.ndarray or sympy.Expr
+        Distance from the near support to the tip [mm].
+
+    Returns
+    -------
+    float or numpy.ndarray or sympy.Expr
+        Reaction, upward positive [N].
+
+    Raises
+    ------
+    BadInput
+        When a value is not a number, the span is not positive, or the overhang is negative.
+
+    Examples
+    --------
+    >>> overhang_tip_near_reaction(point_load=800.0, span=12.0, overhang=3.0)
+    1000.0
+    """
+    _check({"span": span}, point_load, overhang)
+    return point_load * (span + overhang) / span
+
+
+def overhang_tip_moment(*, point_load, overhang):
+    """Moment over the near support under one load on the tip.
+
+    Parameters
+    ----------
+    point_load : float or numpy.ndarray or sympy.Expr
+        Load on the tip, downward positive [N].
+    overhang : float or numpy.ndarray or sympy.Expr
+        Distance from the near support to the tip [mm].
+
+    Returns
+    -------
+    float or numpy.ndarray or sympy.Expr
+        Moment, sagging positive (so a downward load gives a negative one) [N*mm].
+
+    Raises
+    ------
+    BadInput
+        When a value is not a number, or the overhang is negative.
+
+    Examples
+    --------
+    >>> overhang_tip_moment(point_load=800.0, overhang=3.0)
+    -2400.0
+    """
+    _check({}, point_load, overhang)
+    return -point_load * overhang
+
+
+def overhang_tip_deflection(*, point_load, span, overhang, bending_stiffness):
+    """Deflection of the tip under one load on it: the cantilever's own, and the turning of the span behind.
+
+    Parameters
+    ----------
+    point_load : float or numpy.ndarray or sympy.Expr
+        Load on the tip, downward positive [N].
+    span : float or numpy.ndarray or sympy.Expr
+        Distance between the supports [mm].
+    overhang : float or numpy.ndarray or sympy.Expr
+        Distance from the near support to the tip [mm].
+    bending_stiffness : float or numpy.ndarray or sympy.Expr
+        Modulus of elasticity times second moment of area, EI [N*mm^2].
+
+    Returns
+    -------
+    float or numpy.ndarray or sympy.Expr
+        Deflection, downward positive [mm].
+
+    Raises
+    ------
+    BadInput
+        When a value is not a number, span or stiffness is not positive, or the overhang is negative.
+
+    Examples
+    --------
+    >>> overhang_tip_deflection(point_load=3.0, span=4.0, overhang=2.0, bending_stiffness=2.0)
+    12.0
+    """
+    _check({"span": span, "bending stiffness": bending_stiffness}, point_load, overhang)
+    return point_load * overhang**2 * (span + overhang) / (3 * bending_stiffness)
+
+
+def even_load_that_balances(*, tip_load, span, overhang):
+    """Even load on the span behind that just keeps the back support from lifting under a load on the tip.
+
+    Parameters
+    ----------
+    tip_load : float or numpy.ndarray or sympy.Expr
+        Load on the tip, downward positive [N].
+    span : float or numpy.ndarray or sympy.Expr
+        Distance between the supports [mm].
+    overhang : float or numpy.ndarray or sympy.Expr
+        Distance from the near support to the tip [mm].
+
+    Returns
+    -------
+    float or numpy.ndarray or sympy.Expr
+        Load per length on the span alone, none on the overhang [N/mm].
+
+    Raises
+    ------
+    BadInput
+        When a value is not a number, the span is not positive, or the overhang is negative.
+
+    Examples
+    --------
+    >>> even_load_that_balances(tip_load=600.0, span=10.0, overhang=2.0)
+    24.0
+    """
+    _check({"span": span}, tip_load, overhang)
+    return 2 * tip_load * overhang / span**2

@@ -1,0 +1,243 @@
+"""What the page of the post says: titles, marks, ticks; no structure is computed here."""
+
+from math import isfinite
+
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch, kN, lb, m
+from structlib.pictures.drawings.post import PostMark
+
+
+def share(share):
+    """Write a share; a post that bows out has none.
+
+    Parameters
+    ----------
+    share : float
+        The share [-].
+
+    Returns
+    -------
+    str
+        Text [-].
+    """
+    return show(share, "ratio") if isfinite(share) else "bows out"
+
+
+def bows(result, values):
+    """Tell which way the post would bow first.
+
+    Parameters
+    ----------
+    result : PostResult
+        The post as checked [-].
+    values : dict
+        Values of the controls [any].
+
+    Returns
+    -------
+    str
+        'width' or 'depth' [-].
+    """
+    if result.refused:
+        return "width" if values["held"] != "all" else "depth"
+    by_name = {check.name: check.share for check in result.post}
+    along = by_name["bowing along the depth"]
+    across = next(
+        share
+        for name, share in by_name.items()
+        if name in ("bowing across the plies", "bowing across the width")
+    )
+    if values["held"] == "all" or along > across:
+        return "depth"
+    return "width"
+
+
+def marks(result):
+    """Return one mark a place: the worst deciding check there.
+
+    Parameters
+    ----------
+    result : PostResult
+        The post as checked [-].
+
+    Returns
+    -------
+    tuple of structlib.pictures.drawings.post.PostMark
+        Marks [-].
+    """
+    worst = {}
+    for check in result.deciding:
+        if check is result.beam_seat:
+            place, word = "top", "seat"
+        elif check is result.plate:
+            place, word = "plate", "plate"
+        elif check is result.pad[0]:
+            place, word = "soil", "soil"
+        elif check.name == "end grain":
+            place, word = "plate", "end grain"
+        else:
+            place, word = "middle", "post"
+        if place not in worst or check.share > worst[place][0].share:
+            worst[place] = (check, word)
+    marks = []
+    for place, (check, word) in worst.items():
+        told = "too slender" if result.refused and place == "middle" else f"{word} {share(check.share)}"
+        marks.append(PostMark(place, told, check is result.governs))
+    return tuple(marks)
+
+
+def named(column):
+    """Name a post.
+
+    Parameters
+    ----------
+    column : structlib.rules.us.columns.Column
+        The post [-].
+
+    Returns
+    -------
+    str
+        Name [-].
+    """
+    return (
+        "The solid post"
+        if column.plies == 1 and column.ply_width > 2 * inch
+        else ("1 ply" if column.plies == 1 else f"{column.plies} plies")
+    )
+
+
+def carried(result, gates, system):
+    """Say what the post carries.
+
+    Parameters
+    ----------
+    result : PostResult
+        The post as checked [-].
+    gates : tuple of str
+        Gates that withdraw the verdicts [-].
+    system : str
+        Units of the reader [-].
+
+    Returns
+    -------
+    str
+        Text [-].
+    """
+    name = named(result.column).replace("The solid post", "solid")
+    if gates:
+        return "no verdict here"
+    if result.refused:
+        return f"{name}: too slender"
+    load = next(check for check in result.post if check.name == "compression").given * result.column.area
+    verb = "carries" if result.column.plies == 1 else "carry"
+    return f"{name} {verb} {show(load, 'force', system)}"
+
+
+def title(result, gates, system):
+    """Say the message of the picture.
+
+    Parameters
+    ----------
+    result : PostResult
+        The post as checked [-].
+    gates : tuple of str
+        Gates that withdraw the verdicts [-].
+    system : str
+        Units of the reader [-].
+
+    Returns
+    -------
+    str
+        Text [-].
+    """
+    if gates:
+        return "Stop and call first: only what is asked is shown"
+    column, check = result.column, result.governs
+    name, one = named(column), column.plies == 1
+    height, load = show(column.height, "length", system), show(result.axial, "force", system)
+    if result.refused:
+        return f"{name} at {height}: too slender to be judged, for any load"
+    used = share(check.share)
+    if check is result.beam_seat:
+        return f"The beam crushed on {'it' if one else 'the plies'} governs, not the post: {used} used"
+    if check is result.plate:
+        return f"The plate under the post governs, not the post: {used} used"
+    if check is result.pad[0]:
+        return f"The soil under the pad governs, not the post: {used} used"
+    if not isfinite(check.share):
+        return f"{name} bow{'s' if one else ''} out under {load} off the middle"
+    if check.share > 1:
+        verb = "is" if one else "are"
+        gives = "it gives" if one else "they give"
+        name = name[0].lower() + name[1:]
+        return f"{load} at {height}: {name} {verb} asked {check.share:.2f} times what {gives}"
+    return f"{name} carr{'ies' if one else 'y'} {load} at {height}: {used} used"
+
+
+def note(values, result, gates=()):
+    """Say how to read the picture.
+
+    Parameters
+    ----------
+    values : dict
+        Values of the controls [any].
+    result : PostResult
+        The post as checked [-].
+    gates : tuple of str
+        Gates that withdraw the verdicts [-].
+
+    Returns
+    -------
+    str
+        Text [-].
+    """
+    if result.refused:
+        return "Too slender: over 50 times as long as thick between what holds it."
+    if result.unbent:
+        return "The load off the middle is outside the rule here; see the notes."
+    held = {
+        "none": "Nothing holds the weak way between its ends.",
+        "middle": "Wedges: the weak way is held at mid-height.",
+        "all": "Hatched: the wall holds the weak way all along.",
+    }[values["held"]]
+    return f"Number on a line: plies. {held}" if values["made"] != "solid" and not gates else held
+
+
+def load_ticks(greatest, system):
+    """Return the ticks of the load axis.
+
+    Parameters
+    ----------
+    greatest : float
+        Top of the axis [N].
+    system : str
+        Units of the reader [-].
+
+    Returns
+    -------
+    tuple of tuple
+        Value and text [N, -].
+    """
+    if system == "us":
+        step = greatest / 4
+        return tuple((k * step, f"{k * step / lb:,.0f}") for k in range(5))
+    step = 25 * kN if greatest < 150 * kN else 50 * kN
+    return tuple((k * step, f"{k * step / kN:.0f}") for k in range(int(greatest / step) + 1))
+
+
+def height_ticks(system):
+    """Return the ticks of the height axis.
+
+    Parameters
+    ----------
+    system : str
+        Units of the reader [-].
+
+    Returns
+    -------
+    tuple of tuple
+        Value and text [mm, -].
+    """
+    if system == "us":
+        return tuple((k * ft, "0" if not k else f"{k} ft") for k in (0, 4, 8, 12))
+    return tuple((k * m, "0" if not k else f"{k} m") for k in (0, 1, 2, 3))

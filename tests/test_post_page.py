@@ -1,0 +1,122 @@
+"""The page of the post: what it draws over its controls, and that its rows are the library's own answers."""
+
+import pytest
+
+from structlib.ground.lumber import find_material
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch, plf
+from structlib.pages.post_page import UNKNOWN, PostPage
+from structlib.pages.show import start_values
+from structlib.pictures.drawings import parts
+from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
+from structlib.rules.us import columns, footings
+from structlib.rules.us.book import RULEBOOK
+
+PAGE = PostPage()
+SWEEP = [
+    {},
+    {"height": 12 * ft},
+    {"height": 4 * ft, "pad": 12 * inch},
+    {"height": 12 * ft, "post_plies": 1},
+    {"post_plies": 1, "held": "all"},
+    {"post_plies": 5, "held": "all", "pad": 48 * inch, "span": 16 * ft, "snow": 900 * plf},
+    {"held": "middle", "height": 12 * ft, "plate": "hem-fir"},
+    {"made": "solid", "size": "4", "post_wood": "fir"},
+    {"made": "solid", "size": "8", "eccentricity": 3 * inch},
+    {"made": "bolted", "size": "8", "post_plies": 5, "eccentricity": 1 * inch},
+    {"size": "4", "post_plies": 2, "ends": 1, "dead": 0.0, "live": 0.0, "depth": 3.5 * inch, "plies": 1},
+    {"dead": 3000 * plf, "live": 3000 * plf, "snow": 3000 * plf, "span": 16 * ft, "plies": 5},
+    {"soil": UNKNOWN},
+    {"soil": "solid rock", "plate": "spf", "ends": 1},
+]
+
+
+@pytest.mark.parametrize("system", ["us", "metric"])
+@pytest.mark.parametrize("frame", parts.FRAMES)
+@pytest.mark.parametrize("changes", SWEEP, ids=str)
+def test_no_label_meets_another_and_nothing_leaves_the_picture(changes, frame, system):
+    page = PostPage(system=system)
+    values = start_values(page, **changes)
+    scene = page.compute(values, start_values(page), frame).scene
+    assert label_overlaps(scene) == [] and outside(scene) == []
+    assert scene.title and scene.title in scene.alt
+
+
+def _axes(scene):
+    return [
+        item.points for item in flat(scene.items) if type(item) is Line and item.role in ("axis", "ground")
+    ]
+
+
+@pytest.mark.parametrize("frame", parts.FRAMES)
+def test_axes_floor_and_places_of_texts_stay_while_sliders_move(frame):
+    start = PAGE.compute(start_values(PAGE), frame=frame).scene
+    places = {(label.x, label.y) for label in labels_of(start) if label.plate == "" and label.size >= 20}
+    for changes in ({"height": 11 * ft}, {"pad": 20 * inch}, {"span": 5 * ft}, {"post_plies": 4}):
+        scene = PAGE.compute(start_values(PAGE, **changes), frame=frame).scene
+        assert _axes(scene) == _axes(start)
+        moved = {(label.x, label.y) for label in labels_of(scene) if label.plate == "" and label.size >= 20}
+        assert moved <= places | {(x, y) for x, y in moved if y < 70}  # the title may take one line or two
+
+
+def _rows(**changes):
+    shown = PAGE.compute(start_values(PAGE, **changes))
+    return {row[0]: row for row in shown.rows}
+
+
+def test_rows_are_what_the_rules_answer_when_asked_directly():
+    values = start_values(PAGE, height=9 * ft, post_plies=4, made="bolted", plate="hem-fir", pad=30 * inch)
+    rows = _rows(**{k: values[k] for k in ("height", "post_plies", "made", "plate", "pad")})
+    beam_load = sum(values[k] for k in ("dead", "live", "snow")) * values["span"]
+    beam_own = PAGE.result(tuple(values.items())).beam.member.weight_per_length * values["span"]
+    wood = find_material("Hem-Fir", "No.2", "2x6")
+    post = columns.Column(wood, 1.5 * inch, 5.5 * inch, 9 * ft, plies=4, fastening="bolted")
+    own = wood.weight_density * 6 * inch * 5.5 * inch * 9 * ft
+    load = beam_load + beam_own + own
+    live = RULEBOOK.combinations({"live"})[1]
+    demand = [columns.ColumnDemand(live, load)]
+    assert rows["load on the post"][1] == show(load, "force")
+    for check in columns.column_checks(post, demand):
+        assert rows[check.name][1] == show(check.asked, check.dimension)
+        assert rows[check.name][3].split(" %")[0] == show(check.share, "ratio").split(" %")[0]
+    plate = columns.plate_check(post, demand, find_material("Hem-Fir", "No.2"))
+    assert rows["plate under the post"][3].startswith(show(plate.share, "ratio"))
+    soil = footings.find_soil("clay or silt")
+    thick = footings.pad_thickness(side=30 * inch, base=5.5 * inch)
+    side = footings.pad_side(load=load, soil_pressure=soil.pressure, thickness=thick)
+    assert rows["pad side asked, this soil"][1] == show(side, "section length", precision=2)
+
+
+def test_a_post_too_slender_is_told_and_the_rest_is_still_shown():
+    values = start_values(PAGE, post_plies=1, height=8 * ft)
+    shown = PAGE.compute(values)
+    names = [row[0] for row in shown.rows]
+    assert "too slender" in shown.scene.title
+    assert "compression" not in names and "soil under the pad" in names
+    assert any("too slender" in note for note in shown.notes)
+
+
+def test_unknown_soil_withdraws_every_verdict_and_keeps_what_is_asked():
+    shown = PAGE.compute(start_values(PAGE, soil=UNKNOWN))
+    assert shown.gates and shown.scene.title.startswith("Stop and call")
+    assert all(row[2] == "" and row[3] == "" for row in shown.rows)
+    assert "%" not in shown.scene.alt
+    assert _rows(soil=UNKNOWN)["compression"][1] == _rows()["compression"][1]
+
+
+def test_the_beam_above_feeds_the_post():
+    one, two = _rows(ends=1), _rows(ends=2)
+    assert one["load on the post"] != two["load on the post"]
+    longer = _rows(span=8 * ft)
+    number = lambda row: float(row[1].split()[0].replace(",", ""))  # noqa: E731
+    own = 3.5  # pounds a foot and more of the beam, and the post's own 40 lb, stay
+    assert number(longer["load on the post"]) / number(two["load on the post"]) == pytest.approx(
+        8 / 7, rel=own / 1000
+    )
+
+
+@pytest.mark.parametrize(("held", "bows"), [("none", "sideways"), ("all", "along its depth")])
+def test_the_alternative_text_says_which_way_it_bows_and_what_holds_it(held, bows):
+    alt = PAGE.compute(start_values(PAGE, held=held)).scene.alt
+    assert bows in alt
+    assert ("a wall holds it all along" in alt) == (held == "all")

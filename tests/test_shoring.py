@@ -1,0 +1,184 @@
+"""What temporary walls are asked to carry: worked values, solver beside formula, properties, refusals."""
+
+from fractions import Fraction
+
+import numpy as np
+import pytest
+import sympy
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from structlib.ground.refusals import BadInput
+from structlib.mechanics import formulas, shoring
+from structlib.mechanics.beams import solve
+
+lengths = st.floats(2000.0, 7000.0)
+shares = st.floats(0.05, 0.9)
+line_loads = st.floats(0.1, 20.0)
+tip_loads = st.floats(0.0, 30_000.0)
+
+
+def test_the_worked_case_of_a_wall_with_joists_on_both_sides():
+    # 12 ft joists at 50 psf, 2 ft away: 50 x 12 x 6 / 10 = 360 plf; over it 50 x 2 x 1 = 100 lb-ft
+    # on each foot
+    case = dict(line_load=50.0, span=12.0, tip_load=0.0)
+    assert shoring.wall_share(**case) == 300.0
+    assert shoring.temporary_wall_reaction(**case, offset=2.0) == pytest.approx(360.0, rel=1e-12)
+    assert shoring.moment_over_temporary_wall(line_load=50.0, offset=2.0, tip_load=0.0) == -100.0
+
+
+def test_exact_fractions_go_round_the_far_wall():
+    w, span, offset, tip = Fraction(7, 2), Fraction(31, 3), Fraction(9, 4), Fraction(55, 7)
+    push = (w * span * span / 2 + tip * span) / (span - offset)
+    found = shoring.temporary_wall_reaction(
+        line_load=float(w), span=float(span), offset=float(offset), tip_load=float(tip)
+    )
+    assert found == pytest.approx(float(push), rel=1e-14)
+
+
+@settings(max_examples=50, deadline=None)
+@given(span=lengths, share=shares, load=line_loads, tip=tip_loads)
+def test_cut_joists_by_formula_and_by_the_solver(span, share, load, tip):
+    given_ = dict(line_load=load, span=span, offset=share * span, tip_load=tip)
+    beam = shoring.joists_while_out(
+        way="outside", span=span, offset=share * span, line_load=load, end_load=tip, bending_stiffness=1e12
+    )
+    far, push = (reaction.force for reaction in solve(beam).reactions)
+    size = load * span + tip + push
+    assert shoring.temporary_wall_reaction(**given_) == pytest.approx(push, rel=1e-9)
+    assert shoring.far_wall_reaction(**given_) == pytest.approx(far, abs=1e-9 * size)
+    over = shoring.moment_over_temporary_wall(line_load=load, offset=share * span, tip_load=tip)
+    assert over == pytest.approx(solve(beam).moment(span - share * span), rel=1e-8)
+
+
+@settings(max_examples=50, deadline=None)
+@given(span=lengths, share=shares, load=line_loads, middle=tip_loads)
+def test_joists_in_one_piece_by_formula_and_by_the_solver(span, share, load, middle):
+    given_ = dict(line_load=load, span=span, offset=share * span, middle_load=middle)
+    beam = shoring.joists_while_out(
+        way="continuous",
+        span=span,
+        offset=share * span,
+        line_load=load,
+        end_load=middle,
+        bending_stiffness=1e12,
+    )
+    solution = solve(beam)
+    size = 2 * load * span + middle
+    pushes = [reaction.force for reaction in solution.reactions]
+    far, push = (
+        shoring.continuous_far_wall_reaction(**given_),
+        shoring.continuous_temporary_wall_reaction(**given_),
+    )
+    assert pushes == pytest.approx([far, push, push, far], abs=1e-8 * size)
+    over = shoring.continuous_moment_over_temporary_wall(**given_)
+    assert over == pytest.approx(solution.moment(span - share * span), rel=1e-7, abs=1e-9 * size * span)
+
+
+@settings(max_examples=50, deadline=None)
+@given(span=lengths, share=shares, load=line_loads, tip=tip_loads)
+def test_up_and_down_balance_and_the_lever_never_helps(span, share, load, tip):
+    case = dict(line_load=load, span=span, offset=share * span, tip_load=tip)
+    push, far = shoring.temporary_wall_reaction(**case), shoring.far_wall_reaction(**case)
+    assert push + far == pytest.approx(load * span + tip, rel=1e-12)
+    share_before = shoring.wall_share(line_load=load, span=span, tip_load=tip)
+    assert push > share_before
+    assert push / share_before == pytest.approx(1 / (1 - share), rel=1e-9)
+
+
+@settings(max_examples=50, deadline=None)
+@given(span=lengths, share=st.floats(0.05, 0.45), load=line_loads)
+def test_at_the_limit_the_far_wall_carries_nothing(span, share, load):
+    case = dict(line_load=load, span=span, offset=share * span)
+    limit = shoring.tip_load_that_lifts_the_far_end(**case)
+    assert shoring.far_wall_reaction(**case, tip_load=limit) == pytest.approx(
+        0.0, abs=1e-9 * (limit + load * span)
+    )
+    assert (
+        shoring.far_wall_reaction(**case, tip_load=1.01 * limit)
+        < 0
+        < shoring.far_wall_reaction(**case, tip_load=0.99 * limit)
+    )
+
+
+def test_a_temporary_wall_where_the_wall_was_carries_what_the_wall_carried():
+    case = dict(line_load=3.0, span=4000.0, offset=0.0)
+    assert shoring.temporary_wall_reaction(**case, tip_load=500.0) == 6500.0
+    # two in the place of one, under joists in one piece: each has half of 10/8 of a span
+    both = 2 * shoring.continuous_temporary_wall_reaction(**case, middle_load=500.0)
+    assert both == pytest.approx(
+        formulas.two_span_uniform_middle_reaction(line_load=3.0, span=4000.0) + 500.0
+    )
+
+
+def test_the_three_moments_of_the_continuous_case_come_out_of_the_slopes():
+    # the slopes from both sides over a temporary wall, by integration with sympy, must meet
+    w, a, b, P, M = sympy.symbols("w a b P M")
+    outer = w * a**3 / 24 + M * a / 3  # slope of a simple span at its end, load and end moment, over EI
+    inner = w * b**3 / 24 + P * b**2 / 16 + M * b / 2
+    found = sympy.solve(sympy.Eq(outer, -inner), M)[0]
+    numbers = {w: 2.5, a: 3.1, b: 1.4, P: 6.0}
+    ours = shoring.continuous_moment_over_temporary_wall(line_load=2.5, span=3.8, offset=0.7, middle_load=6.0)
+    assert ours == pytest.approx(float(found.subs(numbers)), rel=1e-12)
+
+
+def test_arrays_and_symbols_pass_through():
+    offsets = np.array([300.0, 600.0, 900.0])
+    many = shoring.temporary_wall_reaction(line_load=2.0, span=3600.0, offset=offsets, tip_load=100.0)
+    one = [
+        shoring.temporary_wall_reaction(line_load=2.0, span=3600.0, offset=offset, tip_load=100.0)
+        for offset in offsets
+    ]
+    assert many == pytest.approx(one)
+    w, L, a = sympy.symbols("w L a", positive=True)
+    shown = shoring.temporary_wall_reaction(line_load=w, span=L, offset=a, tip_load=0)
+    assert sympy.simplify(shown - w * L**2 / (2 * (L - a))) == 0
+
+
+@pytest.mark.parametrize("position", [400.0, 1300.0, 2000.0])
+def test_what_lands_below_against_a_sweep(position):
+    landed = shoring.landed_on_joist(
+        span=4000.0, position=position, landed=5000.0, load_meanwhile=0.4, design_load=1.5
+    )
+    x = np.linspace(0, 4000.0, 40001)
+    push = 5000.0 * (4000.0 - position) / 4000.0 + 0.4 * 2000.0
+    moment = push * x - 0.4 * x**2 / 2 - 5000.0 * np.clip(x - position, 0, None)
+    assert landed.moment == pytest.approx(moment.max(), rel=1e-6)
+    assert landed.shear == pytest.approx(max(push, 5000.0 + 1600.0 - push), rel=1e-9)
+    assert landed.own_moment == 1.5 * 4000.0**2 / 8 and landed.own_shear == 3000.0
+    assert landed.moment_share == landed.moment / landed.own_moment
+    assert landed.shear_share == landed.shear / landed.own_shear
+
+
+GOOD = dict(line_load=2.0, span=3600.0, offset=600.0, tip_load=0.0)
+
+
+@pytest.mark.parametrize(
+    ("change", "message"),
+    [
+        ({"offset": 3600.0}, "span less offset"),
+        ({"offset": 4000.0}, "span less offset"),
+        ({"offset": -1.0}, "offset"),
+        ({"span": 0.0}, "span"),
+        ({"span": float("nan")}, "nan"),
+        ({"span": "12 ft"}, "not a number"),
+        ({"line_load": -2.0}, "line_load"),
+        ({"line_load": float("inf")}, "inf"),
+        ({"tip_load": None}, "not a number"),
+        ({"tip_load": -5.0}, "tip_load"),
+    ],
+)
+def test_what_makes_no_sense_is_refused(change, message):
+    with pytest.raises(BadInput, match=message):
+        shoring.temporary_wall_reaction(**{**GOOD, **change})
+
+
+def test_an_unknown_way_is_refused_with_the_nearest():
+    with pytest.raises(BadInput, match="outside"):
+        shoring.joists_while_out(
+            way="outsid", span=3600.0, offset=600.0, line_load=1.0, end_load=0.0, bending_stiffness=1e12
+        )
+    with pytest.raises(BadInput, match="nothing lands"):
+        shoring.landed_on_joist(span=3600.0, position=600.0, landed=0.0, load_meanwhile=0.0, design_load=1.0)
+    with pytest.raises(BadInput, match="place of the temporary wall"):
+        shoring.landed_on_joist(span=3600.0, position=4000.0, landed=1.0, load_meanwhile=0.0, design_load=1.0)
