@@ -208,6 +208,27 @@ WORDS = (
         ),
     ),
     Word(
+        "sister",
+        "a new piece fastened to the side of an old joist",
+        (
+            rectangle(52, 14, 72, 74, "wood"),
+            rectangle(74, 24, 94, 74, "wood_cut"),
+            Line(((46, 38), (100, 38)), "ink"),
+            Line(((46, 60), (100, 60)), "ink"),
+        ),
+    ),
+    Word(
+        "flitch beam",
+        "wood plies with a steel plate between them, bolted through",
+        (
+            rectangle(44, 14, 68, 74, "wood"),
+            rectangle(70, 16, 78, 72, "steel"),
+            rectangle(80, 14, 104, 74, "wood"),
+            Line(((38, 30), (110, 30)), "ink"),
+            Line(((38, 58), (110, 58)), "ink"),
+        ),
+    ),
+    Word(
         "load path",
         "the way of a load from where it lands down to the soil",
         (
@@ -345,6 +366,37 @@ WORDS = (
             Line(((20, 64), (75, 24), (130, 64)), "ink"),
             rectangle(69, 26, 81, 44, "wood_cut"),
             _post(75, top=44.0, width=7.0),
+        ),
+    ),
+    Word(
+        "notch and hole",
+        "a cut into the edge of a member, and a cut through its middle",
+        (
+            rectangle(16, 26, 134, 56, "wood"),
+            rectangle(40, 24, 54, 34, "paper"),
+            Line(((40, 26), (40, 34), (54, 34), (54, 26)), "ink"),
+            Polygon(
+                ((92, 41), (95, 34), (102, 31), (109, 34), (112, 41), (109, 48), (102, 51), (95, 48)), "badge"
+            ),
+        ),
+    ),
+    Word(
+        "creep",
+        "what years of load add to a sag; it does not spring back",
+        (
+            Line(((20, 24), (130, 24)), "guide"),
+            _sagging(16, y=24),
+            _sagging(38, y=24),
+            Arrow((75, 41), (75, 60), "force"),
+        ),
+    ),
+    Word(
+        "first frequency",
+        "how often a floor swings in a second, at its slowest",
+        (
+            Line(((20, 42), (130, 42)), "guide"),
+            _sagging(24, y=42),
+            Line(tuple((20 + 110 * i / 12, 42 - 96 * (i / 12) * (1 - i / 12)) for i in range(13)), "ghost"),
         ),
     ),
 )

@@ -190,7 +190,7 @@ def start_values(page, **changes):
 
 
 def published(key, ours):
-    """Compare a number with the published one, in one line.
+    """Compare a number with the published one, and say where it is printed.
 
     Parameters
     ----------
@@ -202,7 +202,7 @@ def published(key, ours):
     Returns
     -------
     str
-        Both numbers, how far apart they are, and the source [-].
+        Both numbers, and the source on a line of its own [-].
 
     Raises
     ------
@@ -211,8 +211,9 @@ def published(key, ours):
 
     Examples
     --------
-    >>> published("section modulus of a 4x8", 30.6615)
-    'section modulus of a 4x8: published 30.66 in3, ours 30.66 in3 (seen in NDS Supplement Table 1B, quoted in a university course, Problem 6.5)'
+    >>> print(published("section modulus of a 4x8", 30.6615))
+    section modulus of a 4x8: published 30.66 in3, ours 30.66 in3
+        seen in NDS Supplement Table 1B, quoted in a university course, Problem 6.5
     """
     rows = {row["key"]: row for row in table_rows("published_checks")}
     row = rows[check_choice("published value", key, rows)]
@@ -224,7 +225,10 @@ def published(key, ours):
         )
     digits = len(printed.split(".")[1]) if "." in printed else 0
     unit = "" if row["unit"] == "-" else f" {row['unit']}"
-    return f"{key}: published {printed}{unit}, ours {ours:.{digits}f}{unit} ({row['verified']} in {row['source']})"
+    source = textwrap.fill(
+        f"{row['verified']} in {row['source']}", 96, initial_indent="    ", subsequent_indent="    "
+    )
+    return f"{key}: published {printed}{unit}, ours {ours:.{digits}f}{unit}\n{source}"
 
 
 def markdown(text):

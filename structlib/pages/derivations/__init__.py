@@ -17,6 +17,7 @@ from .beams import (
     two_spans,
 )
 from .meanwhile import jack_until_the_ends_let_go, temporary_wall
+from .old_wood import first_frequency, sag_after_years, what_a_notch_leaves
 from .past_post import overhang_uplift, post_taken_out, weak_spot_of_a_taper
 from .post import euler_column, pad_side
 from .proof import (
@@ -30,4 +31,6 @@ from .proof import (
     to_markdown,
     with_numbers,
 )
+from .roof import rafter_thrust, raised_tie
 from .seats import seat_length
+from .shared_plies import shares_of_unlike_plies, stacked_boards

@@ -11,6 +11,7 @@ from .beams import (
     two_small_or_one_big,
 )
 from .meanwhile import far_end_of_the_lever, lift_all_of_the_sag, temporary_wall_further_in
+from .old_wood import log_against_square, longer_floor_same_limit, notch_or_hole, tub_along_or_across
 from .past_post import (
     what_the_post_did,
     where_the_taper_is_weak,
@@ -19,4 +20,6 @@ from .past_post import (
 )
 from .post import softer_soil, twice_the_height, which_way_first
 from .prediction import Prediction
+from .roof import collar_under_weight, colder_roof, steeper_or_flatter, tie_a_third_up
 from .seats import deeper_or_wider, how_short_to_tilt_it_in, joists_meet_on_two_plies
+from .shared_plies import a_beam_on_a_beam, half_an_inch_of_steel, no_braces_on_the_flange

@@ -1,0 +1,349 @@
+"""What can old wood do? One old joist as measured, beside every wood that it might be, and its cuts."""
+
+from functools import lru_cache
+
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch, psf
+from structlib.pages import old_wood_words as words
+from structlib.pages.beam_page import CAUTION
+from structlib.pages.controls import Box, Pick, Shown, Slide
+from structlib.pages.old_wood_case import beyond, work_out
+from structlib.pictures.drawings.old_wood import OldWoodView, draw_old_wood
+from structlib.rules.us import notches
+from structlib.rules.us.deflection import limit_divisor
+
+_SHAPES = (
+    ("sawn rectangle", "sawn"),
+    ("round log", "round"),
+    ("log with two flat sides", "flat sides"),
+    ("half a log, flat face up", "half round"),
+    ("hewn, corners gone by 1 in", "hewn"),
+)
+_WOODS = (
+    ("not known", "any"),
+    ("Douglas Fir-Larch, grade not known", "Douglas Fir-Larch"),
+    ("Southern Pine, grade not known", "Southern Pine"),
+    ("Hem-Fir, grade not known", "Hem-Fir"),
+    ("Eastern White Pine, grade not known", "Eastern White Pine"),
+    ("Spruce-Pine-Fir, grade not known", "Spruce-Pine-Fir"),
+    ("any wood of No.2", "No.2"),
+)
+_CUTS = (
+    ("none", "none"),
+    ("a notch in the top", "notch top"),
+    ("a notch in the bottom", "notch bottom"),
+    ("a hole at mid-depth", "hole middle"),
+    ("a hole, 2 in of wood below it", "hole 2"),
+    ("a hole, 1 in of wood below it", "hole 1"),
+)
+_KINDS = (("sawn or hewn", "sawn"), ("engineered: LVL, I-joist, truss", "engineered"))
+_STATES = (
+    ("sound, as far as seen", "sound"),
+    ("a crack across the grain", "crack"),
+    ("rot or insects at an end", "rot"),
+)
+
+_GATES = {
+    "engineered": "An engineered member is cut only as its maker or a design professional says. No limit "
+    "here is for it.",
+    "crack": "A crack across the grain means that the wood is breaking. Keep load and people off it, and "
+    "call a structural engineer.",
+    "rot": "Rot or insects at an end leave an unknown amount of wood. Have that end looked at by an engineer "
+    "first.",
+}
+
+
+class OldWoodPage:
+    """The bench of one old joist: its measured size, the woods that it may be of, and one notch or hole.
+
+    Parameters
+    ----------
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+    """
+
+    def __init__(self, system="us"):
+        self.system = system
+        self.case = lru_cache(maxsize=64)(self._case)
+
+    def controls(self, values):
+        """Describe what can be moved: span, depth and plies first.
+
+        Parameters
+        ----------
+        values : dict
+            Current values [any].
+
+        Returns
+        -------
+        tuple
+            Controls in the order in which they stand on the page [-].
+        """
+        return (
+            Slide("span", "Span", "length", 6 * ft, 20 * ft, 3 * inch, 13 * ft),
+            Slide("depth", "Depth, measured", "section length", 3 * inch, 14 * inch, 0.25 * inch, 7.5 * inch),
+            Slide("plies", "Pieces", "count", 1, 3, 1, 1),
+            Slide(
+                "width", "Width, measured", "section length", 1.5 * inch, 10 * inch, 0.125 * inch, 2 * inch
+            ),
+            Pick("shape", "Shape", _SHAPES, "sawn"),
+            Slide("taper", "Log thins by", "section length", 0.0, 2 * inch, 0.25 * inch, 0.0),
+            Pick("wood", "Wood", _WOODS, "any"),
+            Pick("cut", "Cut", _CUTS, "notch top"),
+            Slide("place", "Cut at", "length", 0.0, 20 * ft, 1 * inch, 3 * ft),
+            Slide("size", "Size of cut", "section length", 0.25 * inch, 6 * inch, 0.125 * inch, 1.25 * inch),
+            Box("length", "Length of notch", "section length", 0.25 * inch, 24 * inch, 2.5 * inch),
+            Pick("kind", "Member", _KINDS, "sawn"),
+            Pick("state", "The wood is", _STATES, "sound"),
+            Box("spacing", "Joists every", "section length", 8 * inch, 48 * inch, 16 * inch),
+            Box("dead", "Dead load", "area load", 1 * psf, 100 * psf, 10 * psf),
+            Box("live", "Live load", "area load", 1 * psf, 200 * psf, 30 * psf),
+        )
+
+    def _case(self, items):
+        """The joist worked out from the values as a tuple of pairs."""
+        return work_out(dict(items))
+
+    def compute(self, values, before=None, frame="page"):
+        """Answer one set of values: the picture, its numbers, notes and gates.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        before : dict or None
+            The values before the last change, drawn as a ghost [any].
+        frame : str
+            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
+
+        Returns
+        -------
+        structlib.pages.controls.Shown
+            What the page shows [-].
+        """
+        now = self.case(tuple(values.items()))
+        ghost = self.case(tuple(before.items())) if before else None
+        gates = self.gates(values)
+        return Shown(
+            self.scene(values, now, before, ghost, gates, frame),
+            ("check", "asked", "can give", "share", "rule"),
+            self.rows(values, now, gates),
+            self.notes(values, now),
+            gates,
+        )
+
+    def gates(self, values):
+        """Return the reasons to stop and call an engineer before anything else.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        tuple of str
+            One sentence a gate; empty when none [-].
+        """
+        return tuple(_GATES[values[name]] for name in ("kind", "state") if values[name] in _GATES)
+
+    def rows(self, values, now, gates=()):
+        """Return the checks as rows of text, each as a range over the woods.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        now : structlib.pages.old_wood_case.OldWoodCase
+            The joist worked out [-].
+        gates : tuple of str
+            Gates that withdraw the verdicts; what is asked stays [-].
+
+        Returns
+        -------
+        tuple of tuple of str
+            Name, asked, can give, share, rule [-].
+        """
+        shares, system = now.shares, self.system
+
+        def row(name, asked, given, used, dimension, rule):
+            verdict = (
+                ("", "")
+                if gates
+                else (words.range_text(given, dimension, system), words.range_text(used, "ratio", system))
+            )
+            return (name, words.range_text(asked, dimension, system), *verdict, rule)
+
+        each = lambda name: [getattr(one, name) for one in shares]  # noqa: E731
+        divisor = limit_divisor("floor")[0]
+        rows = [
+            row(
+                "bending",
+                each("bending_stress"),
+                each("bending_value"),
+                each("bending"),
+                "stress",
+                "D + L; NDS 2018 4.3",
+            ),
+            row(
+                "shear at the ends",
+                each("shear_stress"),
+                each("shear_value"),
+                each("shear"),
+                "stress",
+                "D + L; NDS 2018 3.4.2",
+            ),
+            row(
+                "sag under live load",
+                each("live_sag"),
+                [values["span"] / divisor],
+                each("sag"),
+                "small length",
+                f"L; span/{divisor:g}",
+            ),
+        ]
+        rows += [
+            row(one.name, [one.asked], one.given, one.shares, one.dimension, one.rule) for one in now.at_cut
+        ]
+        for check in now.checks:
+            rows.append(self._limit_row(check, gates))
+        if values["cut"] != "none" and values["kind"] != "sawn":
+            rows.append(("cutting this member", "", "", "" if gates else "refused", "IRC R502.8.2"))
+        low, high = now.frequency
+        rows.append(
+            (
+                "first frequency, empty floor",
+                f"{low:.1f} to {high:.1f} Hz" if high > 1.005 * low else f"{low:.1f} Hz",
+                "",
+                "",
+                "for information",
+            )
+        )
+        return tuple(rows)
+
+    def _limit_row(self, check, gates):
+        if check.given <= 0:
+            asked = show(check.asked, check.dimension, self.system)
+            verdict = ("none", "within" if check.share == 0 else "refused")
+            return (check.name, asked, *(("", "") if gates else verdict), check.clause)
+        verdict = (
+            show(check.given, check.dimension, self.system),
+            show(check.share, "ratio") + (" refused" if beyond(check) else ""),
+        )
+        return (
+            check.name,
+            show(check.asked, check.dimension, self.system),
+            *(("", "") if gates else verdict),
+            check.clause,
+        )
+
+    def notes(self, values, now):
+        """Return what must be said below the numbers.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        now : structlib.pages.old_wood_case.OldWoodCase
+            The joist worked out [-].
+
+        Returns
+        -------
+        tuple of str
+            One sentence a note [-].
+        """
+        shares, notes = now.shares, []
+        if len(shares) > 1:
+            notes.append(
+                f"{len(shares)} woods and grades compared. Old wood has no stamp: which of them it is, a "
+                f"grader or "
+                "an engineer says."
+            )
+        if now.none_of_it:
+            notes.append("No published values for that wood in this size, so every wood is shown.")
+        if values["shape"] not in ("sawn", "hewn"):
+            notes.append(
+                "A log is compared here with sawn lumber of the same outer size. Logs have rules of their "
+                "own, and so "
+                "do cuts in them."
+            )
+        if values["width"] > values["depth"] and values["shape"] == "flat sides":
+            notes.append("A log is no wider than it is deep, so this one is taken as round.")
+        if values["taper"] and values["shape"] != "round":
+            notes.append("Only the round log gets thinner here, to the right.")
+        if any(beyond(check) for check in now.checks) and not self.gates(values):
+            notes.append(
+                "A cut beyond the code's limits is not to be made. Where one exists, an engineer designs "
+                "the repair."
+            )
+        if now.cut is not None and isinstance(now.cut, notches.Notch):
+            notes.append(
+                "The corner of a notch splits wood sooner than the numbers say: they count only the wood "
+                "left."
+            )
+        known = sorted({one.verified for one in shares} - {"seen"})
+        if known:
+            notes.append(f"Design values: NDS Supplement 2018, {' and '.join(known)}. Limits on cuts: seen.")
+        notes.append(CAUTION)
+        return tuple(notes)
+
+    def scene(self, values, now, before=None, ghost=None, gates=(), frame="page"):
+        """Draw the joist, its cut and the range.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        now : structlib.pages.old_wood_case.OldWoodCase
+            The joist worked out [-].
+        before : dict or None
+            Values before the last change [any].
+        ghost : structlib.pages.old_wood_case.OldWoodCase or None
+            The joist before [-].
+        gates : tuple of str
+            Gates that withdraw the verdicts [-].
+        frame : str
+            Shape of the picture: 'page', 'wide' or 'tall' [-].
+
+        Returns
+        -------
+        structlib.pictures.scene.Scene
+            The picture [-].
+        """
+        system, section = self.system, now.section
+        checks = () if gates else now.checks
+        ranges, short = ((), ()) if gates else words.ranges(now.used)
+        view = OldWoodView(
+            title=words.title(now, gates),
+            span=values["span"],
+            span_text=show(values["span"], "length", system),
+            depth=section.depth,
+            right_depth=now.right_depth,
+            width=section.width,
+            wane=now.wane,
+            shape=section.shape,
+            size_text=words.size_text(values, section, system),
+            place=now.place,
+            cut=words.drawn_cut(now.cut, section.depth),
+            heading=words.heading(values, now.place, system),
+            reasons=words.reasons(checks, system) or words.may_be_cut(values, section, gates, system),
+            ranges=ranges,
+            short_ranges=short,
+            allowed=() if gates else now.allowed,
+            limit=None if gates else now.limit,
+            greatest_hole=0.0 if gates else now.greatest_hole,
+            refused=any(beyond(check) for check in checks)
+            or (values["kind"] != "sawn" and values["cut"] != "none"),
+            middle_third=values["kind"] == "sawn",
+            note=f"One joist of a floor every {show(values['spacing'], 'section length', system)}, with "
+            f"{show(values['dead'] + values['live'], 'area load', system)} on it.",
+            previous=None
+            if ghost is None or before == values
+            else (
+                before["span"],
+                ghost.section.depth,
+                ghost.right_depth,
+                words.drawn_cut(ghost.cut, ghost.section.depth),
+            ),
+        )
+        return draw_old_wood(view, frame)

@@ -1,0 +1,191 @@
+"""A drilling template in true size: an SVG file whose units are millimetres, with a ruler to check the print.
+
+A printer that scales a page moves every hole. The ruler shows it: four inches long, or the print is wrong.
+"""
+
+import html
+import os
+import tempfile
+from pathlib import Path
+
+from structlib.ground.refusals import BadInput, check_number
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch
+
+MARGIN = 12.0  # around the drawing
+RULER = 4 * inch
+_HEAD = 16.0  # room for the title
+_FOOT = 34.0  # room for the ruler and its words
+_TEXT = 4.2
+
+
+def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=None, system="us"):
+    """Draw a stretch of a drilling template in true size, as the text of an SVG file.
+
+    Parameters
+    ----------
+    holes : iterable of tuple
+        (distance from the left end, height above the lower edge) of each centre [mm].
+    diameter : float
+        Diameter of the bolt [mm].
+    depth : float
+        Depth of the beam [mm].
+    start : float
+        Where the stretch begins, from the left end [mm].
+    end : float
+        Where it ends, at most 8 ft further [mm].
+    title : str
+        What it is for [-].
+    plate_depth : float
+        Depth of a plate in the middle of the depth, drawn dashed; none when None [mm].
+    system : str
+        ``us`` or ``metric`` [-].
+
+    Returns
+    -------
+    str
+        SVG whose width and height are given in mm, one unit of its viewBox being one mm [-].
+
+    Raises
+    ------
+    BadInput
+        When a size makes no sense, or no hole lies in the stretch.
+
+    Examples
+    --------
+    >>> sizes = dict(diameter=12.7, depth=235.0, start=0.0, end=200.0)
+    >>> text = drilling_template([(50.0, 60.0)], title="left end", **sizes)
+    >>> 'width="224.0mm"' in text
+    True
+    """
+    _check(diameter, depth, start, end)
+    here = [(x, y) for x, y in holes if start - 1e-6 <= x <= end + 1e-6]
+    if not here:
+        raise BadInput(
+            f"no hole lies between {show(start, 'length', system)} and {show(end, 'length', system)}; "
+            "take another stretch of the plate"
+        )
+    width, height = end - start + 2 * MARGIN, depth + _HEAD + _FOOT + 2 * MARGIN
+    left, top = MARGIN, MARGIN + _HEAD
+    bottom = top + depth
+    lines = [
+        f'<svg xmlns="http://www.w3.org/2000/svg" width="{width:.1f}mm" height="{height:.1f}mm" '
+        f'viewBox="0 0 {width:.3f} {height:.3f}" role="img">',
+        f"<title>{html.escape(title)}: {len(here)} holes, true size</title>",
+        '<rect width="100%" height="100%" fill="#fff"/>',
+        '<g fill="none" stroke="#000" stroke-width="0.3">',
+        f'<rect class="beam" x="{left:.3f}" y="{top:.3f}" width="{end - start:.3f}" height="{depth:.3f}"/>',
+    ]
+    if plate_depth is not None and plate_depth < depth:
+        inset = (depth - plate_depth) / 2
+        lines += [
+            f'<path stroke-dasharray="3 2" d="M{left:.3f} {y:.3f}h{end - start:.3f}"/>'
+            for y in (top + inset, bottom - inset)
+        ]
+    texts = [(left, MARGIN + _TEXT, title, 1.2)]
+    for number, (along, up) in enumerate(here, 1):
+        x, y = left + along - start, bottom - up
+        lines.append(f'<circle class="hole" cx="{x:.3f}" cy="{y:.3f}" r="{diameter / 2:.3f}"/>')
+        lines.append(f'<path d="M{x - 6:.3f} {y:.3f}h12M{x:.3f} {y - 6:.3f}v12"/>')
+        words = f"{number}: {_from_end(along, system)}, {show(up, 'section length', system)} up"
+        # a text must not leave the sheet on the right
+        texts.append((min(x + 7.5, max(left, width - MARGIN - 1.9 * len(words))), y - 2.0, words, 0.8))
+    ruler = bottom + 12.0
+    lines.append(f'<path class="ruler" stroke-width="0.5" d="M{left:.3f} {ruler:.3f}h{RULER:.3f}"/>')
+    lines += [
+        f'<path d="M{left + k * inch / 2:.3f} {ruler:.3f}v{-4 if k % 2 == 0 else -2.5}"/>' for k in range(9)
+    ]
+    lines.append("</g>")
+    texts.append((left, ruler + 6, "This ruler is 4 in (101.6 mm) long. If it is not, the print is", 0.8))
+    texts.append((left, ruler + 11, "scaled: print again at 100 %, without fitting to the page.", 0.8))
+    lines.append('<g font-family="sans-serif" fill="#000">')
+    lines += [
+        f'<text x="{x:.3f}" y="{y:.3f}" font-size="{_TEXT * size:.2f}">{html.escape(text)}</text>'
+        for x, y, text, size in texts
+    ]
+    return "\n".join([*lines, "</g>", "</svg>"]) + "\n"
+
+
+def save_template(text, path, *, overwrite=False):
+    """Write a template to a file, whole or not at all.
+
+    Parameters
+    ----------
+    text : str
+        What ``drilling_template`` returned [-].
+    path : str or os.PathLike
+        File to write, ending in ``.svg`` [-].
+    overwrite : bool
+        True replaces a file that is there; False refuses [-].
+
+    Returns
+    -------
+    pathlib.Path
+        The file written [-].
+
+    Raises
+    ------
+    BadInput
+        When it is no template, the ending is not .svg, the folder is missing, or the file is there already.
+
+    Examples
+    --------
+    >>> folder = tempfile.TemporaryDirectory()
+    >>> sizes = dict(diameter=12.7, depth=235.0, start=0.0, end=200.0)
+    >>> text = drilling_template([(50.0, 60.0)], title="end", **sizes)
+    >>> save_template(text, folder.name + "/end.svg").name
+    'end.svg'
+    >>> folder.cleanup()
+    """
+    if not isinstance(text, str) or not text.startswith("<svg"):
+        raise BadInput("a template is what drilling_template returns; nothing was written")
+    path = Path(path)
+    if path.suffix.lower() != ".svg":
+        raise BadInput(f"a template ends in .svg, got {path.name!r}; for example left_end.svg")
+    if not path.parent.is_dir():
+        raise BadInput(f"the folder {str(path.parent)!r} does not exist; make it first or choose another")
+    if path.exists() and not overwrite:
+        raise BadInput(f"{path.name!r} exists already; choose another name or give overwrite=True")
+    handle, draft = tempfile.mkstemp(dir=path.parent, prefix=f".{path.stem}-", suffix=".svg")
+    try:
+        with os.fdopen(handle, "w", encoding="utf-8") as file:
+            file.write(text)
+        mask = os.umask(0)
+        os.umask(mask)
+        os.chmod(draft, 0o666 & ~mask)
+        if overwrite:
+            os.replace(draft, path)
+        else:
+            _link(draft, path)
+    finally:
+        if os.path.exists(draft):
+            os.unlink(draft)
+    return path
+
+
+def _link(draft, path):
+    try:
+        os.link(draft, path)
+    except FileExistsError:
+        raise BadInput(f"{path.name!r} exists already; choose another name or give overwrite=True") from None
+    except OSError:
+        os.replace(draft, path)  # a disk without hard links: the check before has to do
+
+
+def _from_end(along, system):
+    return show(along, "section length" if along < 4 * ft or system == "metric" else "length", system)
+
+
+def _check(diameter, depth, start, end):
+    limits = {"low": 0.0, "low_allowed": False, "shown": lambda size: f"{size:g} mm"}
+    check_number("diameter", diameter, high=2 * inch, hint="for example 0.5*inch", **limits)
+    check_number("depth", depth, high=24 * inch, hint="for example 9.25*inch", **limits)
+    check_number("start", start, low=0.0, high=40 * ft, hint="mm from the left end")
+    check_number(
+        "end",
+        end,
+        low=start + RULER,
+        high=start + 8 * ft,
+        shown=lambda size: f"{size:g} mm",
+        hint="at least as long as the ruler of 4 in, and at most 8 ft",
+    )

@@ -1,0 +1,1 @@
+"""Rules of Canada: what the National Building Code's Part 9 asks of house floors."""

@@ -1,0 +1,719 @@
+"""Notches and holes in sawn joists: what the code lets be cut, and what the cut leaves.
+
+Two questions, kept apart. The code's limits (IRC R502.8.1, R802.7.1) are distances and shares of the depth: a
+cut is within them or it is not. What strength is left at the cut is mechanics: section modulus and inertia of
+the wood that remains, and shear at a notched end (NDS 3.4.3.2).
+"""
+
+import math
+from dataclasses import dataclass
+
+from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
+from structlib.ground.showing import show
+from structlib.ground.tables import in_library_units, table_row
+from structlib.ground.units import ft, inch, lb, psi  # noqa: F401 (some: in examples)
+from structlib.rules.check import Check
+from structlib.rules.us.factors import nominal_of
+from structlib.rules.us.one_number import check_one_number, inches_text, length_text
+
+KINDS = ("sawn", "lvl", "glulam", "i-joist", "truss")
+FACES = ("top", "bottom")
+
+_CLAUSE = "IRC 2021 R502.8.1"
+_WHY_ENGINEERED = (
+    "may be cut only as its maker's instructions or a design professional say (IRC R502.8.2); "
+    "these limits are for sawn lumber"
+)
+
+
+@dataclass(frozen=True)
+class Notch:
+    """A notch from ``start`` to ``end``, ``depth`` deep [mm], cut into the 'top' or the 'bottom'.
+
+    It is at an end when it reaches the left or right end of the member. Places are from the left support.
+    """
+
+    start: float
+    end: float
+    depth: float
+    face: str = "top"
+
+
+@dataclass(frozen=True)
+class Hole:
+    """A round hole: its middle along the span and above the bottom edge, and its diameter [mm]."""
+
+    place: float
+    height: float
+    diameter: float
+
+
+@dataclass(frozen=True)
+class Joist:
+    """The sawn member that is cut: span between supports, width of one piece and depth [mm], and its kind."""
+
+    span: float
+    width: float
+    depth: float
+    kind: str = "sawn"
+
+
+def cut_limit(key):
+    """Return one number of the limits on notches and holes, in library units.
+
+    Parameters
+    ----------
+    key : str
+        Key of the row, such as 'hole_edge_distance' [-].
+
+    Returns
+    -------
+    float
+        The number [by row].
+
+    Raises
+    ------
+    BadInput
+        When the key is not known.
+
+    Examples
+    --------
+    >>> cut_limit("notch_depth_divisor")
+    6.0
+    """
+    return in_library_units(table_row("us_cuts", key=key), "value")
+
+
+def check_joist(joist):
+    """Refuse a member that the limits do not cover.
+
+    Parameters
+    ----------
+    joist : Joist
+        The member [-].
+
+    Returns
+    -------
+    Joist
+        The member, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When it is no joist or a size is not in its range.
+    OutsideRule
+        When it is an engineered member.
+
+    Notes
+    -----
+    IRC R502.8.2: trusses, structural composite lumber, glued laminated timber and I-joists only as the maker
+    or a design professional says.
+
+    Examples
+    --------
+    >>> check_joist(Joist(12*ft, 1.75*inch, 9.5*inch, kind="lvl"))
+    Traceback (most recent call last):
+    ...
+    structlib.ground.refusals.OutsideRule: an LVL may be cut only as its maker's instructions or a design \
+professional say (IRC R502.8.2); these limits are for sawn lumber
+    """
+    if not isinstance(joist, Joist):
+        raise BadInput(
+            f"a joist must be a Joist, got {type(joist).__name__}; for example "
+            "Joist(12*ft, 1.5*inch, 9.25*inch)"
+        )
+    check_choice("kind of member", joist.kind, KINDS)
+    if joist.kind != "sawn":
+        name = {"lvl": "an LVL", "glulam": "a glulam beam", "i-joist": "an I-joist", "truss": "a truss"}[
+            joist.kind
+        ]
+        raise OutsideRule(f"{name} {_WHY_ENGINEERED}")
+    check_one_number(
+        "span", joist.span, low=1 * ft, high=60 * ft, shown=length_text, hint="for example 12*ft"
+    )
+    check_one_number(
+        "width", joist.width, low=0.5 * inch, high=36 * inch, shown=inches_text, hint="for example 1.5*inch"
+    )
+    check_one_number(
+        "depth", joist.depth, low=2 * inch, high=48 * inch, shown=inches_text, hint="for example 9.25*inch"
+    )
+    return joist
+
+
+def notch_checks(joist, notch):
+    """Return the code's limits on one notch.
+
+    Parameters
+    ----------
+    joist : Joist
+        The member that is cut [-].
+    notch : Notch
+        The notch [-].
+
+    Returns
+    -------
+    tuple of structlib.rules.check.Check
+        Depth, length (away from the ends), middle third and tension side, each with what is asked and allowed
+        [mm].
+
+    Raises
+    ------
+    BadInput
+        When the notch is off the member or deeper than it.
+    OutsideRule
+        When the member is engineered.
+
+    Notes
+    -----
+    IRC 2021 R502.8.1, R802.7.1; NDS 2018 4.4.3. The length limit is written for notches away from the ends;
+    an end notch is asked for its depth. Gravity load on a simple span is taken: the bottom is the tension
+    side.
+
+    Examples
+    --------
+    >>> joist = Joist(12*ft, 1.5*inch, 9.25*inch)
+    >>> [(one.name, round(one.share, 2)) for one in notch_checks(joist, Notch(2*ft, 2*ft + 3*inch, 1.5*inch))]
+    [('depth of the notch', 0.97), ('length of the notch', 0.97), ('outside the middle third', 0.0)]
+    """
+    check_joist(joist)
+    at_end = _check_notch(joist, notch)
+    word = "end_notch_depth_divisor" if at_end else "notch_depth_divisor"
+    deepest = joist.depth / cut_limit(word)
+    letter = f"d / {cut_limit(word):g}"
+    middle = (notch.start + notch.end) / 2
+    depth_words = "a notch at an end" if at_end else "a notch away from the ends"
+    found = [
+        _check(
+            "depth of the notch",
+            f"{depth_words} is no deeper than {letter}",
+            notch.depth,
+            deepest,
+            middle,
+            f"notch <= {letter}",
+            joist,
+            word,
+        )
+    ]
+    if at_end:
+        return tuple(found)
+    longest = joist.depth / cut_limit("notch_length_divisor")
+    found.append(
+        _check(
+            "length of the notch",
+            "a notch is no longer than a third of the member's depth",
+            notch.end - notch.start,
+            longest,
+            middle,
+            "length <= d / 3",
+            joist,
+            "notch_length_divisor",
+        )
+    )
+    parts = cut_limit("notch_free_thirds")
+    low, high = joist.span * (parts - 1) / parts / 2, joist.span * (parts + 1) / parts / 2
+    inside = max(0.0, min(notch.end, high) - max(notch.start, low))
+    found.append(
+        _check(
+            "outside the middle third",
+            "no notch in the middle third of the span",
+            inside,
+            0.0,
+            middle,
+            "none of the notch between L/3 and 2L/3",
+            joist,
+            "notch_free_thirds",
+        )
+    )
+    thick = cut_limit("tension_notch_nominal_thickness") / inch
+    if float(nominal_of(joist.width)) >= thick and notch.face == "bottom":
+        found.append(
+            _check(
+                "tension side",
+                f"members {thick:g} in nominal and thicker are not notched on the tension "
+                "side but at their ends",
+                notch.depth,
+                0.0,
+                middle,
+                "no notch",
+                joist,
+                "tension_notch_nominal_thickness",
+            )
+        )
+    return tuple(found)
+
+
+def hole_checks(joist, hole, others=()):
+    """Return the code's limits on one hole.
+
+    Parameters
+    ----------
+    joist : Joist
+        The member that is bored [-].
+    hole : Hole
+        The hole [-].
+    others : iterable of Hole or Notch
+        The other cuts of the same member [-].
+
+    Returns
+    -------
+    tuple of structlib.rules.check.Check
+        Diameter, distance from the edges, and distance from the nearest other cut [mm].
+
+    Raises
+    ------
+    BadInput
+        When the hole is off the member.
+    OutsideRule
+        When the member is engineered.
+
+    Notes
+    -----
+    IRC 2021 R502.8.1, R802.7.1. Distances are of wood that is left, from edge to edge.
+
+    Examples
+    --------
+    >>> joist = Joist(12*ft, 1.5*inch, 9.25*inch)
+    >>> [(one.name, round(one.share, 2)) for one in hole_checks(joist, Hole(6*ft, 4.625*inch, 3*inch))]
+    [('diameter of the hole', 0.97), ('wood above and below', 0.64)]
+    """
+    check_joist(joist)
+    _check_hole(joist, hole)
+    widest, least = joist.depth / cut_limit("hole_diameter_divisor"), cut_limit("hole_edge_distance")
+    left = min(hole.height, joist.depth - hole.height) - hole.diameter / 2
+    found = [
+        _check(
+            "diameter of the hole",
+            "a hole is no wider than a third of the depth",
+            hole.diameter,
+            widest,
+            hole.place,
+            "hole <= d / 3",
+            joist,
+            "hole_diameter_divisor",
+        ),
+        _check(
+            "wood above and below",
+            "2 in of wood is left above and below the hole",
+            least,
+            left,
+            hole.place,
+            "2 in <= wood left",
+            joist,
+            "hole_edge_distance",
+        ),
+    ]
+    gaps = [_gap(joist, hole, other) for other in others]
+    if gaps:
+        found.append(
+            _check(
+                "wood to the next cut",
+                "2 in of wood is left to the next hole or notch",
+                least,
+                min(gaps),
+                hole.place,
+                "2 in <= wood left",
+                joist,
+                "hole_edge_distance",
+            )
+        )
+    return tuple(found)
+
+
+def _gap(joist, hole, other):
+    """Wood between a hole and another cut, edge to edge; zero or less where they meet."""
+    if isinstance(other, Hole):
+        _check_hole(joist, other)
+        between = math.hypot(hole.place - other.place, hole.height - other.height)
+        return between - (hole.diameter + other.diameter) / 2
+    _check_notch(joist, other)
+    low, high = (joist.depth - other.depth, joist.depth) if other.face == "top" else (0.0, other.depth)
+    along = max(other.start - hole.place, 0.0, hole.place - other.end)
+    upward = max(low - hole.height, 0.0, hole.height - high)
+    return math.hypot(along, upward) - hole.diameter / 2
+
+
+def _check(name, sentence, asked, given, place, formula, joist, key):
+    # a forbidden cut has nothing given: any bit of it is too much
+    share = asked / given if given > 0 else (0.0 if asked <= 1e-9 else math.inf)
+    return Check(
+        name=name,
+        kind="cut",
+        sentence=sentence,
+        asked=asked,
+        given=given,
+        share=share,
+        dimension="section length",
+        position=place,
+        where="at the cut",
+        combination="no load",
+        clause=_CLAUSE,
+        formula=formula,
+        substitute=(("d", joist.depth, "section length"),),
+        verified=table_row("us_cuts", key=key)["verified"],
+    )
+
+
+def _check_notch(joist, notch):
+    """Refuse a notch off the member; tell whether it is at an end."""
+    if not isinstance(notch, Notch):
+        raise BadInput(
+            f"a notch must be a Notch, got {type(notch).__name__}; for example "
+            "Notch(24*inch, 27*inch, 1.5*inch)"
+        )
+    check_choice("face", notch.face, FACES)
+    check_one_number("start of the notch", notch.start, low=0.0, high=joist.span, shown=length_text)
+    check_one_number("end of the notch", notch.end, low=0.0, high=joist.span * (1 + 1e-12), shown=length_text)
+    check_one_number(
+        "depth of the notch",
+        notch.depth,
+        low=0.0,
+        high=joist.depth * (1 - 1e-9),
+        low_allowed=False,
+        shown=inches_text,
+        hint="a notch is less deep than the member",
+    )
+    if notch.end <= notch.start:
+        raise BadInput(
+            f"a notch must end beyond its start, got {show(notch.start, 'length')} to "
+            f"{show(notch.end, 'length')}"
+        )
+    return notch.start <= 1e-6 or notch.end >= joist.span - 1e-6
+
+
+def _check_hole(joist, hole):
+    if not isinstance(hole, Hole):
+        raise BadInput(
+            f"a hole must be a Hole, got {type(hole).__name__}; for example Hole(6*ft, 4.625*inch, 2*inch)"
+        )
+    check_one_number("place of the hole", hole.place, low=0.0, high=joist.span, shown=length_text)
+    check_one_number(
+        "diameter of the hole",
+        hole.diameter,
+        low=0.0,
+        high=joist.depth * (1 - 1e-9),
+        low_allowed=False,
+        shown=inches_text,
+        hint="a hole is narrower than the member is deep",
+    )
+    check_one_number(
+        "height of the hole",
+        hole.height,
+        low=0.0,
+        high=joist.depth,
+        shown=inches_text,
+        hint="measured from the bottom edge to the middle of the hole",
+    )
+
+
+# ---- what the cut leaves ----
+
+
+def _sizes(**sizes):
+    for name, value in sizes.items():
+        check_number(
+            name.replace("_", " "),
+            value,
+            low=0,
+            high=120 * inch,
+            low_allowed=False,
+            shown=lambda size: show(size, "section length"),
+            hint="for example 9.25*inch",
+        )
+
+
+def _within(name, value, limit, than):
+    if is_symbolic(value) or is_symbolic(limit):
+        return
+    check_number(name, value, low=0, high=120 * inch, shown=lambda size: show(size, "section length"))
+    import numpy
+
+    if numpy.any(numpy.asarray(value) > numpy.asarray(limit) * (1 + 1e-9)):
+        raise BadInput(
+            f"{name} must be at most {than}, got {show(float(numpy.max(value)), 'section length')}"
+        )
+
+
+def notched_section_modulus(*, width, depth, notch):
+    """Section modulus of the wood left at a notch, b (d - n)^2 / 6.
+
+    Parameters
+    ----------
+    width : float
+        Width of the member [mm].
+    depth : float
+        Depth of the member [mm].
+    notch : float
+        Depth of the notch, 0 to less than the depth [mm].
+
+    Returns
+    -------
+    float
+        Section modulus at the notch [mm3].
+
+    Raises
+    ------
+    BadInput
+        When a size is not a number in its range.
+
+    Notes
+    -----
+    The sharp corner of a notch splits wood at less than this says; the formula counts only the wood left.
+
+    Examples
+    --------
+    >>> round(notched_section_modulus(width=1.0, depth=6.0, notch=1.0) / (6.0**2 / 6), 3)
+    0.694
+    """
+    _sizes(width=width, depth=depth)
+    _within("notch", notch, depth, "the depth")
+    return width * (depth - notch) ** 2 / 6
+
+
+def notched_inertia(*, width, depth, notch):
+    """Moment of inertia of the wood left at a notch, b (d - n)^3 / 12.
+
+    Parameters
+    ----------
+    width : float
+        Width of the member [mm].
+    depth : float
+        Depth of the member [mm].
+    notch : float
+        Depth of the notch, 0 to less than the depth [mm].
+
+    Returns
+    -------
+    float
+        Moment of inertia at the notch [mm4].
+
+    Raises
+    ------
+    BadInput
+        When a size is not a number in its range.
+
+    Examples
+    --------
+    >>> round(notched_inertia(width=1.0, depth=6.0, notch=1.0) / (6.0**3 / 12), 3)
+    0.579
+    """
+    _sizes(width=width, depth=depth)
+    _within("notch", notch, depth, "the depth")
+    return width * (depth - notch) ** 3 / 12
+
+
+def drilled_inertia(*, width, depth, diameter, offset=0.0):
+    """Moment of inertia of the wood left at a hole, about the middle of what is left.
+
+    Parameters
+    ----------
+    width : float
+        Width of the member [mm].
+    depth : float
+        Depth of the member [mm].
+    diameter : float
+        Diameter of the hole [mm].
+    offset : float
+        How far the middle of the hole is from mid-depth, up or down [mm].
+
+    Returns
+    -------
+    float
+        Moment of inertia at the hole [mm4].
+
+    Raises
+    ------
+    BadInput
+        When a size is not a number in its range, or the hole reaches an edge.
+
+    Examples
+    --------
+    >>> round(drilled_inertia(width=1.0, depth=6.0, diameter=2.0) / (6.0**3 / 12), 3)
+    0.963
+    """
+    shift = _drilled_shift(depth, diameter, offset, width)
+    gone = width * diameter**3 / 12 + width * diameter * offset**2
+    return width * depth**3 / 12 - gone - width * (depth - diameter) * shift**2
+
+
+def drilled_section_modulus(*, width, depth, diameter, offset=0.0):
+    """Least section modulus of the wood left at a hole.
+
+    Parameters
+    ----------
+    width : float
+        Width of the member [mm].
+    depth : float
+        Depth of the member [mm].
+    diameter : float
+        Diameter of the hole [mm].
+    offset : float
+        How far the middle of the hole is from mid-depth; 0 or more, the hole on one side [mm].
+
+    Returns
+    -------
+    float
+        Section modulus at the edge with the greatest stress [mm3].
+
+    Raises
+    ------
+    BadInput
+        When a size is not a number in its range, or the hole reaches an edge.
+
+    Examples
+    --------
+    >>> round(drilled_section_modulus(width=1.0, depth=6.0, diameter=2.0) / (6.0**2 / 6), 3)
+    0.963
+    """
+    shift = _drilled_shift(depth, diameter, offset, width)
+    inertia = drilled_inertia(width=width, depth=depth, diameter=diameter, offset=offset)
+    return inertia / (depth / 2 + shift)
+
+
+def _drilled_shift(depth, diameter, offset, width):
+    """How far the middle of the wood left moves away from the hole."""
+    _sizes(width=width, depth=depth)
+    check_number(
+        "offset",
+        offset,
+        low=0,
+        high=60 * inch,
+        shown=lambda size: show(size, "section length"),
+        hint="how far from mid-depth, on either side",
+    )
+    _within("hole and twice its offset", diameter + 2 * offset, depth, "the depth, or it cuts an edge")
+    return diameter * offset / (depth - diameter)
+
+
+# ---- shear at a notched end ----
+
+
+def tension_notch_shear(*, shear_value, width, depth, remaining, power=2):
+    """End reaction that a notch on the tension side leaves, (2/3) Fv b dn (dn/d)^2.
+
+    Parameters
+    ----------
+    shear_value : float
+        Shear value of the wood with its factors [MPa].
+    width : float
+        Width of the member [mm].
+    depth : float
+        Full depth [mm].
+    remaining : float
+        Depth left at the notch, at most the full depth [mm].
+    power : int
+        Power of dn/d: 2 today, 1 in an older rule [-].
+
+    Returns
+    -------
+    float
+        Shear that the notched end can give [N].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a number in its range.
+
+    Notes
+    -----
+    NDS 2018 Eq. 3.4-3 (recalled) for power 2. Power 1 is an older rule, seen in a worked problem.
+
+    Examples
+    --------
+    >>> round(tension_notch_shear(shear_value=180*psi, width=1.5*inch, depth=9.25*inch,
+    ...     remaining=6.9375*inch) / lb, 1)
+    702.4
+    """
+    _check_end_notch(shear_value, width, depth, remaining)
+    check_number("power", power, low=1, high=2, hint="2 today, 1 in an older rule")
+    return 2 * shear_value * width * remaining * (remaining / depth) ** power / 3
+
+
+def compression_notch_shear(*, shear_value, width, depth, remaining, reach):
+    """End reaction that a notch on the compression side leaves, (2/3) Fv b [d - ((d - dn)/dn) e].
+
+    Parameters
+    ----------
+    shear_value : float
+        Shear value of the wood with its factors [MPa].
+    width : float
+        Width of the member [mm].
+    depth : float
+        Full depth [mm].
+    remaining : float
+        Depth left at the notch, at most the full depth [mm].
+    reach : float
+        How far the notch reaches past the inner edge of the seat; 0 to the depth left [mm].
+
+    Returns
+    -------
+    float
+        Shear that the notched end can give [N].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a number in its range.
+
+    Notes
+    -----
+    NDS 2018 Eq. 3.4-5, recalled. Farther than the depth left, the shear is that of the depth left, as at e =
+    dn.
+
+    Examples
+    --------
+    >>> round(compression_notch_shear(shear_value=180*psi, width=1.5*inch, depth=9.25*inch,
+    ...     remaining=6.9375*inch, reach=3*inch) / lb, 1)
+    1485.0
+    """
+    _check_end_notch(shear_value, width, depth, remaining)
+    _within("reach of the notch", reach, remaining, "the depth left; beyond that use the depth left alone")
+    return 2 * shear_value * width * (depth - (depth - remaining) / remaining * reach) / 3
+
+
+def _check_end_notch(shear_value, width, depth, remaining):
+    check_number("shear value", shear_value, low=0, high=100, low_allowed=False, hint="for example 180*psi")
+    _sizes(width=width, depth=depth, depth_left=remaining)
+    _within("depth left", remaining, depth, "the full depth")
+
+
+def remaining_depth_for(*, shear, shear_value, width, depth, power=2):
+    """Depth that must be left at a tension-side end notch for a given shear.
+
+    Parameters
+    ----------
+    shear : float
+        End reaction [N].
+    shear_value : float
+        Shear value of the wood with its factors [MPa].
+    width : float
+        Width of the member [mm].
+    depth : float
+        Full depth [mm].
+    power : int
+        Power of dn/d: 2 today, 1 in an older rule [-].
+
+    Returns
+    -------
+    float
+        Least depth left [mm].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a number in its range.
+    OutsideRule
+        When even the full depth is not enough.
+
+    Examples
+    --------
+    >>> round(remaining_depth_for(shear=15180.0, shear_value=0.85, width=150.0, depth=350.0, power=1), 1)
+    250.0
+    """
+    check_one_number("shear", shear, low=0.0, high=1e8, low_allowed=False)
+    check_one_number("shear value", shear_value, low=0.0, high=100.0, low_allowed=False)
+    _sizes(width=width, depth=depth)
+    check_number("power", power, low=1, high=2, hint="2 today, 1 in an older rule")
+    left = (3 * shear * depth**power / (2 * shear_value * width)) ** (1 / (power + 1))
+    if left > depth:
+        raise OutsideRule("the full depth is not enough for this shear, so no notch leaves enough")
+    return left

@@ -1,0 +1,524 @@
+"""Steel beams by allowable strength (AISC 360-16): bending by unbraced length, shear, seats and sag.
+
+What a pushed flange does between its braces decides more than the section: the unbraced length goes in first.
+"""
+
+from dataclasses import dataclass, field
+from math import pi, sqrt
+
+from structlib.ground.records import measured
+from structlib.ground.refusals import BadInput, OutsideRule
+from structlib.ground.units import ft, inch, kip  # noqa: F401  the examples use them
+from structlib.rules.check import Check, Factor, least_verified
+from structlib.rules.us.bearing import bearing_stress
+from structlib.rules.us.inputs import check_amount, check_member_length
+from structlib.rules.us.one_number import check_one_number
+from structlib.rules.us.steel_sections import (
+    check_compact,
+    check_steel_section,
+    check_yield,
+    lean_parts,
+    steel_factor,
+    steel_known,
+    steel_shape,  # noqa: F401  the examples use it
+)
+
+
+@dataclass(frozen=True, kw_only=True)
+class SteelMoment:
+    """What a steel beam carries in bending, and why.
+
+    Parameters
+    ----------
+    allowed : float
+        Allowable moment, the nominal one over 1.67 [N*mm].
+    nominal : float
+        Nominal moment [N*mm].
+    state : str
+        What ends it: ``yields``, ``rolls over after yield began`` or ``rolls over`` [-].
+    plastic_length : float
+        Unbraced length up to which it yields first, L_p [mm].
+    elastic_length : float
+        Unbraced length from which it rolls over while still elastic, L_r [mm].
+    clause : str
+        Clause [-].
+    formula : str
+        Formula that governs [-].
+    verified : str
+        How the numbers are known [-].
+
+    Examples
+    --------
+    >>> steel_moment(steel_shape("W8x18"), unbraced_length=0.0).state
+    'yields'
+    """
+
+    allowed: float = measured("moment", "allowable moment")
+    nominal: float = measured("moment", "nominal moment")
+    state: str = measured("text", "what ends it")
+    plastic_length: float = measured("length", "unbraced length L_p")
+    elastic_length: float = measured("length", "unbraced length L_r")
+    clause: str = measured("text", "clause")
+    formula: str = measured("text", "formula")
+    verified: str = field(default="recalled")
+
+
+def brace_lengths(section):
+    """Return the unbraced lengths at which a steel beam changes the way it ends.
+
+    Parameters
+    ----------
+    section : SteelSection
+        A rolled shape or a plate [-].
+
+    Returns
+    -------
+    tuple of float
+        L_p, up to which it yields first, and L_r, from which it rolls over elastic [mm, mm].
+
+    Raises
+    ------
+    BadInput
+        When it is no steel section.
+
+    Notes
+    -----
+    AISC 360-16 Eq F2-5, F2-6 for shapes; F11.1, F11.2 for plates. The twisting constant is that of the flat
+    plates of the shape, without fillets, a little on the careful side.
+
+    Examples
+    --------
+    >>> [round(length / ft, 2) for length in brace_lengths(steel_shape("W8x18"))]
+    [4.34, 13.23]
+    """
+    check_steel_section(section)
+    modulus, strength = steel_factor("modulus"), section.yield_strength
+    if section.kind == "plate":
+        one = modulus / strength * section.web**2 / section.depth
+        return steel_factor("plate_plastic") * one, steel_factor("plate_elastic") * one
+    low = steel_factor("residual_share") * strength
+    plastic = steel_factor("brace_plastic") * section.weak_radius * sqrt(modulus / strength)
+    twist = _twist(section)
+    inner = sqrt(twist**2 + steel_factor("brace_elastic_inner") * (low / modulus) ** 2)
+    elastic = steel_factor("brace_elastic") * _flange_radius(section) * modulus / low * sqrt(twist + inner)
+    return plastic, elastic
+
+
+def steel_moment(section, *, unbraced_length, moment_shape=1.0):
+    """Return the allowable moment of a steel beam about its strong axis.
+
+    Parameters
+    ----------
+    section : SteelSection
+        A compact rolled shape, or a plate on edge [-].
+    unbraced_length : float
+        Greatest distance between braces of the pushed edge; zero when it is held all along [mm].
+    moment_shape : float
+        C_b, 1 to 3; 1 is on the careful side for any diagram [-].
+
+    Returns
+    -------
+    SteelMoment
+        The moment and what ends it [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not in its range.
+    OutsideRule
+        When the shape is not compact.
+
+    Notes
+    -----
+    AISC 360-16 F2 and F11; recalled.
+
+    Examples
+    --------
+    >>> held = steel_moment(steel_shape("W8x18"), unbraced_length=0.0)
+    >>> round(held.allowed / (kip * ft), 1)
+    42.4
+    >>> round(steel_moment(steel_shape("W8x18"), unbraced_length=16 * ft).allowed / (kip * ft), 1)
+    20.3
+    """
+    check_compact(section)
+    check_member_length("unbraced length", unbraced_length)
+    check_one_number("moment shape C_b", moment_shape, low=1.0, high=3.0, hint="1 is on the careful side")
+    plastic_length, elastic_length = brace_lengths(section)
+    case = _plate_moment if section.kind == "plate" else _shape_moment
+    nominal, state, clause, formula = case(
+        section, unbraced_length, moment_shape, plastic_length, elastic_length
+    )
+    return SteelMoment(
+        allowed=nominal / steel_factor("bending_safety"),
+        nominal=nominal,
+        state=state,
+        plastic_length=plastic_length,
+        elastic_length=elastic_length,
+        clause=clause,
+        formula=formula,
+        verified=least_verified(
+            [section.verified, steel_known("modulus", "bending_safety", "brace_plastic")]
+        ),
+    )
+
+
+def steel_shear(section):
+    """Return the allowable shear of a steel beam.
+
+    Parameters
+    ----------
+    section : SteelSection
+        A rolled shape or a plate [-].
+
+    Returns
+    -------
+    tuple of (float, str)
+        Allowable shear and its clause [N, -].
+
+    Raises
+    ------
+    OutsideRule
+        When the web is too lean to yield in shear.
+
+    Notes
+    -----
+    AISC 360-16 G2.1(a) for rolled shapes, G2.1(b) where the web is leaner; G4 (the whole plate as web,
+    safety factor 1.67) for plates that are not lean.
+
+    Examples
+    --------
+    >>> round(steel_shear(steel_shape("W8x18"))[0] / kip, 1)
+    37.4
+    """
+    check_steel_section(section)
+    modulus, strength = steel_factor("modulus"), section.yield_strength
+    nominal = steel_factor("shear_yield_share") * strength * section.depth * section.web
+    if section.kind == "plate":
+        lean = section.depth / section.web
+        most = steel_factor("web_plain") * sqrt(steel_factor("web_bar_factor") * modulus / strength)
+        if lean > most:
+            raise OutsideRule(
+                f"{section.name} would buckle before it is sheared: d/t {lean:.1f} over {most:.1f}; take a "
+                "thicker plate"
+            )
+        return nominal / steel_factor("shear_safety"), "AISC 360-16 G4"
+    ratio = lean_parts(section)["web"][0]
+    root = sqrt(modulus / strength)
+    if ratio <= steel_factor("web_rolled") * root:
+        return nominal / steel_factor("shear_safety_rolled"), "AISC 360-16 G2.1(a)"
+    greatest = steel_factor("web_plain") * sqrt(steel_factor("web_plate_factor")) * root
+    if ratio > greatest:
+        raise OutsideRule(
+            f"the web of {section.name} would buckle before it is sheared: h/tw {ratio:.1f} over "
+            f"{greatest:.1f} (AISC 360-16 G2.1(b)); take a thicker web"
+        )
+    return nominal / steel_factor("shear_safety"), "AISC 360-16 G2.1(b)"
+
+
+def plastic_modulus_needed(*, moment, yield_strength, resistance=None):
+    """Return the plastic section modulus that a moment asks for, held all along.
+
+    Parameters
+    ----------
+    moment : float
+        Moment; a factored one when a resistance factor is given [N*mm].
+    yield_strength : float
+        Yield strength [MPa].
+    resistance : float
+        Resistance factor of the factored method, such as 0.9; None for allowable strength, 1 / 1.67 [-].
+
+    Returns
+    -------
+    float
+        Plastic section modulus [mm3].
+
+    Raises
+    ------
+    BadInput
+        When an input is not in its range.
+
+    Notes
+    -----
+    AISC 360-16 F1, Eq F2-1.
+
+    Examples
+    --------
+    >>> from structlib.ground.units import ksi
+    >>> round(plastic_modulus_needed(moment=77 * kip * ft, yield_strength=50 * ksi,
+    ...     resistance=0.9) / inch**3, 2)
+    20.53
+    """
+    check_amount("moment", moment, zero=True, hint="for example 50*kip*ft")
+    strength = check_yield(yield_strength, usual=None)
+    if resistance is not None:
+        check_one_number("resistance factor", resistance, low=0.5, high=1.0, hint="for example 0.9")
+        return moment / (resistance * strength)
+    return moment * steel_factor("bending_safety") / strength
+
+
+def steel_beam_checks(section, demands, *, unbraced_length, left, right, divisors):
+    """Return every check of a simple steel beam: bending, shear, seats of wood below, sag.
+
+    Parameters
+    ----------
+    section : SteelSection
+        A compact rolled shape, or a plate [-].
+    demands : tuple of BeamDemand
+        The beam solved for each combination [-].
+    unbraced_length : float
+        Greatest distance between braces of the pushed edge [mm].
+    left : structlib.rules.check.Seat
+        What the left end rests on [-].
+    right : structlib.rules.check.Seat
+        What the right end rests on [-].
+    divisors : tuple of float
+        n of span / n for load that comes and goes, and for all load [-].
+
+    Returns
+    -------
+    tuple of Check
+        The checks, each for the combination that asks most [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not in its range.
+    OutsideRule
+        When the section is outside the rules.
+
+    Notes
+    -----
+    AISC 360-16 F2, F11, G2. How the web bears the push of the seat (J10) needs the fillet, and is not
+    checked.
+
+    Examples
+    --------
+    >>> steel_beam_checks(steel_shape("W8x18"), (), unbraced_length=0.0, left=None, right=None,
+    ...     divisors=(360, 240))
+    Traceback (most recent call last):
+    ...
+    structlib.ground.refusals.BadInput: demands must hold at least one solved combination
+    """
+    check_steel_section(section)
+    if not demands:
+        raise BadInput("demands must hold at least one solved combination")
+    moment = steel_moment(section, unbraced_length=unbraced_length)
+    shear, shear_clause = steel_shear(section)
+    bent = max(demands, key=lambda one: abs(one.solution.extremes.moment.value))
+    pushed = max(demands, key=lambda one: abs(one.solution.extremes.shear.value))
+    peak, cut = bent.solution.extremes.moment, pushed.solution.extremes.shear
+    braced = Factor(
+        "L_b", unbraced_length / ft, f"feet between braces: the beam {moment.state}", moment.clause
+    )
+    checks = [
+        Check(
+            name="bending",
+            kind="bending",
+            sentence=f"pushed past this the steel {moment.state}",
+            asked=abs(peak.value),
+            given=moment.allowed,
+            share=abs(peak.value) / moment.allowed,
+            dimension="moment",
+            position=peak.position,
+            where="where the moment peaks",
+            combination=bent.combination.name,
+            clause=moment.clause,
+            formula=f"M <= M_n / 1.67, {moment.formula}",
+            substitute=(("M", abs(peak.value), "moment"), ("M_n", moment.nominal, "moment")),
+            factors=(braced,),
+            verified=moment.verified,
+        ),
+        Check(
+            name="shear",
+            kind="shear",
+            sentence="the web is sheared through",
+            asked=abs(cut.value),
+            given=shear,
+            share=abs(cut.value) / shear,
+            dimension="force",
+            position=cut.position,
+            where="at the end",
+            combination=pushed.combination.name,
+            clause=shear_clause,
+            formula="V <= 0.6 F_y d t_w / safety",
+            substitute=(
+                ("V", abs(cut.value), "force"),
+                ("F_y", section.yield_strength, "stress"),
+                ("d", section.depth, "section length"),
+                ("t_w", section.web, "section length"),
+            ),
+            verified=least_verified(
+                [section.verified, steel_known("shear_yield_share", "shear_safety_rolled")]
+            ),
+        ),
+    ]
+    checks += _seat_checks(section, demands, left, right)
+    return tuple(checks + _sag_checks(section, demands, divisors))
+
+
+def steel_conditions(section, *, unbraced_length):
+    """Return what must hold on site for the checks of a steel beam to mean anything.
+
+    Parameters
+    ----------
+    section : SteelSection
+        A rolled shape or a plate [-].
+    unbraced_length : float
+        Unbraced length that was used [mm].
+
+    Returns
+    -------
+    tuple of str
+        Conditions to verify [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not in its range.
+
+    Examples
+    --------
+    >>> steel_conditions(steel_shape("W8x18"), unbraced_length=0.0)[0]
+    'the pushed flange is held sideways all along, by a floor that is fastened to it'
+    """
+    check_steel_section(section)
+    check_member_length("unbraced length", unbraced_length)
+    held = (
+        "the pushed flange is held sideways all along, by a floor that is fastened to it"
+        if unbraced_length == 0
+        else f"the pushed flange is held sideways at least every {unbraced_length / ft:g} ft"
+    )
+    return (
+        held,
+        "a wood nailer on the flange does this only where its bolts and the joists' fasteners are made "
+        "for it",
+        "both ends are held against rolling over",
+        "the web over the seats and under posts is checked by the engineer (not here)",
+        "the steel's grade is known: old beams are weaker",
+    )
+
+
+# ---- parts ------------------------------------------------------------------------------------------------
+
+
+def _twist(section):
+    """J c / (S h_o), with the twisting constant of the flat plates."""
+    between = section.depth - section.flange
+    clear = section.depth - 2 * section.flange
+    constant = (2 * section.flange_width * section.flange**3 + clear * section.web**3) / 3
+    return constant / (section.section_modulus * between)
+
+
+def _flange_radius(section):
+    """r_ts of a doubly symmetric shape: its square is I_y h_o / (2 S_x)."""
+    between = section.depth - section.flange
+    return sqrt(section.weak_inertia * between / (2 * section.section_modulus))
+
+
+def _shape_moment(section, unbraced, shape, plastic_length, elastic_length):
+    strength, modulus = section.yield_strength, steel_factor("modulus")
+    plastic = strength * section.plastic_modulus
+    if unbraced <= plastic_length:
+        return plastic, "yields", "AISC 360-16 F2.1", "M_n = F_y Z"
+    low = steel_factor("residual_share") * strength * section.section_modulus
+    if unbraced <= elastic_length:
+        along = (unbraced - plastic_length) / (elastic_length - plastic_length)
+        found = shape * (plastic - (plastic - low) * along)
+        text = "M_n = C_b (M_p - (M_p - 0.7 F_y S)(L_b - L_p) / (L_r - L_p))"
+        return min(found, plastic), "rolls over after yield began", "AISC 360-16 F2.2(b)", text
+    lean = unbraced / _flange_radius(section)
+    stress = (
+        shape * pi**2 * modulus / lean**2 * sqrt(1 + steel_factor("twist_share") * _twist(section) * lean**2)
+    )
+    return (
+        min(stress * section.section_modulus, plastic),
+        "rolls over",
+        "AISC 360-16 F2.2(c)",
+        "M_n = F_cr S, F_cr = C_b pi^2 E / (L_b / r_ts)^2 sqrt(1 + 0.078 J / (S h_o) (L_b / r_ts)^2)",
+    )
+
+
+def _plate_moment(section, unbraced, shape, plastic_length, elastic_length):
+    strength, modulus = section.yield_strength, steel_factor("modulus")
+    first = strength * section.section_modulus
+    plastic = min(strength * section.plastic_modulus, steel_factor("plate_shape_limit") * first)
+    if unbraced <= plastic_length:
+        return plastic, "yields", "AISC 360-16 F11.1", "M_n = F_y Z <= 1.6 M_y"
+    lean = unbraced * section.depth / section.web**2
+    if unbraced <= elastic_length:
+        found = shape * (
+            (steel_factor("plate_constant") - steel_factor("plate_slope") * lean * strength / modulus) * first
+        )
+        text = "M_n = C_b (1.52 - 0.274 (L_b d / t^2) F_y / E) M_y"
+        return min(found, plastic), "rolls over after yield began", "AISC 360-16 F11.2(a)", text
+    stress = steel_factor("plate_elastic") * modulus * shape / lean
+    text = "M_n = F_cr S, F_cr = 1.9 E C_b / (L_b d / t^2)"
+    return min(stress * section.section_modulus, plastic), "rolls over", "AISC 360-16 F11.2(b)", text
+
+
+def _seat_checks(section, demands, left, right):
+    """Wood below a flange is crushed like wood below a beam; other seats are the engineer's."""
+    checks = []
+    for end, seat, place in (("left", left, 0), ("right", right, -1)):
+        if seat.below != "plate" or seat.below_bearing is None:
+            continue
+        worst = max(demands, key=lambda one: one.solution.reactions[place].force)
+        reaction = worst.solution.reactions[place].force
+        stress = bearing_stress(reaction=reaction, width=section.flange_width, bearing_length=seat.length)
+        checks.append(
+            Check(
+                name=f"bearing, {end} seat, {seat.below_name or 'plate below'}",
+                kind="bearing",
+                sentence="the wood below is crushed by the flange",
+                asked=stress,
+                given=seat.below_bearing,
+                share=stress / seat.below_bearing,
+                dimension="stress",
+                position=seat.length / 2 if place == 0 else demands[0].span - seat.length / 2,
+                where=f"at the {end} seat",
+                combination=worst.combination.name,
+                clause="NDS 2018 3.10.2",
+                formula="f = R / (b * seat) <= F_perp'",
+                substitute=(
+                    ("R", reaction, "force"),
+                    ("b", section.flange_width, "section length"),
+                    ("seat", seat.length, "section length"),
+                ),
+                verified=least_verified([section.verified, seat.below_verified]),
+            )
+        )
+    return checks
+
+
+def _sag_checks(section, demands, divisors):
+    live, total = divisors
+    checks = []
+    cases = [
+        ("live", "sag under live load", live, [d for d in demands if d.variable is not None], "variable")
+    ]
+    cases.append(("total", "sag under all load", total, list(demands), "solution"))
+    for _, name, divisor, listed, field_name in cases:
+        if not listed:
+            continue
+        worst = max(listed, key=lambda one: abs(getattr(one, field_name).extremes.deflection.value))
+        peak = getattr(worst, field_name).extremes.deflection
+        limit = worst.span / divisor
+        checks.append(
+            Check(
+                name=name,
+                kind="sag",
+                sentence="the low point hangs this far down; steel does not creep",
+                asked=abs(peak.value),
+                given=limit,
+                share=abs(peak.value) / limit,
+                dimension="small length",
+                position=peak.position,
+                where="at the low point",
+                combination=worst.combination.name,
+                clause="IRC R301.7",
+                formula=f"sag <= span / {divisor:.0f}",
+                substitute=(("sag", abs(peak.value), "small length"), ("span", worst.span, "length")),
+                verified=least_verified([section.verified, steel_known("modulus")]),
+            )
+        )
+    return checks

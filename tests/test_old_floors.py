@@ -1,0 +1,328 @@
+"""Sag grids, unknown wood, a new beam under an old floor, heavy things, and signs sorted."""
+
+import math
+
+import numpy
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from structlib.ground.lumber import find_material
+from structlib.ground.measured_sections import measured_section
+from structlib.ground.refusals import BadInput, OutsideRule
+from structlib.ground.units import ft, inch, lb, plf, psf, psi
+from structlib.house.mid_beam import beam_line_load, with_mid_beam
+from structlib.house.patch_loads import HeavyThing, find_heavy_thing, heavy_things, patch_on_joists, tile_load
+from structlib.house.sag import Part, read_sag, sag_parts, sag_ratio
+from structlib.house.triage import signs, triage
+from structlib.house.unknown_wood import Unknown, measured_unknowns, unknown_range
+from structlib.mechanics import vibration
+from structlib.mechanics.round_taper import tapered_diameter, tapered_log
+from structlib.rules.ca.vibration import bare_span, point_load_limit, vibration_span
+from structlib.rules.us.old_joists import candidate_woods, compared_woods, old_joist_shares
+
+# ---- sag ----
+
+
+def test_sag_of_a_known_surface_whatever_its_tilt():
+    """A parabola of 3/4 in on 16 ft is L/256; a tilt put on top changes the tilt only."""
+    places = numpy.linspace(0, 16 * ft, 9)
+    bowl = -4 * 0.75 * inch * places * (16 * ft - places) / (16 * ft) ** 2
+    for along, across in ((0.0, 0.0), (0.01, -0.02), (-0.03, 0.005)):
+        grid = [bowl + along * places + across * 16 * inch * line for line in range(4)]
+        found = read_sag(places, grid, line_spacing=16 * inch)
+        assert found.worst.sag == pytest.approx(0.75 * inch)
+        assert found.worst.ratio == pytest.approx(256)
+        assert found.worst.place == pytest.approx(8 * ft)
+        assert found.tilt_along == pytest.approx(-along, abs=1e-9)
+        assert found.tilt_across == pytest.approx(-across, abs=1e-9)
+        level = bowl.mean()
+        assert found.out_of_plane == pytest.approx(level - bowl.min())
+    assert sag_ratio(span=225 * inch, sag=0.625 * inch) == pytest.approx(360)
+
+
+def test_worst_line_is_the_least_ratio_and_a_crown_is_no_sag():
+    found = read_sag([0.0, 1000.0, 2000.0], [[0, -5, 0], [0, -9, 0], [0, 4, 0]])
+    assert found.worst.number == 2 and found.lines[2].ratio == math.inf and found.lines[2].sag == 0.0
+    assert found.lines[2].sags[1] == -4.0
+
+
+@given(st.lists(st.floats(-20, 20), min_size=5, max_size=5), st.floats(-0.02, 0.02), st.floats(-100, 100))
+@settings(max_examples=50)
+def test_sag_of_a_line_does_not_see_level_or_tilt(heights, tilt, level):
+    places = numpy.arange(5) * 900.0
+    plain = read_sag(places, [heights]).worst
+    tilted = read_sag(places, [numpy.array(heights) + tilt * places + level]).worst
+    assert tilted.sag == pytest.approx(plain.sag, abs=1e-9)
+
+
+def test_parts_of_a_sag_add_up_at_both_ends():
+    parts = sag_parts(measured=25.0, stiff_sag=5.0, soft_sag=8.0, least_creep=1.5, most_creep=2.0)
+    assert parts.elastic == Part(5.0, 8.0) and parts.creep == Part(2.5, 8.0)
+    assert parts.unexplained == Part(25.0 - 16.0, 25.0 - 7.5)
+    assert parts.comes_back == Part(5.0, 8.0) and parts.stays == Part(17.0, 20.0)
+    stiff = sag_parts(measured=3.0, stiff_sag=5.0, soft_sag=8.0, least_creep=1.5, most_creep=2.0)
+    assert stiff.comes_back == Part(3.0, 3.0) and stiff.stays == Part(0.0, 0.0) and stiff.unexplained.most < 0
+
+
+# ---- unknown wood ----
+
+
+def test_share_of_a_measured_joist_by_hand():
+    """2x8 full size, Eastern White Pine No.2, 13 ft at 16 in, 30 + 10 psf, in pounds and inches."""
+    found = old_joist_shares(
+        find_material("Eastern White Pine", "No.2"),
+        measured_section("sawn", width=2 * inch, depth=8 * inch),
+        span=13 * ft,
+        spacing=16 * inch,
+        dead=10 * psf,
+        live=30 * psf,
+    )
+    per_inch, span = 40 * (16 / 12) / 12, 156.0  # lb/in: 40 psf on 16 in
+    stress = per_inch * span**2 / 8 / (2 * 8**2 / 6)
+    value = 575 * 1.1 * 1.15  # size factor of the next nominal depth, 10 in
+    assert found.bending_stress / psi == pytest.approx(stress)
+    assert found.bending == pytest.approx(stress / value)
+    sag = 5 * per_inch * 30 / 40 * span**4 / (384 * 1.1e6 * 2 * 8**3 / 12)
+    assert found.sag == pytest.approx(sag / (span / 360))
+    assert found.shear_stress / psi == pytest.approx(1.5 * per_inch * span / 2 / 16)
+    assert found.greatest == max(found.bending, found.shear, found.sag)
+
+
+def test_no_repetitive_factor_beyond_two_feet():
+    joist = measured_section("sawn", width=2 * inch, depth=8 * inch)
+    wood = find_material("Hem-Fir", "No.2")
+    near, far = (
+        old_joist_shares(wood, joist, span=10 * ft, spacing=gap, dead=10 * psf, live=30 * psf)
+        for gap in (24 * inch, 24.1 * inch)
+    )
+    assert near.bending_value / far.bending_value == pytest.approx(1.15)
+
+
+@given(st.floats(12, 16), st.floats(7, 8.5), st.floats(1.6, 2.2), st.floats(30, 40), st.integers(0, 30))
+@settings(max_examples=60)
+def test_any_joist_between_lies_inside_the_range(span, depth, width, live, wood_number):
+    """Both ends bracket every wood and every size in between: the share rises or falls with each."""
+    woods = candidate_woods(width=1.6 * inch, depth=7.5 * inch)
+
+    def share(span, depth, width, live, wood):
+        section = measured_section("sawn", width=width * inch, depth=depth * inch)
+        return old_joist_shares(
+            wood, section, span=span * ft, spacing=16 * inch, dead=10 * psf, live=live * psf
+        ).greatest
+
+    ends = (
+        Unknown("span", (12.0, 16.0)),
+        Unknown("depth", (7.5, 8.5)),
+        Unknown("width", (1.6, 2.2)),
+        Unknown("live", (30.0, 40.0)),
+        Unknown("wood", (woods[0], woods[wood_number % len(woods)])),
+    )
+    if woods[0] is ends[-1].values[1]:
+        ends = ends[:-1] + (Unknown("wood", (woods[0], woods[1])),)
+    found = unknown_range(share, ends)
+    inside = share(span, max(7.5, depth), width, live, ends[-1].values[1])
+    assert found.least.answer * (1 - 1e-9) <= inside <= found.greatest.answer * (1 + 1e-9)
+
+
+def test_both_ends_are_the_corners_and_the_widest_swing_comes_first():
+    found = unknown_range(lambda a, b: 10 * a + b, [Unknown("a", (1, 2, 3), 1), Unknown("b", (1, 2, 3), 1)])
+    assert (found.least.answer, found.greatest.answer, found.middle) == (11, 33, 22)
+    assert found.least.values == {"a": 1, "b": 1} and [one.name for one in found.swings] == ["a", "b"]
+    assert found.swings[0].size == 20 and measured_unknowns(x=(1, 3))[0].values == (1.0, 2.0, 3.0)
+
+
+def test_every_candidate_answers_from_the_best_to_the_worst():
+    for shape, width, depth in (
+        ("sawn", 1.5, 7.25),
+        ("sawn", 4.0, 8.0),
+        ("round", 8.0, 8.0),
+        ("half round", 10, 5),
+    ):
+        section = measured_section(shape, width=width * inch, depth=depth * inch)
+        found = compared_woods(section, span=12 * ft, spacing=16 * inch, dead=10 * psf, live=30 * psf)
+        assert len(found) >= 12 and list(found) == sorted(found, key=lambda one: one.greatest)
+        assert found[0].verified in ("recalled", "recalled-agrees", "computed", "back-solved")
+
+
+# ---- a beam under the middle ----
+
+
+def test_mid_beam_in_exact_shares():
+    found = with_mid_beam(span=16 * ft, lasting=13 * plf, passing=53 * plf, bending_stiffness=4.5e11)
+    w, L = 66 * plf, 16 * ft
+    assert found.before.sagging == pytest.approx(w * L**2 / 8)
+    assert found.after.hogging == pytest.approx(w * (L / 2) ** 2 / 8)
+    assert found.after.sagging == pytest.approx(9 / 128 * w * (L / 2) ** 2)
+    assert found.after.middle == pytest.approx(1.25 * w * L / 2) and found.after.end == pytest.approx(
+        0.375 * w * L / 2
+    )
+    cut = with_mid_beam(span=L, lasting=13 * plf, passing=53 * plf, bending_stiffness=4.5e11, joists="cut")
+    assert cut.after.middle == pytest.approx(w * L / 2) and cut.after.hogging == pytest.approx(0, abs=1e-3)
+    assert cut.after.sag == pytest.approx(cut.before.sag / 16)
+    assert found.after.middle / cut.after.middle == pytest.approx(1.25)
+    assert beam_line_load(found.after.middle, spacing=16 * inch) == pytest.approx(found.after.middle / 406.4)
+
+
+def test_a_snug_beam_takes_only_what_comes_later():
+    """By superposition: the lasting load stays on the long span, the passing load goes on two."""
+    found = with_mid_beam(
+        span=16 * ft, lasting=13 * plf, passing=53 * plf, bending_stiffness=4.5e11, snug=True
+    )
+    assert found.after.middle == pytest.approx(1.25 * 53 * plf * 8 * ft)
+    none = with_mid_beam(span=16 * ft, lasting=13 * plf, passing=0.0, bending_stiffness=4.5e11, snug=True)
+    assert none.after.middle == pytest.approx(0, abs=1e-6 * 13 * plf * 16 * ft)
+    assert none.after.sagging == pytest.approx(none.before.sagging)
+
+
+# ---- heavy things ----
+
+
+def test_tub_by_hand():
+    tub = find_heavy_thing("cast-iron tub")
+    assert tub.weight / lb == pytest.approx(325 + 180 + 45 * 62.4 * 231 / 1728)
+    assert tile_load() / psf == pytest.approx(16) and tile_load(mortar="1 in mortar") / psf == pytest.approx(
+        23
+    )
+
+
+@pytest.mark.parametrize("direction, joists", [("across the joists", 5), ("along the joists", 3)])
+@pytest.mark.parametrize("offset", [0.0, 100.0, -200.0])
+def test_joists_under_a_patch_take_all_of_it(direction, joists, offset):
+    tub = find_heavy_thing("cast-iron tub")
+    under = patch_on_joists(
+        tub,
+        span=12 * ft,
+        spacing=16 * inch,
+        lasting=10 * psf,
+        design=50 * psf,
+        place=6 * ft,
+        direction=direction,
+        offset=offset,
+    )
+    assert sum(one.weight for one in under) == pytest.approx(tub.weight)
+    assert abs(len(under) - joists) <= 1
+    along = tub.length if direction.startswith("along") else tub.width
+    for one in under:  # an even patch in the middle: P L / 4 less P c / 8
+        assert one.patch_moment == pytest.approx(one.weight * (12 * ft / 4 - along / 8))
+        floor = 10 * psf * 16 * inch * (12 * ft) ** 2 / 8
+        assert one.moment == pytest.approx(one.patch_moment + floor)
+        assert one.share == pytest.approx(one.moment / (5 * floor))
+
+
+def test_every_heavy_thing_has_a_weight_and_fits_a_long_floor():
+    for name in heavy_things():
+        thing = find_heavy_thing(name)
+        assert thing.weight > 0 and thing.verified == "recalled"
+        assert patch_on_joists(
+            thing, span=16 * ft, spacing=16 * inch, lasting=0.0, design=50 * psf, place=8 * ft
+        )
+
+
+# ---- signs ----
+
+
+def test_outside_causes_come_first_and_gates_are_kept():
+    found = triage(signs())
+    sides = [lead.side for lead in found.leads]
+    assert sides == sorted(sides, key=["outside", "inside"].index)
+    assert len(found.gates) == 4 and all("call" in gate or "looked at" in gate for gate in found.gates)
+    assert triage(["bouncy floor"]).gates == () and triage([]).leads == ()
+    for sign in signs():
+        assert triage([sign]).leads
+    assert all(lead.verified == "common practice" and lead.look_next for lead in found.leads)
+
+
+# ---- refusals ----
+
+
+@pytest.mark.parametrize(
+    "ask",
+    [
+        lambda: read_sag([0.0, 1.0], [[0.0, 1.0]]),
+        lambda: read_sag([0.0, 2.0, 1.0], [[0.0, 1.0, 0.0]]),
+        lambda: read_sag([0.0, 1.0, 2.0], [[0.0, 1.0]]),
+        lambda: read_sag([0.0, 1.0, 2.0], [[0.0, math.nan, 0.0]]),
+        lambda: read_sag([0.0, 1.0, 2.0], []),
+        lambda: read_sag([0.0, 1.0, 2.0], [[0.0, "low", 0.0]]),
+        lambda: read_sag([0.0, 1.0, 400 * ft], [[0.0, 1.0, 0.0]]),
+        lambda: read_sag([0.0, 1.0, 2.0], [[0.0, 1.0, 0.0]], line_spacing=0),
+        lambda: sag_ratio(span=100.0, sag=0.0),
+        lambda: sag_parts(measured=1.0, stiff_sag=3.0, soft_sag=2.0, least_creep=1.5, most_creep=2.0),
+        lambda: sag_parts(measured=-1.0, stiff_sag=1.0, soft_sag=2.0, least_creep=1.5, most_creep=2.0),
+        lambda: unknown_range(lambda a: a, [Unknown("a", (1,))]),
+        lambda: unknown_range(lambda a: a, []),
+        lambda: unknown_range(lambda a: a, [Unknown("a", (1, 2)), Unknown("a", (1, 2))]),
+        lambda: unknown_range(lambda a: a, [Unknown("a", (1, 2), 5)]),
+        lambda: unknown_range(lambda **a: 1, [Unknown(str(i), tuple(range(50))) for i in range(4)]),
+        lambda: measured_unknowns(depth=(8.0, 7.0)),
+        lambda: measured_unknowns(depth=8.0),
+        lambda: with_mid_beam(span=400 * ft, lasting=1.0, passing=1.0, bending_stiffness=1e12),
+        lambda: with_mid_beam(span=5000.0, lasting=0.0, passing=0.0, bending_stiffness=1e12),
+        lambda: with_mid_beam(span=5000.0, lasting=1.0, passing=1.0, bending_stiffness=1e12, joists="hinged"),
+        lambda: with_mid_beam(
+            span=5000.0, lasting=1.0, passing=1.0, bending_stiffness=1e12, joists="cut", snug=True
+        ),
+        lambda: beam_line_load(100.0, spacing=0.0),
+        lambda: find_heavy_thing("bath"),
+        lambda: tile_load(mortar="thin"),
+        lambda: patch_on_joists("tub", span=3600.0, spacing=400.0, lasting=0.0, design=0.002, place=1800.0),
+        lambda: patch_on_joists(
+            HeavyThing("box", 1.0, 900.0, 900.0, "seen"),
+            span=3600.0,
+            spacing=400.0,
+            lasting=0.0,
+            design=0.002,
+            place=100.0,
+        ),
+        lambda: triage("sagging floor"),
+        lambda: triage(["saggy floor"]),
+        lambda: candidate_woods(width=1 * inch, depth=8 * inch),
+        lambda: old_joist_shares(
+            find_material("Hem-Fir", "No.2"), (2, 8), span=3600.0, spacing=400.0, dead=0.0, live=0.001
+        ),
+        lambda: vibration.simple_span_frequency(bending_stiffness=0.0, line_weight=1.0, span=1.0),
+        lambda: vibration.frequency_from_sag(sag=-1.0),
+        lambda: vibration.midspan_weight_frequency(
+            bending_stiffness=1.0, line_weight=1.0, span=1.0, point_weight=-1.0
+        ),
+        lambda: tapered_log(start_diameter=0.0, end_diameter=1.0, span=1.0, line_load=1.0, modulus=1.0),
+        lambda: tapered_log(start_diameter=[1.0], end_diameter=1.0, span=1.0, line_load=1.0, modulus=1.0),
+        lambda: tapered_diameter(start_diameter=1.0, end_diameter=1.0, span=1.0, position=2.0),
+        lambda: bare_span(bending_stiffness=math.inf),
+        lambda: point_load_limit(span=100.0),
+        lambda: vibration_span(modulus=1e4, width=38, depth=235, spacing=400, subfloor=15.5, tied="straps"),
+        lambda: vibration_span(
+            modulus=[1e4], width=38, depth=235, spacing=400, subfloor=15.5, tied="strapping"
+        ),
+    ],
+)
+def test_nonsense_is_refused(ask):
+    with pytest.raises(BadInput):
+        ask()
+
+
+@pytest.mark.parametrize(
+    "changed", [dict(width=45.0), dict(depth=300.0), dict(spacing=500.0), dict(subfloor=18.0)]
+)
+def test_vibration_rule_is_refused_outside_its_table(changed):
+    size = dict(modulus=1e4, width=38, depth=235, spacing=400, subfloor=15.5, tied="strapping") | changed
+    with pytest.raises(OutsideRule):
+        vibration_span(**size)
+
+
+def test_glue_and_thicker_subfloor_let_joists_span_farther():
+    size = dict(modulus=11000, width=38, depth=235, spacing=400, tied="bridging")
+    plain = vibration_span(subfloor=15.5, **size).span
+    assert vibration_span(subfloor=19.0, **size).span / plain == pytest.approx(math.exp(0.37 - 0.31))
+    assert vibration_span(subfloor=15.5, fixing="glued", **size).span / plain == pytest.approx(math.exp(0.1))
+
+
+def test_short_spans_join_long_ones_at_three_metres():
+    """K and its limit K3 meet where the span is exactly 3 m, and below it the help stands still."""
+    for depth in range(90, 287, 7):
+        found = vibration_span(
+            modulus=11000, width=38, depth=depth, spacing=400, subfloor=15.5, tied="strapping"
+        )
+        assert found.short == (found.bare_span * math.exp(0.25 - 0.33 * math.log(depth / 184)) <= 3000)
+        assert found.short == (found.span <= 3000)

@@ -1,0 +1,231 @@
+"""The page of old wood without a browser: its picture over a sweep, its rows, its gates."""
+
+import random
+import re
+
+import pytest
+
+from structlib.ground.lumber import find_material
+from structlib.ground.measured_sections import measured_section
+from structlib.ground.units import ft, inch, lb, psf, psi
+from structlib.pages import old_wood_tables as tables
+from structlib.pages.controls import Pick, Slide
+from structlib.pages.old_wood_page import OldWoodPage
+from structlib.pages.show import start_values
+from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
+from structlib.rules.us import notches
+from structlib.rules.us.old_joists import compared_woods, old_joist_shares
+
+FRAMES = ("page", "wide", "tall")
+PAGE = OldWoodPage()
+
+
+def drawn(number, system="us"):
+    """One of many sets of values: ends, starts and places between, the same ones every time."""
+    draw, page = random.Random(number), OldWoodPage(system)
+    values = start_values(page)
+    for control in page.controls({}):
+        if isinstance(control, Pick):
+            values[control.name] = draw.choice(control.options)[1]
+            continue
+        value = draw.choice(
+            (control.low, control.high, control.default, draw.uniform(control.low, control.high))
+        )
+        if isinstance(control, Slide):
+            value = control.low + round((value - control.low) / control.step) * control.step
+        values[control.name] = int(value) if control.dimension == "count" else value
+    return values
+
+
+@pytest.mark.parametrize("frame", FRAMES)
+@pytest.mark.parametrize("system", ["us", "metric"])
+def test_no_label_meets_another_and_nothing_leaves_the_picture(frame, system):
+    page = OldWoodPage(system)
+    for number in range(120):
+        values = drawn(number, system)
+        scene = page.compute(values, start_values(page) if number % 2 else None, frame).scene
+        assert label_overlaps(scene) == [] and outside(scene) == [], values
+        assert not re.search(r"\bnan\b|\binf\b|None", scene.alt), scene.alt
+
+
+@pytest.mark.parametrize("frame", FRAMES)
+def test_the_camera_stays(frame):
+    """An inch of depth is as tall at every span, and a foot of span as long at every depth."""
+
+    def whole(**changes):
+        scene = PAGE.compute(start_values(PAGE, cut="none", **changes), frame=frame).scene
+        body = next(item for item in flat(scene.items) if isinstance(item, Polygon) and item.role == "wood")
+        xs, ys = [x for x, _ in body.points], [y for _, y in body.points]
+        return max(xs) - min(xs), max(ys) - min(ys), min(xs), max(ys)
+
+    long, tall, left, base = whole(span=16 * ft, depth=12 * inch)
+    for span, depth in ((6 * ft, 3 * inch), (20 * ft, 14 * inch), (13 * ft, 7.5 * inch)):
+        found = whole(span=span, depth=depth)
+        assert found[0] / span == pytest.approx(long / (16 * ft)) and found[1] / depth == pytest.approx(
+            tall / (12 * inch)
+        )
+        assert found[2:] == pytest.approx((left, base))
+        assert found[0] / span == pytest.approx(found[1] / depth), "one scale both ways"
+
+
+def test_the_words_of_the_picture_say_what_it_shows():
+    alt = PAGE.compute(start_values(PAGE)).scene.alt
+    for words in (
+        "13 ft",
+        "2 in x 7 1/2 in",
+        "A notch in the top, 3 ft from the left",
+        "a sixth of the depth",
+        "Best:",
+        "Worst:",
+    ):
+        assert words in alt
+    refused = PAGE.compute(start_values(PAGE, size=2 * inch)).scene
+    assert "refused" in refused.alt and "crossed out" in refused.alt and "refuses" in refused.title
+
+
+def test_a_ghost_is_drawn_and_changes_no_row():
+    values, before = start_values(PAGE, depth=9 * inch), start_values(PAGE)
+    with_ghost, without = PAGE.compute(values, before), PAGE.compute(values)
+    assert with_ghost.rows == without.rows
+    roles = {item.role for item in flat(with_ghost.scene.items) if hasattr(item, "role")}
+    assert "ghost" in roles
+
+
+@pytest.mark.parametrize("changes", [{"kind": "engineered"}, {"state": "crack"}, {"state": "rot"}])
+def test_a_gate_withdraws_every_verdict_and_leaves_what_is_asked(changes):
+    shown = PAGE.compute(start_values(PAGE, **changes))
+    assert len(shown.gates) == 1 and "Stop and call" in shown.scene.title
+    assert all(row[2] == "" and row[3] == "" for row in shown.rows)
+    asked = PAGE.compute(start_values(PAGE)).rows
+    assert [row[1] for row in shown.rows[:3]] == [row[1] for row in asked[:3]]
+    assert "Best" not in shown.scene.alt and "%" not in shown.scene.alt
+
+
+def test_rows_are_those_of_the_rules():
+    """Numbers of a single wood and size, asked directly."""
+    values = start_values(PAGE, wood="Hem-Fir", cut="none", span=12 * ft, depth=9.25 * inch, width=1.5 * inch)
+    rows = {row[0]: row for row in PAGE.compute(values).rows}
+    section = measured_section("sawn", width=1.5 * inch, depth=9.25 * inch)
+    loads = dict(span=12 * ft, spacing=16 * inch, dead=10 * psf, live=30 * psf)
+    found = [
+        old_joist_shares(find_material("Hem-Fir", grade), section, **loads)
+        for grade in ("Select Structural", "No.1", "No.2", "No.3")
+    ]
+    shares = [one.bending for one in found]
+    assert rows["bending"][1] == f"{found[0].bending_stress / psi:.0f} psi"
+    assert rows["bending"][3] == f"{100 * min(shares):.0f} % to {100 * max(shares):.0f} %"
+    sags = [one.sag for one in found]
+    assert rows["sag under live load"][3] == f"{100 * min(sags):.0f} % to {100 * max(sags):.0f} %"
+
+
+def test_the_notched_end_and_the_wood_left_are_worked_out():
+    values = start_values(PAGE, wood="No.2", cut="notch bottom", place=0.0, size=1.5 * inch, length=6 * inch)
+    rows = {row[0]: row for row in PAGE.compute(values).rows}
+    push = 40 * 16 / 12 * 13 / 2
+    assert rows["push on the notched end"][1] == f"{push:.0f} lb"
+    can = [
+        notches.tension_notch_shear(
+            shear_value=wood.wood.shear, width=2 * inch, depth=7.5 * inch, remaining=6 * inch
+        )
+        for wood in compared_woods(
+            measured_section("sawn", width=2 * inch, depth=7.5 * inch),
+            span=13 * ft,
+            spacing=16 * inch,
+            dead=10 * psf,
+            live=30 * psf,
+        )
+        if wood.wood.grade in ("No.2", "No.1/No.2")
+    ]
+    assert rows["push on the notched end"][2] == f"{min(can) / lb:.0f} lb to {max(can) / lb:.0f} lb"
+    assert rows["depth of the notch"][3] == "80 %" and "length of the notch" not in rows
+
+
+def test_a_refused_cut_is_refused_by_every_reason():
+    rows = PAGE.compute(
+        start_values(
+            PAGE,
+            width=4 * inch,
+            depth=9 * inch,
+            cut="notch bottom",
+            place=6.5 * ft,
+            size=2 * inch,
+            length=6 * inch,
+        )
+    ).rows
+    refused = [row[0] for row in rows if "refused" in row[3]]
+    assert refused == [
+        "depth of the notch",
+        "length of the notch",
+        "outside the middle third",
+        "tension side",
+    ]
+
+
+def test_a_thin_end_asks_more_and_a_known_wood_shrinks_the_range():
+    def used(**changes):
+        now = PAGE.case(
+            tuple(start_values(PAGE, cut="none", shape="round", depth=8 * inch, **changes).items())
+        )
+        return now.used
+
+    even, thin = used(), used(taper=2 * inch)
+    assert thin[0].share > even[0].share and thin[1].share > even[1].share
+    known = used(wood="Hem-Fir")
+    assert even[0].share <= known[0].share <= known[1].share <= even[1].share
+
+
+def test_every_page_carries_its_caution_and_how_well_its_values_are_known():
+    for number in range(30):
+        shown = PAGE.compute(drawn(number))
+        assert "licensed engineer" in shown.notes[-1]
+        assert any("Design values" in note for note in shown.notes)
+
+
+def test_the_range_is_the_brute_force_of_its_unknowns():
+    """The least and greatest of the table against every corner, worked out without the range."""
+    from itertools import product
+
+    rows = {row[0]: row for row in tables.unknowns().rows}
+    answers = []
+    species = ("Douglas Fir-Larch", "Hem-Fir", "Spruce-Pine-Fir", "Northern Species", "Eastern White Pine")
+    for name, width, depth, span, live in product(
+        species, (1.875, 2.125), (7.25, 7.75), (12.75, 13.25), (30, 40)
+    ):
+        for grade in ("Select Structural", "No.1", "No.2"):
+            try:
+                wood = find_material(name, grade)
+            except ValueError:
+                wood = find_material(name, "No.1/No.2")
+            section = measured_section("sawn", width=width * inch, depth=depth * inch)
+            answers.append(
+                old_joist_shares(
+                    wood, section, span=span * ft, spacing=16 * inch, dead=10 * psf, live=live * psf
+                ).greatest
+            )
+    least, most = (float(text.split()[0]) / 100 for text in rows["all of them"][2:])
+    assert least <= min(answers) + 0.006 and max(answers) - 0.006 <= most
+
+
+@pytest.mark.parametrize("frame", FRAMES)
+def test_the_picture_of_sag_is_clear(frame):
+    scene = tables.sag_picture(frame).scene
+    assert label_overlaps(scene) == [] and outside(scene) == [] and "L/178" in scene.alt
+
+
+def test_tables_say_what_is_well_known():
+    """Shares that follow from geometry alone, by exact arithmetic."""
+    import math
+
+    logs = {row[0]: row[1:] for row in tables.log_shapes().rows}
+    assert logs["8 in round log"][1] == f"{100 * math.pi / 32 * 6:.0f} %"
+    assert logs["the square sawn out of it"][1:] == ("35 %", "25 %")
+    cuts = {row[0]: row[1:] for row in tables.cuts().rows}
+    assert cuts["notch, a sixth of the depth"][0] == "69 %" and cuts["hole, a third, at mid-depth"] == (
+        "96 %",
+        "96 %",
+    )
+    beams = {row[0]: row for row in tables.new_beam().rows}
+    assert (
+        beams["beam, joists run through"][4] == "325 plf" and beams["beam, joists cut on it"][4] == "260 plf"
+    )
+    assert tables.tapered_logs().rows[0][1:] == ("6 ft 6 in", "1.00", "8.00 in")

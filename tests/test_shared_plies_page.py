@@ -1,0 +1,257 @@
+"""The page of shared plies: its picture in every frame, its rows against direct calls, its gates, its
+template."""
+
+import itertools
+import re
+import xml.etree.ElementTree as ElementTree
+
+import pytest
+
+from structlib.ground.refusals import BadInput
+from structlib.ground.units import ft, inch, plf, psi
+from structlib.mechanics import formulas
+from structlib.mechanics.composite import loose_stiffness
+from structlib.pages import shared_plies_tables as tables
+from structlib.pages.shared_plies_page import ARRANGEMENTS, UnlikePliesPage
+from structlib.pages.show import start_values
+from structlib.pictures.labels import Label
+from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
+from structlib.pictures.template import MARGIN, drilling_template, save_template
+
+KINDS = [kind for _, kind in ARRANGEMENTS]
+FRAMES = ("page", "wide", "tall")
+
+
+def _shown(page=None, before=None, frame="page", **changes):
+    page = page or UnlikePliesPage()
+    return page.compute(start_values(page, **changes), before=before, frame=frame)
+
+
+@pytest.mark.parametrize("frame", FRAMES)
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("system", ["us", "metric"])
+def test_no_label_overlaps_or_leaves_the_picture(system, kind, frame):
+    page = UnlikePliesPage(system=system)
+    slips = (0.0, 0.5, 1.0) if kind == "stack" else (1.0,)
+    sizes = ((5.5, 1, 5.5), (9.25, 2, 9.25), (11.25, 4, 11.25))
+    for span, (depth, plies, new), load, slip in itertools.product(
+        (4 * ft, 20 * ft), sizes, (1 * plf, 1000 * plf), slips
+    ):
+        scene = _shown(
+            page,
+            frame=frame,
+            arrangement=kind,
+            span=span,
+            depth=depth * inch,
+            plies=plies,
+            new_depth=new * inch,
+            load=load,
+            slip=slip,
+            lands="side" if plies == 2 else "top",
+        ).scene
+        assert label_overlaps(scene) == [] and outside(scene) == []
+
+
+def _fixed_labels(scene):
+    """Where the labels stand; what they say may change."""
+    return [(item.x, item.y, item.anchor) for item in flat(scene.items) if type(item) is Label]
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_labels_keep_their_places_while_a_slider_moves(kind):
+    page = UnlikePliesPage()
+    places = set()
+    for span in (8 * ft, 9 * ft, 12 * ft):
+        # the caption may need a line more or less, so it is left out
+        scene = _shown(page, arrangement=kind, span=span, slip=0.5).scene
+        places.add(tuple(place for place in _fixed_labels(scene) if 70 < place[1] < 640))
+    assert len(places) == 1
+
+
+@pytest.mark.parametrize("kind", ["sister", "partial", "flitch"])
+def test_the_section_keeps_its_scale_while_its_sizes_change(kind):
+    def ply_width(**changes):
+        scene = _shown(arrangement=kind, **changes).scene
+        first = next(item for item in flat(scene.items) if type(item) is Polygon and item.role == "wood_cut")
+        xs = [x for x, _ in first.points]
+        return max(xs) - min(xs)
+
+    assert ply_width(depth=5.5 * inch) == pytest.approx(ply_width(depth=11.25 * inch, plies=4))
+
+
+def test_the_ghost_changes_no_row_and_is_drawn_dashed():
+    page = UnlikePliesPage()
+    values, before = start_values(page), start_values(page, new_depth=7.25 * inch)
+    plain, ghost = page.compute(values), page.compute(values, before)
+    assert plain.rows == ghost.rows and plain.notes == ghost.notes
+    assert sum(getattr(item, "role", "") == "ghost" for item in flat(ghost.scene.items)) == 2
+    assert "Dashed" in ghost.scene.caption
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_alternative_text_says_what_the_picture_says(kind):
+    scene = _shown(arrangement=kind).scene
+    shares = re.findall(r"(\d+) %", scene.alt.split("shares of the bending:")[1].split(".")[0])
+    assert 99 <= sum(map(int, shares)) <= 101
+    assert scene.title in scene.alt and "sags" in scene.alt
+
+
+def test_gates_withdraw_the_verdicts_and_leave_what_is_asked():
+    for changes in ({"arrangement": "stack", "slip": 0.4}, {"arrangement": "flitch", "lands": "side"}):
+        open_rows = _shown(**{**changes, "slip": 1.0, "lands": "top"}).rows
+        shown = _shown(**changes)
+        assert len(shown.gates) == 1 and shown.gates[0].endswith("only what is asked is shown.")
+        for row in shown.rows:
+            if row[0].startswith(("bending", "sag")):
+                assert row[1] and row[2] == row[3] == ""
+        assert any("%" in row[3] for row in open_rows)
+    assert _shown().gates == ()
+
+
+def test_rows_are_what_direct_calls_give():
+    page = UnlikePliesPage()
+    values = start_values(page, span=10 * ft, load=400 * plf)
+    case, rows = page.case(tuple(values.items())), page.compute(values).rows
+    moment = 400 * plf * (10 * ft) ** 2 / 8
+    # two old 2x10 of 1.6 million psi beside 1 3/4 in of LVL of 2.0 million, all 9 1/4 in deep
+    whole = (1.6e6 * 3.0 + 2.0e6 * 1.75) * psi * inch * (9.25 * inch) ** 3 / 12
+    assert loose_stiffness(case.parts) == pytest.approx(whole)
+    old = 1.6e6 * psi * 9.25 * inch / 2 * moment / whole
+    assert rows[0][1] == f"{old / psi:,.0f} psi"
+    sag = formulas.simple_uniform_deflection(line_load=400 * plf, span=10 * ft, bending_stiffness=whole)
+    assert next(row for row in rows if row[0] == "sag")[1] == f"{sag / inch:.2f} in"
+
+
+def test_a_partial_sister_sags_between_none_and_full_and_more_when_shorter():
+    page = UnlikePliesPage()
+
+    def sag(**changes):
+        return max(page.case(tuple(start_values(page, **changes).items())).sag)
+
+    full, lengths = sag(), [sag(arrangement="partial", length=part) for part in (0.9, 0.7, 0.5, 0.3)]
+    assert full < lengths[0] < lengths[1] < lengths[2] < lengths[3] < 1.75 * full
+
+
+def test_the_last_note_is_the_caution_and_words_pass_no_verdict():
+    from structlib.pages.beam_page import CAUTION
+
+    for kind in KINDS:
+        shown = _shown(arrangement=kind)
+        assert shown.notes[-1] == CAUTION
+        text = " ".join(
+            [*shown.notes, *shown.gates, shown.scene.alt, *(cell for row in shown.rows for cell in row)]
+        )
+        assert not re.search(r"\b(safe|approved|OK)\b", text)
+
+
+# ---- the tables -------------------------------------------------------------------------------------------
+
+
+def test_stacks_run_from_twice_to_eight_times():
+    shares = [float(row[2].split()[0]) for row in tables.stack_table().rows]
+    assert shares[0] == 2.0 and shares[-1] == 8.0 and shares == sorted(shares)
+
+
+def test_the_four_ways_are_four_and_the_shallow_pocket_takes_its_toll():
+    wide = {row[0]: row for row in tables.four_ways_table().rows}
+    tight = {row[0]: row for row in tables.four_ways_table(left=9.25 * inch, right=7.25 * inch).rows}
+    assert list(wide) == list(tight) == ["sawn", "LVL", "flitch", "steel"]
+    assert not any("over" in row[3] for row in wide.values())
+    assert "over" in tight["sawn"][3] and "over" not in tight["steel"][3]
+
+
+# ---- the template, in true size
+# -----------------------------------------------------------------------------
+
+SVG = "{http://www.w3.org/2000/svg}"
+
+
+def _millimetres(text):
+    return float(text.removesuffix("mm"))
+
+
+def test_the_template_is_in_true_size():
+    beam, bolts, _ = tables._example_bolts()
+    sheet = tables.template_sheet(start=0.0, end=30 * inch)
+    root = ElementTree.fromstring(sheet.text)
+    x, y, width, height = map(float, root.get("viewBox").split())
+    # one unit of the drawing is one millimetre of the print
+    assert (x, y) == (0, 0)
+    assert _millimetres(root.get("width")) == pytest.approx(width, abs=0.06)
+    assert _millimetres(root.get("height")) == pytest.approx(height, abs=0.06)
+    frame = next(one for one in root.iter(f"{SVG}rect") if one.get("class") == "beam")
+    assert float(frame.get("width")) == pytest.approx(30 * 25.4, abs=1e-3)
+    assert float(frame.get("height")) == pytest.approx(9.25 * 25.4, abs=1e-3)
+    ruler = next(one for one in root.iter(f"{SVG}path") if one.get("class") == "ruler")
+    assert float(re.search(r"h([\d.]+)", ruler.get("d"))[1]) == pytest.approx(101.6, abs=1e-3)
+    holes = [one for one in root.iter(f"{SVG}circle")]
+    expected = [hole for hole in bolts.holes if hole.along <= 30 * inch]
+    assert len(holes) == len(expected) >= 4
+    lower = float(frame.get("y")) + float(frame.get("height"))
+    for circle, hole in zip(holes, expected):
+        assert float(circle.get("cx")) - MARGIN == pytest.approx(hole.along, abs=1e-3)
+        assert lower - float(circle.get("cy")) == pytest.approx(hole.up, abs=1e-3)
+        assert 2 * float(circle.get("r")) == pytest.approx(12.7, abs=1e-3)
+
+
+def test_a_stretch_further_along_counts_from_the_same_end():
+    start = 60 * inch
+    root = ElementTree.fromstring(tables.template_sheet(start=start, end=start + 40 * inch).text)
+    _, bolts, _ = tables._example_bolts()
+    inside = [hole.along for hole in bolts.holes if start <= hole.along <= start + 40 * inch]
+    found = [float(one.get("cx")) - MARGIN + start for one in root.iter(f"{SVG}circle")]
+    assert found == pytest.approx(inside, abs=1e-3) and found
+
+
+def test_a_template_is_written_whole_and_never_over_another(tmp_path, monkeypatch):
+    text, path = tables.template_sheet().text, tmp_path / "left end.svg"
+    assert save_template(text, path).read_text(encoding="utf-8") == text
+    with pytest.raises(BadInput, match="exists already"):
+        save_template(text, path)
+    assert (
+        save_template(text + "<!-- -->", path, overwrite=True)
+        .read_text(encoding="utf-8")
+        .endswith("<!-- -->")
+    )
+    assert [one.name for one in tmp_path.iterdir()] == ["left end.svg"]
+
+    def broken(*_):
+        raise OSError("the disk is full")
+
+    import os
+
+    monkeypatch.setattr(os, "replace", broken)
+    before = path.read_text(encoding="utf-8")
+    with pytest.raises(OSError, match="full"):
+        save_template(text, path, overwrite=True)
+    assert path.read_text(encoding="utf-8") == before and len(list(tmp_path.iterdir())) == 1
+
+
+@pytest.mark.parametrize(
+    "ask",
+    [
+        lambda folder: save_template("no template", folder / "a.svg"),
+        lambda folder: save_template(tables.template_sheet().text, folder / "a.png"),
+        lambda folder: save_template(tables.template_sheet().text, folder / "nowhere" / "a.svg"),
+        lambda folder: tables.template_sheet(start=0.0, end=1 * inch),
+        lambda folder: tables.template_sheet(start=0.0, end=9 * ft),
+        lambda folder: tables.template_sheet(start=8 * inch, end=14 * inch),
+        lambda folder: drilling_template(
+            [(50.0, 50.0)], diameter=0.0, depth=200.0, start=0.0, end=300.0, title=""
+        ),
+    ],
+)
+def test_bad_templates_are_refused(ask, tmp_path):
+    with pytest.raises(BadInput):
+        ask(tmp_path)
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_plate_cut_at_mid_span_leaves_the_wood_to_carry_all():
+    rows = tables.plate_pieces_table().rows
+    # w L^2 / 8 over 12.25 ft, on two 2x10 of 21.39 in3 each, with the bending value that the check shows
+    load = 550 + (2 * 1.5 * 9.25 / 144) * 34 + 0.5 * 9 / 144 * 490
+    stress = load * 12.25**2 / 8 * 12 / (2 * 21.390625)
+    assert rows[0][3] == "-"
+    assert int(rows[1][3].split()[0]) == pytest.approx(100 * stress / 990, abs=1.5)
+    assert int(rows[2][3].split()[0]) < int(rows[1][3].split()[0])
