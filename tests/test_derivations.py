@@ -184,3 +184,17 @@ def test_sympy_loads_only_when_a_derivation_is_asked_for():
         env={"PYTHONPATH": ":".join(sys.path)},
     )
     assert answer.stdout.strip() == "False"
+
+
+SAMPLE = {
+    "length": 12 * ft, "section length": 9.25 * inch, "small length": 0.4 * inch, "force": 1000 * lb,
+    "line load": 50 * plf, "area load": 3000 * psf, "stress": 900 * psi, "moment": 1e6, "inertia": 4e7,
+    "stiffness": 4e11, "ratio": 0.25, "count": 3, "acceleration": 9806.65, "area": 8000.0,
+    "offset": 2 * ft, "overhang": 3 * ft, "weight density": 23.6e-6,
+}  # fmt: skip
+
+
+def test_every_last_line_takes_numbers(derivation):
+    for ending in derivation.endings:
+        values = {name: SAMPLE.get(name, SAMPLE.get(dimension)) for name, (_, dimension) in ending.inputs.items()}
+        assert "**" in derivations.with_numbers(derivation, values)

@@ -71,6 +71,8 @@ GOOD_OTHERS = [
     ("0.83", "ratio", Fraction(83, 100)),
     ("3", "count", 3),
     ("180 deg", "angle", Fraction(math.pi)),
+    ("9.5 Hz", "frequency", Fraction(19, 2)),
+    ("9.81 m/s2", "acceleration", Fraction(9810)),
 ]
 
 REFUSED = [

@@ -53,6 +53,9 @@ SHOWN = [
     (0.9996, "ratio", "us", "99.96 %"),
     (3, "count", "us", "3"),
     (26.565 * deg, "angle", "us", "26.6 deg"),
+    (9.47, "frequency", "us", "9.5 Hz"),
+    (9806.65, "acceleration", "us", "32.2 ft/s\u00b2"),
+    (9806.65, "acceleration", "metric", "9.81 m/s\u00b2"),
     (-0.001 * lb, "force", "us", "0 lb"),
 ]
 

@@ -61,6 +61,8 @@ SPELLINGS = {
                   "kn-m2": u.kN * u.m**2, "n-mm2": 1.0},
     "weight density": {**dict.fromkeys(("pcf", "lb/ft3", "lb/cu ft"), u.pcf), "kn/m3": u.kN_per_m3},
     "angle": dict.fromkeys(("deg", "degree", "degrees", "°"), u.deg),
+    "frequency": dict.fromkeys(("hz", "hertz", "/s", "1/s"), 1.0),
+    "acceleration": {"ft/s2": u.ft, "m/s2": u.m, "mm/s2": 1.0},
     "ratio": {"%": 0.01, "percent": 0.01, "": 1.0},
     "count": {"": 1.0},
 }
@@ -81,6 +83,8 @@ _SUGGESTED = {
     "stiffness": (("million lb-in2", "kN-m2"), "158 million lb-in2"),
     "weight density": (("pcf", "kN/m3"), "34 pcf"),
     "angle": (("deg",), "26.6 deg"),
+    "frequency": (("Hz",), "9.5 Hz"),
+    "acceleration": (("ft/s2", "m/s2"), "32.2 ft/s2"),
     "ratio": (("%",), "83 %"),
     "count": ((), "3"),
 }

@@ -39,6 +39,8 @@ _FORMS = {
                   _Form(u.kN * u.m**2, "kN-m²", 1, 10000)),
     "weight density": (_Form(u.pcf, "pcf", 1, trimmed=True), _Form(u.kN_per_m3, "kN/m³", 2)),
     "angle": (_Form(u.deg, "deg", 1, trimmed=True),) * 2,
+    "frequency": (_Form(1.0, "Hz", 1),) * 2,
+    "acceleration": (_Form(u.ft, "ft/s²", 1), _Form(u.m, "m/s²", 2)),
     "ratio": (_Form(0.01, "%", 0),) * 2,
     "count": (_Form(1.0, "", 0),) * 2,
 }

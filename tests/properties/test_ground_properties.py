@@ -28,6 +28,8 @@ ROUNDING = {
     "stiffness": (9999e6 * lb * inch**2, 0.05e6 * lb * inch**2, 0.5 * kN * m**2),
     "weight density": (500 * pcf, pcf / 20, 0.005e-6),
     "angle": (90 * deg, deg / 20, deg / 20),
+    "frequency": (500.0, 0.05, 0.05),
+    "acceleration": (30000.0, ft / 20, 5.0),
     "ratio": (5.0, 0.005, 0.005),
 }
 
