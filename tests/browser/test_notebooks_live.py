@@ -213,7 +213,7 @@ def test_prediction_is_committed_before_the_answer_by_keyboard(notebook):
     button.focus()
     notebook.keyboard.press("Enter")
     notebook.wait_for_function(
-        "() => /Yes\\\\.|Not quite/.test(document.querySelector('.sl-predict').innerText)"
+        "() => /Yes\\.|Not quite/.test(document.querySelector('.sl-predict').innerText)"
     )
 
 
