@@ -390,3 +390,25 @@ def test_nothing_is_called_safe():
 def test_a_rulebook_made_elsewhere_is_taken():
     mine = Combination("D + W", (("dead", 1.0),), 1.6, "ten minutes", "2.4.1", "recalled")
     assert column_checks(SQUARE, [ColumnDemand(mine, 2000 * lb)])[0].combination == "D + W"
+
+
+def test_off_the_middle_each_ply_rolls_by_itself():
+    """Worked by hand in pounds and inches: three 2x6 of Hem-Fir No.2, 8 ft, 6,000 lb one inch off."""
+    post = Column(find_material("Hem-Fir", "No.2"), 1.5 * inch, 5.5 * inch, 8 * ft, plies=3)
+    live = RULEBOOK.combinations({"live"})[1]
+    checks = column_checks(post, [ColumnDemand(live, 6000 * lb, eccentricity=1 * inch)])
+    share = next(check.share for check in checks if check.name == "bending and compression")
+    f_c, f_e = 6000 / (4.5 * 5.5), 6000 * 1 / (4.5 * 5.5**2 / 6)
+
+    def root(ratio, c):  # the shape that C_P and C_L share
+        return (1 + ratio) / (2 * c) - (((1 + ratio) / (2 * c)) ** 2 - ratio / c) ** 0.5
+
+    crushing = 1300 * 1.1
+    across = 0.822 * 470_000 / (96 / 4.5) ** 2
+    value = crushing * 0.6 * root(across / crushing, 0.8)
+    single = 850 * 1.3
+    rolling = 1.2 * 470_000 / (1.84 * 96 * 5.5 / 1.5**2)
+    bending = single * root(rolling / single, 0.95)
+    depth = 0.822 * 470_000 / (96 / 5.5) ** 2
+    expected = (f_c / value) ** 2 + f_e * (1 + 0.234 * f_c / depth) / (bending * (1 - f_c / depth))
+    assert share == pytest.approx(expected, rel=1e-6) and 0.67 < expected < 0.69

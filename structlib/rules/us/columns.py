@@ -379,9 +379,10 @@ def _bent(column, demand, found):
         _refuse_across(column)
     value, used = bending.bending_value(
         column.material,
-        width=column.width,
+        # nails slip: against rolling sideways each ply counts by itself, on the careful side
+        width=column.ply_width,
         depth=column.depth,
-        plies=int(column.plies),
+        plies=1,
         ply_width=column.ply_width,
         # a load off the middle along the depth can roll the post sideways between what holds its width
         unbraced_length=_unheld(column) if depthwise else 0.0,
