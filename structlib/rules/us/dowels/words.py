@@ -10,6 +10,7 @@ from structlib.rules.check import least_verified
 from structlib.rules.us.inputs import check_size
 
 MODES = {"single": ("Im", "Is", "II", "IIIm", "IIIs", "IV"), "double": ("Im", "Is", "IIIs", "IV")}
+#: What happens in each mode, for the reader.
 MODE_WORDS = {
     "Im": "the wood of the main member crushes along the whole fastener",
     "Is": "the side member crushes along the whole fastener",

@@ -1,0 +1,35 @@
+"""Rafter ties, collar ties, ridges and heel joints (IRC 2021 R802), and bolted joints in rafters (NDS 2018).
+
+What the code lists is looked up and never stretched; what a joint is asked for is worked out beside it. How
+a pair of rafters stands is in ``structlib.mechanics.frames``.
+"""
+
+from .bolted_joints import (  # noqa: F401
+    bolted_rafter_joint,
+    net_section_check,
+)
+from .heel_joints import (  # noqa: F401
+    HEEL_EDITION,
+    HeelCell,
+    HeelComparison,
+    HeelLoad,
+    HeelNails,
+    compare_heel_table,
+    heel_joint_nails,
+    heel_model,
+    heel_table_nails,
+)
+from .ridges import (  # noqa: F401
+    RidgeAnswer,
+    ridge_beam_needed,
+    ridge_board_checks,
+)
+from .ties import (  # noqa: F401
+    TIE_WORDS,
+    TieAdjustment,
+    collar_tie_checks,
+    rafter_tie_checks,
+    raised_tie_adjustment,
+    raised_tie_demand,
+    tie_kind,
+)

@@ -1,0 +1,43 @@
+"""Snow on a roof (ASCE 7-16 chapter 7), and roof live load (IRC R301.6), on plan.
+
+A ground snow load counts for nothing without its edition and basis, so every rule here takes a
+``GroundSnow``. Not here: snow that slides from a higher roof, drifts at parapets and in valleys, ice at
+eaves, curved and sawtooth roofs.
+"""
+
+from .balanced import (  # noqa: F401
+    EXPOSURES,
+    RISK_CATEGORIES,
+    ROUGHNESSES,
+    SURFACES,
+    THERMAL_CONDITIONS,
+    exposure_factor,
+    flat_roof_snow,
+    importance_factor,
+    minimum_low_slope_snow,
+    rain_on_snow,
+    slope_factor,
+    sloped_roof_snow,
+    thermal_change,
+    thermal_factor,
+)
+from .ground_loads import (  # noqa: F401
+    BASIS,
+    EDITION,
+    GroundSnow,
+    ground_snow,
+    snow_density,
+    snow_depth_load,
+)
+from .live_or_snow import (  # noqa: F401
+    RoofLoadChoice,
+    roof_live_load,
+    roof_live_or_snow,
+)
+from .moved import (  # noqa: F401
+    GableSnow,
+    StepDrift,
+    drift_height,
+    step_drift,
+    unbalanced_gable,
+)
