@@ -1,0 +1,106 @@
+"""How a nail, a lag screw and a bolt give way across a joint, and the distances each wants, as tables."""
+
+from math import pi
+
+from structlib.ground.lumber import find_material
+from structlib.ground.showing import show
+from structlib.ground.units import inch
+from structlib.pages.show import Table
+from structlib.rules.us import dowels
+
+
+def _fasteners():
+    return (
+        dowels.nail("10d common"),
+        dowels.nail("16d common"),
+        dowels.lag_screw(0.375 * inch, length=4 * inch),
+        dowels.bolt(0.5 * inch),
+    )
+
+
+def _joint(ply_width):
+    """A thick main member with one ply on its side, loaded across the grain of both, and its wood."""
+    wood = find_material("Douglas Fir-Larch", "No.2")
+    given = dict(specific_gravity=wood.specific_gravity, angle=pi / 2)
+    main = dowels.wood_piece(thickness=2 * ply_width, **given)
+    return wood, main, dowels.wood_piece(thickness=ply_width, **given)
+
+
+def ways_to_give_way(ply_width=1.5 * inch, system="us"):
+    """Compare what one nail, lag screw and bolt pass from a side ply to the plies behind it, and how they yield.
+
+    Parameters
+    ----------
+    ply_width : float
+        Thickness of the side ply; the plies behind it are twice as thick together [mm].
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+
+    Returns
+    -------
+    structlib.pages.show.Table
+        One row a fastener: value, the lowest of its yield modes in words, and the highest of the others [-].
+
+    Examples
+    --------
+    >>> [row[0] for row in ways_to_give_way().rows]
+    ['10d common nail', '16d common nail', '3/8 in lag screw', '1/2 in bolt']
+    >>> ways_to_give_way().rows[3][2]
+    'the fastener bends once, in the main member, and the side member crushes (IIIs)'
+    """
+    wood, main, side = _joint(ply_width)
+    rows = []
+    for fastener in _fasteners():
+        found = dowels.lateral_value(fastener, main=main, side=side)
+        hardest, most = max(found.modes, key=lambda mode: mode[1])
+        rows.append(
+            (
+                fastener.name,
+                show(found.value, "force", system),
+                f"{dowels.MODE_WORDS[found.mode]} ({found.mode})",
+                f"{show(most, 'force', system)} ({hardest})",
+            )
+        )
+    caption = (
+        f"One fastener, {show(ply_width, 'section length', system)} of {wood.name} on the side, load across the "
+        "grain, ten years of load. Yield equations of NDS 2018 12.3, recalled."
+    )
+    return Table(("fastener", "passes", "it gives way when", "its hardest way would take"), rows, caption)
+
+
+def distances_wanted(ply_width=1.5 * inch, system="us"):
+    """List how far a nail, a lag screw and a bolt stand from ends, edges and each other, load across the grain.
+
+    Parameters
+    ----------
+    ply_width : float
+        Thickness of the side ply; the plies behind it are twice as thick together [mm].
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+
+    Returns
+    -------
+    structlib.pages.show.Table
+        One row a fastener: distances from which on its whole value counts [-].
+
+    Examples
+    --------
+    >>> distances_wanted().rows[3][:3]
+    ('1/2 in bolt', '2 in', '2 in')
+    """
+    _, main, side = _joint(ply_width)
+    rows = []
+    for fastener in _fasteners():
+        found = dowels.lateral_value(fastener, main=main, side=side)
+        slender = None
+        if not dowels.is_thin(fastener.diameter):
+            slender = min(found.main_length, found.side_length) / fastener.diameter
+        wants = dowels.least_distances(fastener, load="perpendicular", slenderness=slender)
+        full = {
+            name: show(wants[name][0], "section length", system)
+            for name in ("end", "edge", "in a row", "between rows")
+        }
+        rule = "guidance, no rule" if dowels.is_thin(fastener.diameter) else "NDS 2018 12.5.1"
+        rows.append((fastener.name, *full.values(), f"{rule}, {wants['end'][3]}"))
+    head = ("fastener", "end", "loaded edge", "in a row", "between rows", "known")
+    return Table(head, rows, "Least distances for the whole value. For bolts and lags a row runs with the load.")
