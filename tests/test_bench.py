@@ -14,6 +14,7 @@ from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch
 from structlib.pages import exercises, predictions
 from structlib.pages.beam_page import BeamPage
+from structlib.pages.show import start_values
 from structlib.pages.bench import Bench, Practice, Predict, picture_html
 from structlib.pages.boards_page import BoardsPage
 from structlib.pages.controls import Box, Pick, Slide, Steps, Switch
@@ -272,6 +273,17 @@ def test_a_depth_that_is_not_sold_is_taken_to_the_nearest_and_said_so():
     _widget(bench, "sl-box-depth").value = "9 in"
     assert bench.values["depth"] == pytest.approx(9.25 * inch)
     assert "9 1/4 in" in _status(bench)
+
+
+def test_the_factor_for_three_plies_is_said_where_it_is_taken():
+    """NDS 4.3.9: 1.15 for three or more; 2-ply beams and timbers have none."""
+
+    def told(**changes):
+        page = BeamPage()
+        return [note for note in page.compute(start_values(page, **changes)).notes if "repetitive" in note]
+
+    assert told(plies=2) == [] and told(plies=3, wood="fir timber") == []
+    assert len(told(plies=3)) == 1 and "1.15" in told(plies=3)[0] and "NDS 2018 4.3.9" in told(plies=3)[0]
 
 
 def test_depths_follow_the_wood():

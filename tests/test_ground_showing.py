@@ -52,6 +52,8 @@ SHOWN = [
     (1.004, "ratio", "us", "100.4 %"),
     (0.9996, "ratio", "us", "99.96 %"),
     (3, "count", "us", "3"),
+    (99.44 * psf, "area load", "us", "99.4 psf"),
+    (518.4 * psf, "area load", "us", "518 psf"),
     (26.565 * deg, "angle", "us", "26.6 deg"),
     (9.47, "frequency", "us", "9.5 Hz"),
     (9806.65, "acceleration", "us", "32.2 ft/s\u00b2"),

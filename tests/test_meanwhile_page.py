@@ -88,6 +88,7 @@ def test_rows_of_the_worked_wall_are_hand_arithmetic():
     assert rows["moment in a joist over it"][0] == "133 lb-ft"
     # 480 lb and 13.33 plf on a 12 ft joist, 2 ft from its end: 480 x 2 x 10 / 12 + 13.33 x 2 x 10 / 2
     assert rows["moment in a joist below"][0] == "933 lb-ft"
+    assert "nobody on that floor" in rows["moment in a joist below"][1]
     assert rows["on 4 ft of temporary wall"][0] == "1,440 lb"
 
 
@@ -108,6 +109,57 @@ def test_uplift_of_an_empty_floor_is_shown_under_a_full_one_too():
     rows = rows_of(page, above=600 * plf)
     assert rows["each outside wall keeps"][1] == ""
     assert rows["each outside wall keeps, floor empty"][1].startswith("uplift")
+
+
+def test_people_on_the_lever_alone_bring_the_uplift_gate():
+    page = MeanwhilePage()
+    for way in ("cut", "outside"):
+        shown = page.compute(start_values(page, way=way, offset=5 * ft))
+        rows = {row[0]: row[1:] for row in shown.rows}
+        who = "each outside wall" if way == "cut" else "far wall"
+        # (120 - 500) / 7 = -54.3 plf, though the empty floor keeps 17.1 plf
+        assert rows[f"{who} keeps, floor empty"] == ("17.1 plf", "")
+        assert rows[f"{who} keeps, people at the worst places"][0] == "-54.3 plf"
+        assert any("rise" in gate for gate in shown.gates) and "54.3 plf" in shown.scene.title
+    default = rows_of(page)
+    assert default["each outside wall keeps, people at the worst places"] == ("40 plf", "")
+
+
+def test_joists_in_one_piece_ask_more_of_a_wall_with_people_on_its_side_only():
+    rows = rows_of(MeanwhilePage(), way="continuous")
+    # 391.6 plf with people everywhere; three moments with 40 psf on two of the three stretches: 500.9 plf
+    assert rows["each temporary wall"][0] == "392 plf"
+    assert rows["one of them, people at the worst places"][0] == "501 plf"
+    assert rows["the same, people on the other side only"] == ("-31.1 plf", "the joists rise off it")
+    assert rows["on 4 ft of temporary wall"][0] == "2,004 lb"
+
+
+def _three_moments(pushes, offset=2.0, span=12.0):
+    """Push of the left of two temporary walls by three moments; pushes are lb/ft on left, middle, right."""
+    side, gap = span - offset, 2 * offset
+    left, middle, right = pushes
+    # 2 (a + b) M1 + b M2 = -(w1 a^3 + w2 b^3) / 4, and the mirror of it
+    one = -(left * side**3 + middle * gap**3) / 4
+    two = -(middle * gap**3 + right * side**3) / 4
+    own, other = 2 * (side + gap), gap
+    first = (own * one - other * two) / (own**2 - other**2)
+    second = (own * two - other * one) / (own**2 - other**2)
+    return left * side / 2 - first / side + middle * gap / 2 + (second - first) / gap
+
+
+@pytest.mark.parametrize("frame", ["page", "wide", "tall"])
+def test_the_arrows_of_joists_in_one_piece_are_the_greater_push(frame):
+    places = itertools.product((10, 50), repeat=3)
+    most = max(_three_moments(one) for one in places)
+    page = MeanwhilePage()
+    scene = page.compute(start_values(page, way="continuous"), frame=frame).scene
+    texts = [label.text for label in labels_of(scene) if label.text.startswith("temporary")]
+    assert texts == [f"temporary: up to {most:.0f} plf"] * 2
+    assert "people at the worst places" in scene.caption and "people everywhere: both 783 plf" in scene.alt
+    # nobody there, or cut joists: one push only
+    for changes in ({"way": "continuous", "live": 0.0}, {"way": "cut"}):
+        plain = page.compute(start_values(page, **changes), frame=frame).scene
+        assert "up to" not in plain.alt and "worst places" not in plain.caption
 
 
 def test_joists_in_one_piece_are_compared_with_ten_eighths():
@@ -155,6 +207,11 @@ def test_rows_of_the_jack_are_direct_calls():
         "the member hangs on the jack alone",
     )
     assert rows["moment, lifted by the whole measured sag"] == ("-7,350 lb-ft", "bends up, over the jack")
+
+
+def test_the_jack_page_says_what_else_resists():
+    notes = JackPage().compute(start_values(JackPage())).notes
+    assert any("resist too, and ask more of the jack" in note for note in notes)
 
 
 def test_tables_of_the_notebook_say_where_they_come_from():

@@ -44,11 +44,19 @@ def test_notch_that_just_touches_the_middle_third_is_outside_it():
 
 
 @pytest.mark.parametrize("depth, over", [(2.25, False), (2.26, True)])
-def test_end_notch_is_asked_for_a_quarter_of_the_depth_and_nothing_else(depth, over):
+def test_end_notch_is_asked_for_a_quarter_of_the_depth_and_to_end_before_the_middle_third(depth, over):
     for start, end in ((0.0, 6.0), (140.0, 144.0)):
         found = notch_checks(JOIST, Notch(start * inch, end * inch, depth * inch, "bottom"))
-        assert [check.name for check in found] == ["depth of the notch"]
+        assert [check.name for check in found] == ["depth of the notch", "outside the middle third"]
+        assert found[1].share == 0.0
         assert (found[0].share > 1 + 1e-9) is over
+
+
+def test_an_end_notch_that_runs_into_the_middle_third_is_refused():
+    for start, end in ((0.0, 48.5), (95.5, 144.0), (0.0, 144.0)):
+        found = notch_checks(JOIST, Notch(start * inch, end * inch, inch, "top"))
+        assert next(one.share for one in found if one.name == "outside the middle third") > 1
+    assert notch_checks(JOIST, Notch(0.0, 48 * inch, inch, "top"))[1].share == 0.0
 
 
 @pytest.mark.parametrize(

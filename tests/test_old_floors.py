@@ -12,14 +12,21 @@ from structlib.ground.measured_sections import measured_section
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, plf, psf, psi
 from structlib.house.mid_beam import beam_line_load, with_mid_beam
-from structlib.house.patch_loads import HeavyThing, find_heavy_thing, heavy_things, patch_on_joists, tile_load
+from structlib.house.patch_loads import (
+    HeavyThing,
+    feet_on_two_joists,
+    find_heavy_thing,
+    heavy_things,
+    patch_on_joists,
+    tile_load,
+)
 from structlib.house.sag import Part, read_sag, sag_parts, sag_ratio
 from structlib.house.triage import signs, triage
 from structlib.house.unknown_wood import Unknown, measured_unknowns, unknown_range
 from structlib.mechanics import vibration
 from structlib.mechanics.round_taper import tapered_diameter, tapered_log
 from structlib.rules.ca.vibration import bare_span, point_load_limit, vibration_span
-from structlib.rules.us.old_joists import candidate_woods, compared_woods, old_joist_shares
+from structlib.rules.us.old_joists import candidate_woods, compared_woods, old_joist_shares, size_jumps
 
 # ---- sag ----
 
@@ -125,6 +132,36 @@ def test_any_joist_between_lies_inside_the_range(span, depth, width, live, wood_
     assert found.least.answer * (1 - 1e-9) <= inside <= found.greatest.answer * (1 + 1e-9)
 
 
+@pytest.mark.parametrize("low, high", [(5.0, 6.0), (7.0, 7.75), (7.25, 7.75), (9.0, 9.25), (5.25, 9.5)])
+def test_the_range_brackets_brute_force_across_the_steps_of_the_size_factor(low, high):
+    """A hair above 7 1/4 in a joist counts as a 2x10: hundreds of depths, none outside the range."""
+    wood = find_material("Hem-Fir", "No.2")
+
+    def bending(depth):
+        section = measured_section("sawn", width=2 * inch, depth=depth)
+        loads = dict(span=13 * ft, spacing=16 * inch, dead=10 * psf, live=30 * psf)
+        return old_joist_shares(wood, section, **loads).bending
+
+    def stress_over_value(depth):
+        """The same by hand, with the factors of NDS Table 4A: 6 in 1.3, 8 in 1.2, 10 in 1.1 (nominal)."""
+        factor = 1.3 if depth <= 5.5 else 1.2 if depth <= 7.25 else 1.1 if depth <= 9.25 else 1.0
+        return 40 * 16 / 144 * 156**2 / 8 * 6 / (2 * depth**2) / (850 * factor * 1.15)
+
+    ends = measured_unknowns(jumps={"depth": size_jumps()}, depth=(low * inch, high * inch))
+    found = unknown_range(bending, ends)
+    places = {low + (high - low) * k / 400 for k in range(401)}
+    places |= {
+        step + more for step in (5.5, 7.25, 9.25) for more in (0.0, 1e-4) if low <= step + more <= high
+    }
+    every = [stress_over_value(depth) for depth in places]
+    assert found.least.answer <= min(every) * (1 + 1e-9)
+    # just past a step, the range looks a millionth of the depth further and not a ten-thousandth of an inch
+    assert max(every) * (1 - 1e-9) <= found.greatest.answer <= max(every) * (1 + 5e-5)
+    if (low, high) == (7.25, 7.75):  # ends and middle alone would miss the worst: a 2x8 looks better there
+        plain = unknown_range(bending, measured_unknowns(depth=(low * inch, high * inch)))
+        assert plain.greatest.answer < max(every) * 0.98
+
+
 def test_both_ends_are_the_corners_and_the_widest_swing_comes_first():
     found = unknown_range(lambda a, b: 10 * a + b, [Unknown("a", (1, 2, 3), 1), Unknown("b", (1, 2, 3), 1)])
     assert (found.least.answer, found.greatest.answer, found.middle) == (11, 33, 22)
@@ -162,6 +199,25 @@ def test_mid_beam_in_exact_shares():
     assert cut.after.sag == pytest.approx(cut.before.sag / 16)
     assert found.after.middle / cut.after.middle == pytest.approx(1.25)
     assert beam_line_load(found.after.middle, spacing=16 * inch) == pytest.approx(found.after.middle / 406.4)
+
+
+def test_people_on_one_half_only_by_superposition():
+    """Two equal spans l, one loaded: R = 7/16 w l at its end, 10/16 w l in the middle, M = w l^2 / 16."""
+    dead, live, l = 13 * plf, 53 * plf, 8 * ft
+    common = dict(span=16 * ft, lasting=dead, passing=live, bending_stiffness=4.5e11)
+    found = with_mid_beam(**common, live_on="one half")
+    end = (3 / 8 * dead + 7 / 16 * live) * l
+    assert found.after.end == pytest.approx(end)
+    assert found.after.sagging == pytest.approx(end**2 / (2 * (dead + live)))
+    assert found.after.hogging == pytest.approx((dead / 8 + live / 16) * l**2)
+    assert found.after.middle == pytest.approx((10 / 8 * dead + 10 / 16 * live) * l)
+    assert found.before.sagging == pytest.approx((dead + live) * (2 * l) ** 2 / 8)
+    assert found.after.sagging > with_mid_beam(**common).after.sagging
+    cut = with_mid_beam(**common, joists="cut", live_on="one half")
+    assert cut.after.sagging == pytest.approx((dead + live) * l**2 / 8)
+    assert cut.after.middle == pytest.approx((dead + live / 2) * l)
+    with pytest.raises(BadInput, match="one half"):
+        with_mid_beam(**common, live_on="half")
 
 
 def test_a_snug_beam_takes_only_what_comes_later():
@@ -208,6 +264,25 @@ def test_joists_under_a_patch_take_all_of_it(direction, joists, offset):
         floor = 10 * psf * 16 * inch * (12 * ft) ** 2 / 8
         assert one.moment == pytest.approx(one.patch_moment + floor)
         assert one.share == pytest.approx(one.moment / (5 * floor))
+
+
+@pytest.mark.parametrize("direction, apart", [("across the joists", 18), ("along the joists", 48)])
+def test_a_tub_on_four_feet_is_two_point_loads_on_each_of_two_joists(direction, apart):
+    """880 lb: 220 lb on each foot, 6 in inside an outline of 60 x 30 in; pounds and inches."""
+    tub = find_heavy_thing("cast-iron tub")
+    floor = dict(span=13 * ft, spacing=16 * inch, lasting=10 * psf, design=40 * psf, place=6.5 * ft)
+    one = feet_on_two_joists(tub, direction=direction, **floor)
+    foot = (325 + 180 + 45 * 62.4 * 231 / 1728) / 4
+    moment = foot * (156 - apart) / 2
+    assert one.weight / lb == pytest.approx(2 * foot)
+    assert one.patch_moment / (lb * inch) == pytest.approx(moment)
+    own = 10 * 16 / 144 * 156**2 / 8
+    assert one.share == pytest.approx((moment + own) / (4 * own))
+    if direction.startswith("across"):  # two joists and not five
+        assert one.moment > max(under.moment for under in patch_on_joists(tub, direction=direction, **floor))
+    for bad in ({"inset": 16 * inch}, {"inset": -1.0}, {"place": 0.0}, {"direction": "up"}):
+        with pytest.raises(BadInput):
+            feet_on_two_joists(tub, **(floor | {"direction": direction} | bad))
 
 
 def test_every_heavy_thing_has_a_weight_and_fits_a_long_floor():
@@ -257,6 +332,7 @@ def test_outside_causes_come_first_and_gates_are_kept():
         lambda: unknown_range(lambda **a: 1, [Unknown(str(i), tuple(range(50))) for i in range(4)]),
         lambda: measured_unknowns(depth=(8.0, 7.0)),
         lambda: measured_unknowns(depth=8.0),
+        lambda: measured_unknowns(jumps={"width": (1.5,)}, depth=(7.0, 8.0)),
         lambda: with_mid_beam(span=400 * ft, lasting=1.0, passing=1.0, bending_stiffness=1e12),
         lambda: with_mid_beam(span=5000.0, lasting=0.0, passing=0.0, bending_stiffness=1e12),
         lambda: with_mid_beam(span=5000.0, lasting=1.0, passing=1.0, bending_stiffness=1e12, joists="hinged"),

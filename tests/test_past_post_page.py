@@ -13,13 +13,14 @@ from structlib.ground.units import ft, inch, kip, lb, plf, psi
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages import past_post_tables as tables
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.past_post_page import BEYOND_THE_WALL, PastPostPage
+from structlib.pages.past_post_page import BEYOND_THE_POST, BEYOND_THE_WALL, LONG_PIECES, PastPostPage
 from structlib.pages.show import published, start_values
 from structlib.pictures.drawings.past_post import draw_past_post, sample_view
 from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
 
 KINDS = ("over", "wall", "two", "three", "out")
 FRAMES = ("page", "wide", "tall")
+NO_POST = {"post_dead": 0.0, "post_live": 0.0}
 
 
 def _shown(system="us", frame="page", before=None, **changes):
@@ -130,13 +131,65 @@ def test_a_ghost_changes_the_picture_and_no_row():
 
 def test_a_post_past_a_foundation_wall_stops_and_withdraws_every_verdict():
     shown = _shown(kind="wall")
-    assert shown.gates == (BEYOND_THE_WALL,)
+    assert shown.gates[1:] == (BEYOND_THE_WALL,) and "A lifts" in shown.gates[0]
     assert all(row[2] == row[3] == "" for row in shown.rows)
-    assert _row(shown, "hold down A, D + L")[1] == "186 lb" and shown.scene.title.startswith(
-        "Stop and call first"
-    )
-    assert _shown(kind="wall", post_dead=0.0, post_live=0.0).gates == ()
-    assert _shown(kind="over").gates == ()
+    assert _row(shown, "hold down A, D + L")[1] == "186 lb"
+    assert shown.scene.title == "Stop and call first: A lifts, and 298 lb must hold it down"
+    assert _shown(kind="wall", **NO_POST).gates == ()
+
+
+def test_a_post_on_the_tip_stops_also_where_nothing_lifts():
+    """700 lb on a 1 ft tip: A keeps its push, and the post above still withdraws every verdict."""
+    shown = _shown(overhang=1 * ft, post_dead=200 * lb, post_live=500 * lb)
+    assert shown.gates == (BEYOND_THE_POST,) and not any("hold down" in row[0] for row in shown.rows)
+    assert all(row[2] == row[3] == "" for row in shown.rows)
+    assert shown.scene.title == "Stop and call first: only what is asked is shown"
+
+
+@pytest.mark.parametrize(
+    ("changes", "lifting", "most"),
+    [
+        # 71.7 plf x 15 ft x 4.5 ft / 12 ft less 500 lb x 3 / 12, 0.6 of it, against 90 and 375 lb
+        ({}, "Support A lifts", "298 lb"),
+        # no dead load but the beam's own: the live load of one span lifts the other end with w L / 16
+        ({"kind": "two", "dead": 0.0}, "Supports A and C lift", None),
+        # D + L leaves a push on A, and 0.6 D + L does not: that is enough
+        ({"kind": "two", "dead": 50 * plf}, "Supports A and C lift", None),
+    ],
+)
+def test_a_support_that_lifts_stops_and_withdraws_every_verdict(changes, lifting, most):
+    shown = _shown(**changes)
+    assert shown.gates[0].startswith(lifting) and (most is None or most in shown.gates[0])
+    assert all(row[2] == row[3] == "" for row in shown.rows)
+    assert any(row[0].startswith("hold down A") for row in shown.rows)
+    assert "%" not in shown.scene.alt and "Stop and call first" in shown.scene.alt
+
+
+def test_lift_under_the_careful_combination_alone_is_a_gate_too():
+    wood = find_material("Douglas Fir-Larch", "No.2", "2x12")
+    dead = _dead(wood, 3, 11.25 * inch) - 10 * plf
+    press, lift = 3 / 8 * dead * 12 * ft, 240 * plf * 12 * ft / 16
+    assert press > lift > 0.6 * press
+    shown = _shown(kind="two", dead=50 * plf)
+    assert _row(shown, "hold down A, D + L")[1] == "0 lb"
+    assert show(lift - 0.6 * press, "force") in shown.gates[0] and "0.6 of the dead load" in shown.gates[0]
+
+
+def test_without_the_post_above_the_stops_are_gone_and_shares_show():
+    """The step of the notebook that types 0 lb into both boxes."""
+    shown = _shown(**NO_POST)
+    assert shown.gates == () and sum(row[3].endswith("governs") for row in shown.rows) == 1
+    assert not any("hold down" in row[0] for row in shown.rows)
+    stress = 180 * psi
+    assert _row(shown, "shear, the whole push counts")[2] == show(stress, "stress")
+
+
+def test_long_sawn_pieces_are_told_to_have_joints():
+    assert LONG_PIECES in _shown(kind="two").notes and "common practice" in LONG_PIECES
+    assert LONG_PIECES in _shown(kind="three").notes and LONG_PIECES in _shown(kind="out").notes
+    assert LONG_PIECES not in _shown(kind="two", span=10 * ft).notes  # 20 ft in all
+    assert LONG_PIECES not in _shown(kind="two", wood="lvl 2.0").notes
+    assert LONG_PIECES not in _shown(kind="over", span=16 * ft, overhang=6 * ft).notes
 
 
 @pytest.mark.parametrize("kind", KINDS)
@@ -169,7 +222,6 @@ def test_rows_of_an_overhang_are_those_of_direct_calls():
     assert _row(shown, "moment the other way")[1] == show(moment, "moment")
     stress = moment / (4.5 * inch * (11.25 * inch) ** 2 / 6)
     assert _row(shown, "bending, the other way")[1] == show(stress, "stress")
-    assert _row(shown, "shear, the whole push counts")[2] == show(180 * psi, "stress")
 
 
 def test_rows_of_the_tip_are_those_of_the_solver():
@@ -185,9 +237,9 @@ def test_rows_of_the_tip_are_those_of_the_solver():
         )
     )
     row = _row(_shown(), "sag of the tip, live load")
-    assert row[1] == show(tip.deflection(15 * ft), "small length") and row[2] == show(
-        6 * ft / 360, "small length"
-    )
+    assert row[1] == show(tip.deflection(15 * ft), "small length") and row[2] == ""
+    calm = _row(_shown(**NO_POST), "sag of the tip, live load (up)")
+    assert calm[2] == show(6 * ft / 360, "small length")
 
 
 def test_rows_with_the_post_out_are_those_of_one_long_span():
@@ -209,8 +261,8 @@ def test_more_depth_never_asks_for_more_share():
 
 
 def test_one_check_governs():
-    for kind in ("over", "two", "three", "out"):
-        assert sum(row[3].endswith("governs") for row in _shown(kind=kind).rows) == 1
+    for kind in KINDS:
+        assert sum(row[3].endswith("governs") for row in _shown(kind=kind, **NO_POST).rows) == 1
 
 
 def test_no_load_but_its_own_weight_still_gives_a_picture():

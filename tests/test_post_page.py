@@ -1,5 +1,7 @@
 """The page of the post: what it draws over its controls, and that its rows are the library's own answers."""
 
+import math
+
 import pytest
 
 from structlib.ground.lumber import find_material
@@ -84,7 +86,19 @@ def test_rows_are_what_the_rules_answer_when_asked_directly():
     soil = footings.find_soil("clay or silt")
     thick = footings.pad_thickness(side=30 * inch, base=5.5 * inch)
     side = footings.pad_side(load=load, soil_pressure=soil.pressure, thickness=thick)
-    assert rows["pad side asked, this soil"][1] == show(side, "section length", precision=2)
+    up = math.ceil(side / inch * 2) / 2 * inch  # what is asked for is never rounded down
+    assert rows["pad side asked, this soil"][1] == show(up, "section length", precision=2)
+
+
+def test_one_side_loaded_stands_off_the_middle_of_the_post():
+    """Two ends on 4 1/2 in, each on half: by hand, 1697 plf on 7 ft one side and 617 plf on the other."""
+    own_dead = 602.0 + 33.6 * 6 * 11.25 / 144
+    full, empty = (own_dead + 1080) * 3.5, own_dead * 3.5
+    note = next(note for note in PAGE.compute(start_values(PAGE)).notes if "Both beam ends" in note)
+    push, off = (float(note.split(word)[0].split()[-1].replace(",", "")) for word in (" lb stand", " in off"))
+    assert push == pytest.approx(full + empty, rel=1e-3)
+    assert off == pytest.approx((full - empty) * (4.5 / 4) / (full + empty), abs=0.006)
+    assert not any("Both beam ends" in note for note in PAGE.compute(start_values(PAGE, ends=1)).notes)
 
 
 def test_a_post_too_slender_is_told_and_the_rest_is_still_shown():
@@ -101,6 +115,8 @@ def test_unknown_soil_withdraws_every_verdict_and_keeps_what_is_asked():
     assert shown.gates and shown.scene.title.startswith("Stop and call")
     assert all(row[2] == "" and row[3] == "" for row in shown.rows)
     assert "%" not in shown.scene.alt
+    off = PAGE.compute(start_values(PAGE, soil=UNKNOWN, eccentricity=1 * inch))
+    assert not any("%" in row[1] for row in off.rows)  # a sum of shares is a verdict, wherever it stands
     assert _rows(soil=UNKNOWN)["compression"][1] == _rows()["compression"][1]
 
 

@@ -1,5 +1,6 @@
 """The page of the roof: what it draws over its controls, and that its rows are the library's own answers."""
 
+import math
 from dataclasses import replace
 
 import pytest
@@ -13,7 +14,7 @@ from structlib.pages.roof_page import RIDGE, RoofPage
 from structlib.pages.show import start_values
 from structlib.pictures.drawings import parts
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
-from structlib.pictures.scene import Line, Polygon, flat, label_overlaps, labels_of, outside
+from structlib.pictures.scene import Arrow, Line, Polygon, flat, label_overlaps, labels_of, outside
 from structlib.rules.us import combined, dowels, roof_ties
 
 PAGE = RoofPage()
@@ -44,6 +45,12 @@ SWEEP = [
     {"snow": 0.0, "roof_live": 0.0},
     {"wood": "lvl 2.0", "depth": 11.875 * inch, "sets": RIDGE, "holds": "ridge beam"},
     {"wood": "lvl 2.0", "depth": 9.5 * inch},
+    {"ground": 160 * psf, "dead": 60 * psf, "span": 16 * ft, "rise": 7, "depth": 11.25 * inch},
+    {"ground": 160 * psf, "dead": 60 * psf, "holds": "ridge beam", "span": 6 * ft, "depth": 11.25 * inch},
+    {"ground": 160 * psf, "holds": "raised tie", "height": 0.3, "depth": 11.25 * inch, "plies": 4},
+    {"ground": 160 * psf, "sets": RIDGE, "holds": "ridge beam", "depth": 11.25 * inch, "plies": 4},
+    {"ground": 160 * psf, "holds": "nothing"},
+    {"dead": 60 * psf, "roof_live": 40 * psf, "holds": "ridge beam", "depth": 9.25 * inch, "snow": 0.0},
 ]
 
 
@@ -177,9 +184,190 @@ def test_a_gate_withdraws_every_verdict_and_keeps_what_is_asked(changes):
     shown = PAGE.compute(start_values(PAGE, **changes))
     assert shown.gates and shown.scene.title.startswith("Stop and call")
     assert all(row[2] == "" and row[3] == "" for row in shown.rows)
+    assert not any("%" in row[1] for row in shown.rows)  # a sum of shares is a verdict, wherever it stands
     assert "%" not in shown.scene.alt.replace("% of the way up", "")
     assert not any("nails" in row[0] or row[0].startswith("code") for row in shown.rows)
     assert any(row[0].startswith("push") for row in shown.rows)
+
+
+def test_a_doubled_rafter_takes_the_size_factor_of_one_ply():
+    """2-2x8 at 3 in 12 under 60 psf that stays, every 16 in over 12 ft: by hand, in pounds and inches."""
+    line, half = 60 * 16 / 12, 12
+    thrust, slope = line * 24**2 / (8 * 3), math.hypot(12, 3)
+    fb = line * half**2 / 8 * 12 / (3.0 * 7.25**2 / 6)
+    fc = (thrust * 12 / slope + line * half * 3 / slope) / (3.0 * 7.25)
+    crush, buckle = 1350 * 1.05 * 0.9, 0.822 * 580e3 / (slope * 12 / 7.25) ** 2
+    middle = (1 + buckle / crush) / 1.6
+    allowed = crush * (middle - math.sqrt(middle**2 - buckle / crush / 0.8))
+    share = (fc / allowed) ** 2 + fb / (900 * 1.2 * 0.9 * 1.15 * (1 - fc / buckle))
+    given = {"rise": 3, "plies": 2, "dead": 60 * psf, "snow": 0.0, "roof_live": 0.0}
+    assert _rows(**given)["bending and compression"][3] == f"{100 * share:.0f} % governs"
+
+
+def test_snow_on_one_slope_is_told_where_the_standard_asks_for_it():
+    def told(**changes):
+        return any("7.6.1" in note for note in PAGE.compute(start_values(PAGE, **changes)).notes)
+
+    assert told() and told(rise=7)
+    assert not told(rise=8) and not told(snow=0.0)
+    left_out = PAGE.compute(start_values(PAGE, ground=0.0))
+    assert any(note.startswith("Ground snow is 0") for note in left_out.notes)
+    assert not any("one side" in row[0] for row in left_out.rows)
+
+
+ONE = "one side: "
+
+
+def test_snow_on_one_side_of_a_tied_pair_by_hand():
+    """15 psf dead, 40 psf of snow on one slope, 24 ft wide, 6 in 12, every 16 in: in pounds, feet, inches."""
+    near, far, half, rise, slope = 55 * 16 / 12, 15 * 16 / 12, 12, 6, math.hypot(12, 6)
+    rows = _rows()
+    told = rows["snow on one side, and the other"]
+    assert told[1] == "55 psf and 15 psf" and "allowable-stress ground snow of ASCE 7-16" in told[4]
+    lift = (near * half * 18 + far * half * 6) / 24  # turned about the other eave
+    pull = (lift * half - near * half * half / 2) / rise  # the loaded rafter turned about the ridge
+    assert rows[ONE + "pull in the tie"][1] == f"{pull:,.0f} lb" == "560 lb"
+    across = near * half - lift
+    assert rows[ONE + "upright force at the ridge"][1] == f"{across:,.0f} lb" == "160 lb"
+    moment = near * half**2 / 8
+    assert rows[ONE + "bending, loaded rafter"][1] == f"{moment:,.0f} lb-ft" == "1,320 lb-ft"
+    area, modulus, inertia = 1.5 * 7.25, 1.5 * 7.25**2 / 6, 1.5 * 7.25**3 / 12
+    pressed, bent = (pull * half + lift * rise) / slope / area, moment * 12 / modulus
+    crush, buckle = 1350 * 1.05 * 1.15, 0.822 * 580e3 / (slope * 12 / 7.25) ** 2
+    middle = (1 + buckle / crush) / 1.6
+    allowed = crush * (middle - math.sqrt(middle**2 - buckle / crush / 0.8))
+    share = (pressed / allowed) ** 2 + bent / (900 * 1.2 * 1.15 * 1.15 * (1 - pressed / buckle))
+    assert rows["bending and compression, one side"][3] == f"{100 * share:.0f} % governs"
+    shear = 1.5 * near * half / 2 * half / slope / area
+    assert rows["shear in the rafter, one side"][1] == f"{shear:.0f} psi"
+    # square to the rafter: the part of the snow across it, on its slope length, as a simple beam
+    across_it = 40 * 16 / 12 / 12 * (half / slope) ** 2
+    sag = 5 * across_it * (slope * 12) ** 4 / (384 * 1.6e6 * inertia)
+    told = float(rows["sag of the rafter, one side"][1].split()[0])
+    assert told == pytest.approx(sag, abs=0.01)  # the shortening of the rafters is in the row too
+    assert rows["pull in a 2x6 tie, one side"][1] == f"{pull / (1.5 * 5.5):.0f} psi"
+
+
+def test_snow_on_one_side_of_a_pair_with_a_raised_tie_by_hand():
+    near, far, half, rise, tie = 55 * 16 / 12, 15 * 16 / 12, 12, 6, 0.25
+    lift = (near * half * 18 + far * half * 6) / 24
+    pull = (lift * half - near * half * half / 2) / (rise * (1 - tie))
+    place = tie * half
+    at_tie = lift * place - near * place**2 / 2
+    # above the tie its pull has come in, with the lever of the climb; greatest where the shear is gone
+    gone = (lift - pull * rise / half) / near
+    moment = lift * gone - near * gone**2 / 2 - pull * rise * (gone / half - tie)
+    assert gone > place and moment > at_tie
+    rows = _rows(holds="raised tie", height=tie, depth=9.25 * inch)
+    assert rows[ONE + "pull in the tie"][1] == f"{pull:,.0f} lb"
+    assert rows[ONE + "bending, loaded rafter"][1] == f"{moment:,.0f} lb-ft"
+    # a tie higher up: greatest at the tie
+    high = _rows(holds="raised tie", height=0.6)[ONE + "bending, loaded rafter"][1]
+    assert high == f"{lift * 7.2 - near * 7.2**2 / 2:,.0f} lb-ft"
+
+
+def test_a_ridge_beam_under_snow_on_one_side_carries_the_mean_of_both():
+    changes = {"sets": RIDGE, "holds": "ridge beam", "depth": 11.25 * inch, "plies": 3}
+    rows = _rows(**changes)
+    load = 12 / 2 * 55 + 12 / 2 * 15
+    assert rows[ONE + "load along the ridge"][1] == f"{load:.0f} plf" == "420 plf"
+    assert not any(name.endswith(", one side") for name in rows)  # even snow asks more: 540 plf
+    heavy = _rows(**changes, ground=90 * psf)
+    own = 62.4 * 0.5 * 1.15 / (1 + 0.009 * 15 * 0.5) * 4.5 * 11.25 / 144
+    moment = (12 / 2 * (105 + 15) + own) * 12**2 / 8
+    stress = moment * 12 / (4.5 * 11.25**2 / 6)
+    row = heavy["bending, one side"]
+    assert float(row[1].split()[0].replace(",", "")) == pytest.approx(stress, abs=1.0)
+    assert row[3].endswith("governs")
+    assert heavy["load on an end post"][1] == f"{(720 + own) * 6:,.0f} lb"
+    assert not any(row[4].startswith("any") for name, row in heavy.items() if "one side" in name)
+
+
+def test_rafters_beside_a_ridge_beam_take_the_snow_of_their_own_side():
+    rows = _rows(holds="ridge beam")
+    slope = math.hypot(12, 6)
+    near, crush = 55 * 16 / 12, 1350 * 1.05 * 1.15
+    pressed = near * 12 / 2 * 6 / slope / (1.5 * 7.25)
+    buckle = 0.822 * 580e3 / (slope * 12 / 7.25) ** 2
+    middle = (1 + buckle / crush) / 1.6
+    allowed = crush * (middle - math.sqrt(middle**2 - buckle / crush / 0.8))
+    bent = near * 12**2 / 8 * 12 / (1.5 * 7.25**2 / 6)
+    share = (pressed / allowed) ** 2 + bent / (900 * 1.2 * 1.15 * 1.15 * (1 - pressed / buckle))
+    assert rows["bending and compression, one side"][3].split(" %")[0] == f"{100 * share:.0f}"
+    assert rows[ONE + "load along the ridge"][1] == "420 plf" and ONE + "pull in the tie" not in rows
+
+
+def test_snow_on_one_side_is_refused_outside_its_slopes_in_a_row():
+    rows = _rows(rise=8)
+    assert rows["snow on one side"][1] == "refused" and "7 in 12" in rows["snow on one side"][4]
+    assert not any(name.endswith(", one side") for name in rows)
+    assert rows["bending and compression"][3].endswith("governs")
+
+
+def test_more_nails_where_snow_on_one_side_pushes_more():
+    """15 psf everywhere and 120 psf on one slope push like 75 psf on both: 1200 lb, not 720."""
+    piece = dowels.wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
+    asked = {"fastener": dowels.nail("16d common"), "rafter": piece, "tie": piece, "time_factor": 1.15}
+    more = roof_ties.heel_joint_nails(thrust=1200 * lb, **asked).nails
+    less = roof_ties.heel_joint_nails(thrust=720 * lb, **asked).nails
+    name = "16d common nails, each joint of the tie"
+    assert _rows(ground=120 * psf)[name][1] == str(more) > _rows()[name][1] == str(less)
+
+
+@pytest.mark.parametrize("frame", parts.FRAMES)
+@pytest.mark.parametrize("holds", ["tie", "raised tie", "ridge beam"])
+def test_the_picture_shows_the_loaded_side_where_that_governs(holds, frame):
+    def arrows(scene):
+        """Places of the load arrows, as distances to the right of the ridge."""
+        items = flat(scene.items)
+        walls = [x for one in items if getattr(one, "role", "") == "wall" for x, _ in one.points]
+        middle = (min(walls) + max(walls)) / 2
+        return [one.tip[0] - middle for one in items if isinstance(one, Arrow) and one.role == "force"]
+
+    given = {"holds": holds, "depth": 9.25 * inch, "ground": 60 * psf}
+    one = PAGE.compute(start_values(PAGE, **given), frame=frame).scene
+    assert one.title.startswith("Snow on one side") and "right side only" in one.alt
+    assert arrows(one) and min(arrows(one)) > 0
+    lines = [item for item in flat(one.items) if isinstance(item, Line) and item.role == "moved"]
+    curves = [line.points for line in lines if len(line.points) > 2]
+    bow = [max(_off_the_line(curve)) for curve in curves]
+    assert bow[1] > 1.5 * bow[0]  # the right rafter, the loaded one, bends more
+    # snow that is no more than the even one: both sides are drawn again
+    even = PAGE.compute(start_values(PAGE, **given | {"ground": 25 * psf}), frame=frame).scene
+    assert "one side" not in even.title and "right side only" not in even.alt
+    assert sum(arrows(even)) == pytest.approx(0.0, abs=1e-6) and len(arrows(even)) == 2 * len(arrows(one))
+
+
+def _off_the_line(points):
+    """How far points lie off the straight line between the first and the last."""
+    (x0, y0), (x1, y1) = points[0], points[-1]
+    length = math.hypot(x1 - x0, y1 - y0)
+    return [abs((x1 - x0) * (y - y0) - (y1 - y0) * (x - x0)) / length for x, y in points]
+
+
+def test_a_gate_keeps_what_snow_on_one_side_asks_and_draws_even_snow():
+    shown = PAGE.compute(start_values(PAGE, holds="raised tie", height=0.5, ground=100 * psf))
+    rows = {row[0]: row for row in shown.rows}
+    assert shown.gates and rows[ONE + "bending, loaded rafter"][1]
+    assert all(row[2] == row[3] == "" for row in shown.rows) and "right side only" not in shown.scene.alt
+
+
+def test_a_rafter_pressed_beyond_its_buckling_value_gives_a_row_and_no_share():
+    """60 psf on 2-2x4 at 3 in 12 over 12 ft: about 2000 lb along it bows it out of its line."""
+    given = {"holds": "raised tie", "height": 0.3, "rise": 3, "dead": 60 * psf, "plies": 2}
+    shown = PAGE.compute(start_values(PAGE, **given, depth=3.5 * inch, spacing=24 * inch, snow=0.0))
+    rows = {row[0]: row for row in shown.rows}
+    assert rows["bending and compression"][3] == "no answer"
+    assert any("bows out of its line" in note for note in shown.notes)
+
+
+def test_the_whole_push_counts_for_shear_in_a_ridge_beam():
+    """Rafters may hang on its sides: 540 plf and its own weight over 11 ft 9 in, nothing left out."""
+    rows = _rows(sets="ridge", holds="ridge beam", depth=11.25 * inch, plies=3)
+    own = 33.6 * 4.5 * 11.25 / 144
+    stress = 1.5 * (540 + own) * 12 / 2 / (4.5 * 11.25)
+    row = next(row for name, row in rows.items() if name.startswith("shear"))
+    assert float(row[1].split()[0]) == pytest.approx(stress, abs=1.0)
 
 
 def test_a_rafter_too_slender_is_told_and_no_share_governs():

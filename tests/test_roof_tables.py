@@ -60,6 +60,7 @@ def test_collar_tie_balances_about_the_ridge():
 
 def test_snow_steps_by_hand():
     loads = [row[2] for row in roof_tables.snow_steps(ground=50 * psf, rise=4, thermal="heated").rows]
+    assert "Eq. 7.3-1, recalled" in roof_tables.snow_steps().rows[1][3]  # as the 0.7 in the data
     assert loads[:3] == ["50 psf", "35 psf", "35 psf"] and loads[-1] == "50 psf and 0 psf"
     steep = roof_tables.snow_steps(rise=12).rows[-1]
     assert steep[2] == "not asked for here" and len(steep[3]) > 20
@@ -162,7 +163,7 @@ def test_layers_need_a_trigger_and_where_it_comes_from():
 
 def test_names_of_ties_and_their_demands():
     rows = _by_name(roof_tables.what_ties_are_called())
-    assert rows["50 %"][2:] == ("2.00 ×", "3.00 ×")
+    assert rows["50 %"][2:] == ("2.00×", "3.00×")
     assert all(row[1] == roof_ties.TIE_WORDS[row[0]] for row in rows.values())
 
 

@@ -401,6 +401,22 @@ def test_bent_and_pressed_by_hand():
     assert found.share == pytest.approx(by_hand_share, rel=1e-9)
 
 
+@pytest.mark.parametrize("plies", [2, 3, 4])
+def test_a_doubled_rafter_takes_the_size_factor_of_one_ply(plies):
+    # 1.2 is the factor of a 2x8; a solid 4x8 would have 1.3, and 4 1/2 in and more have none at all
+    width = 1.5 * plies
+    fc, fb = 1800 / (7.25 * width), 12 * 2000 / (width * 7.25**2 / 6)
+    crush, buckle = 1350 * 1.05 * 1.15, 0.822 * 580e3 / (13 * 12 / 7.25) ** 2
+    half = (1 + buckle / crush) / 1.6
+    allowed = crush * (half - math.sqrt(half**2 - buckle / crush / 0.8))
+    by_hand_share = (fc / allowed) ** 2 + fb / (900 * 1.2 * 1.15 * (1 - fc / buckle))
+    given = dict(RAFTER, width=width * inch, plies=plies)
+    (found,) = rafter_checks(FIR, axial=1800 * lb, moment=2000 * lb * ft, **given)
+    assert found.share == pytest.approx(by_hand_share, rel=1e-9)
+    pulled, _ = rafter_checks(FIR, axial=-1800 * lb, moment=2000 * lb * ft, **given)
+    assert pulled.share == pytest.approx(fc / (575 * 1.2 * 1.15) + fb / (900 * 1.2 * 1.15))
+
+
 def test_bent_and_pulled_by_hand():
     ft_, fb = 900 / 10.875, 12 * 1000 / (1.5 * 7.25**2 / 6)
     pulled, relieved = rafter_checks(FIR, axial=-900 * lb, moment=1000 * lb * ft, sharing_members=3, **RAFTER)
@@ -467,7 +483,7 @@ def test_tension_of_lvl_takes_no_size_factor_and_dry_use_only():
 @pytest.mark.parametrize("bad", [math.nan, math.inf, "900 lb", None, [], True])
 def test_bad_numbers_for_a_rafter_are_refused(bad):
     good = dict(axial=900 * lb, moment=1000 * lb * ft, **RAFTER)
-    for name in ("axial", "moment", "length", "width", "depth", "time_factor"):
+    for name in ("axial", "moment", "length", "width", "plies", "depth", "time_factor"):
         refused(lambda: rafter_checks(FIR, **{**good, name: bad}))
     refused(lambda: tension_value(FIR, width=bad, depth=5.5 * inch, time_factor=1.0))
 

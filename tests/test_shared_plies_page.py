@@ -97,13 +97,18 @@ def test_the_alternative_text_says_what_the_picture_says(kind):
 
 
 def test_gates_withdraw_the_verdicts_and_leave_what_is_asked():
-    for changes in ({"arrangement": "stack", "slip": 0.4}, {"arrangement": "flitch", "lands": "side"}):
-        open_rows = _shown(**{**changes, "slip": 1.0, "lands": "top"}).rows
+    for changes in (
+        {"arrangement": "stack", "slip": 0.4},
+        {"arrangement": "flitch", "lands": "side"},
+        {"arrangement": "flitch", "plies": 3},
+    ):
+        open_rows = _shown(**{**changes, "slip": 1.0, "lands": "top", "plies": 2}).rows
         shown = _shown(**changes)
         assert len(shown.gates) == 1 and shown.gates[0].endswith("only what is asked is shown.")
         for row in shown.rows:
-            if row[0].startswith(("bending", "sag")):
-                assert row[1] and row[2] == row[3] == ""
+            assert row[2] == row[3] == "", row
+            if row[0].startswith(("bending", "sag", "load")):
+                assert row[1]
         assert any("%" in row[3] for row in open_rows)
     assert _shown().gates == ()
 
@@ -130,6 +135,52 @@ def test_a_partial_sister_sags_between_none_and_full_and_more_when_shorter():
 
     full, lengths = sag(), [sag(arrangement="partial", length=part) for part in (0.9, 0.7, 0.5, 0.3)]
     assert full < lengths[0] < lengths[1] < lengths[2] < lengths[3] < 1.75 * full
+
+
+def test_a_short_sister_names_the_arm_that_was_used():
+    # 0.3 of 4 ft is 14.4 in: the groups meet in the middle, 7.2 in apart
+    rows = _shown(arrangement="partial", length=0.3, span=4 * ft).rows
+    told = next(row[4] for row in rows if row[0].startswith("outer"))
+    assert "7 3/16 in apart" in told
+    force = 300 / 12 * 48**2 / 8 * (2.0 * 1.75) / (2.0 * 1.75 + 1.6 * 3.0) / 7.2
+    assert next(row[1] for row in rows if row[0].startswith("outer")) == f"{force:.0f} lb"
+
+
+def test_the_sister_is_sheared_by_the_outer_groups_force():
+    # 12 ft under 25 lb/in; the sister runs over 0.6 of it, so its inner group is 28.8 + 16 = 44.8 in in
+    rows = {row[0]: row for row in _shown(arrangement="partial").rows}
+    row = rows["shear in the sister between the end groups"]
+    share = 2.0 * 1.75 / (2.0 * 1.75 + 1.6 * 3.0)
+    force = share * 25 * 44.8 * (144 - 44.8) / 2 / 16
+    stress = 1.5 * force / (1.75 * 9.25)
+    assert row[1] == f"{stress:.0f} psi"
+    given = float(row[2].split()[0])
+    assert int(row[3].split()[0]) == pytest.approx(100 * stress / given, abs=0.6)
+
+
+def test_a_plate_counts_its_holes_the_years_and_the_wood_past_the_end_bolts():
+    rows = {row[0]: row for row in _shown(arrangement="flitch", new_depth=9 * inch).rows}
+    wood_ei, steel_ei = 1.6e6 * 3 * 9.25**3 / 12, 29e6 * 0.5 * 9**3 / 12
+    moment = 300 * 12**2 / 8 * 12
+    whole, crept = wood_ei + steel_ei, wood_ei / 1.5 + steel_ei
+    asked = {
+        # a 9/16 in hole 2 5/16 in from the edge takes 8.4 % off the plate and 7.9 % off the wood
+        "bending, old plies, at a bolt hole": 1.6e6 * 4.625 * moment / whole / 0.921,
+        "bending, plate, at a bolt hole": 29e6 * 4.5 * moment / whole / 0.916,
+        "the plate, if all the load stays for years": 29e6 * 4.5 * moment / crept / 0.916,
+    }
+    for name, stress in asked.items():
+        assert float(rows[name][1].split()[0].replace(",", "")) == pytest.approx(stress, rel=2e-3), name
+    row = rows["shear at the end bolts, plate not on a seat"]
+    assert row[1] == "1,800 lb"
+    assert row[2] == f"{180 * 2 / 3 * 3 * 6.9375 * 0.75**2:,.0f} lb" and row[3] == "128 %"
+
+
+def test_a_sister_of_another_depth_is_said_to_miss_its_seat():
+    def missed(**changes):
+        return any("reaches the seat" in note for note in _shown(**changes).notes)
+
+    assert missed(new_depth=7.25 * inch) and missed(new_depth=11.25 * inch) and not missed()
 
 
 def test_the_last_note_is_the_caution_and_words_pass_no_verdict():

@@ -182,3 +182,46 @@ def test_an_unknown_way_is_refused_with_the_nearest():
         shoring.landed_on_joist(span=3600.0, position=600.0, landed=0.0, load_meanwhile=0.0, design_load=1.0)
     with pytest.raises(BadInput, match="place of the temporary wall"):
         shoring.landed_on_joist(span=3600.0, position=4000.0, landed=1.0, load_meanwhile=0.0, design_load=1.0)
+
+
+def test_people_on_some_stretches_only_ask_more_of_joists_in_one_piece():
+    """Three moments by hand for spans of 10, 4 and 10 ft, with 40 on one outer span only: 28 M + 4 N = 0 and
+    4 M + 28 N = -40 x 1000 / 4, so N = -7 M."""
+    inner = Fraction(40 * 1000, 4) / (7 * 28 - 4)  # moment over the temporary wall on the empty side
+    outer = -7 * inner
+    empty_side = -inner / 10 + (outer - inner) / 4
+    loaded = Fraction(40 * 10, 2) - outer / 10 + (inner - outer) / 4
+    # 10 everywhere: 32 M = -10 x (1000 + 64) / 4, and the far wall keeps 50 + M / 10
+    everywhere = 10 * 12 - (50 - Fraction(10 * 1064, 4) / 32 / 10)
+    middle = 4 * everywhere - loaded - empty_side  # 40 on the middle span alone
+    found = shoring.asked_by_patterns(
+        way="continuous",
+        span=12.0,
+        offset=2.0,
+        lasting=10.0,
+        passing=40.0,
+        end_load=0.0,
+        bending_stiffness=1e6,
+    )
+    assert found.most == pytest.approx(float(everywhere + loaded + middle), rel=1e-9)
+    assert found.least == pytest.approx(float(everywhere + empty_side), rel=1e-9)
+    assert found.least < 0 < found.far, "the joists rise off one temporary wall"
+    full = shoring.continuous_temporary_wall_reaction(line_load=50.0, span=12.0, offset=2.0, middle_load=0.0)
+    assert found.most > 1.25 * full
+
+
+def test_people_on_the_lever_alone_lift_a_far_end_that_an_empty_floor_holds_down():
+    # 12 ft joists, 5 ft past the temporary wall: 10 x 12 x 1 / 7 stays, 40 x 5 x 2.5 / 7 is taken away
+    found = shoring.asked_by_patterns(
+        way="outside",
+        span=12.0,
+        offset=5.0,
+        lasting=10.0,
+        passing=40.0,
+        end_load=0.0,
+        bending_stiffness=1e6,
+    )
+    assert found.far == pytest.approx((120 - 500) / 7)
+    assert shoring.far_wall_reaction(line_load=10.0, span=12.0, offset=5.0, tip_load=0.0) > 0
+    assert found.most == pytest.approx(50 * 12 * 6 / 7)
+    assert found.hogging == pytest.approx(-50 * 5 * 2.5)

@@ -72,7 +72,7 @@ _SUGGESTED = {
     "length": (("ft", "in"), "3.8 m"),
     "section length": (("in", "mm"), "9 1/4 in"),
     "small length": (("in", "mm"), "3/8 in"),
-    "force": (("lb", "kip"), "6.7 kN"),
+    "force": (("lb", "kN"), "1,500 lb"),
     "line load": (("plf", "kN/m"), "600 plf"),
     "area load": (("psf", "kPa"), "40 psf"),
     "stress": (("psi", "MPa"), "900 psi"),
@@ -252,7 +252,9 @@ def _refuse_unit(number, unit, rest, shown, dimension):
 
 
 def _article(dimension):
-    return f"{'an' if dimension[0] in 'aeiou' else 'a'} {dimension}"
+    # how a length is rounded when it is shown is no matter for who writes one
+    word = "length" if dimension in ("section length", "small length") else dimension
+    return f"{'an' if word[0] in 'aeiou' else 'a'} {word}"
 
 
 def _example(dimension):

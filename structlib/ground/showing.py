@@ -29,7 +29,7 @@ _FORMS = {
     "small length": (_Form(u.inch, "in", 2), _Form(u.mm, "mm", 1)),
     "force": (_Form(u.lb, "lb", 0, grouped=True), _Form(u.kN, "kN", 2)),
     "line load": (_Form(u.plf, "plf", 1, 100, grouped=True, trimmed=True), _Form(u.kN_per_m, "kN/m", 2)),
-    "area load": (_Form(u.psf, "psf", 1, 1000, grouped=True, trimmed=True), _Form(u.kPa, "kPa", 2)),
+    "area load": (_Form(u.psf, "psf", 1, 100, grouped=True, trimmed=True), _Form(u.kPa, "kPa", 2)),
     "stress": (_Form(u.psi, "psi", 0, grouped=True), _Form(u.MPa, "MPa", 2, 1000)),
     "moment": (_Form(u.lb * u.ft, "lb-ft", 0, grouped=True), _Form(u.kN * u.m, "kN-m", 2)),
     "area": (_Form(u.inch**2, "in²", 2, 1000, grouped=True), _Form(1.0, "mm²", 0)),

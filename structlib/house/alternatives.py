@@ -12,11 +12,24 @@ from structlib.house.beam import TypedLoad, check_job, demands_on
 from structlib.house.inputs import check_list, check_one_number, check_record
 from structlib.house.sizing import build_rack, size_beams
 from structlib.mechanics.beams import LineLoad
-from structlib.rules.check import BeamMember, governing
+from structlib.rules.check import BeamMember, Check, governing, least_verified
 from structlib.rules.us.book import sag_divisors
-from structlib.rules.us.flitch import Flitch, plate_check
+from structlib.rules.us.deflection import creep_factor
+from structlib.rules.us.flitch import (
+    Flitch,
+    creep_growth,
+    end_bolt_shear,
+    flitch_bolts,
+    hole_line,
+    hole_loss,
+    plate_check,
+    plate_hole_loss,
+)
 from structlib.rules.us.steel_beams import steel_beam_checks
 from structlib.rules.us.steel_sections import SteelSection
+
+#: Diameters of the bolts of a flitch beam that are tried, the thinnest first.
+BOLTS = (0.5 * inch, 0.625 * inch, 0.75 * inch)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -95,6 +108,12 @@ class Alternative:
         How the numbers are known [-].
     beam : object
         The rack's choice, the flitch beam or the steel section itself [-].
+    plate_bears : bool
+        Whether the plate of a flitch beam stands on a steel seat of its own [-].
+    bolt_diameter : float
+        Diameter of the bolts of a flitch beam [mm].
+    withheld : str
+        Why it may not read as carrying though no share is over; empty when nothing is missing [-].
 
     Examples
     --------
@@ -114,14 +133,17 @@ class Alternative:
     piece_weight: float = measured("force", "heaviest piece")
     verified: str = measured("text", "how it is known")
     beam: Any = None
+    plate_bears: bool = False
+    bolt_diameter: float = 0.0
+    withheld: str = ""
 
     @property
     def carries(self):
-        """Whether no check that decides is over [-]."""
-        return self.share <= 1
+        """Whether no check that decides is over, and nothing is missing [-]."""
+        return self.share <= 1 and not self.withheld
 
 
-def check_flitch(job, beam, rulebook, *, limit="0.60 Fy", plate_bears=False):
+def check_flitch(job, beam, rulebook, *, limit="0.60 Fy", plate_bears=False, bolt_diameter=BOLTS[0]):
     """Check a flitch beam in one opening: wood by the rulebook, plate by its stress, sag of both together.
 
     Parameters
@@ -137,24 +159,28 @@ def check_flitch(job, beam, rulebook, *, limit="0.60 Fy", plate_bears=False):
     plate_bears : bool
         Whether the plate stands on a steel seat, so that the wood carries its own share of the shear only
         [-].
+    bolt_diameter : float
+        Diameter of the bolts, whose holes count in bending [mm].
 
     Returns
     -------
     tuple of Check
-        Bending and sag with each part's share of the load; shear and seats with the whole of it unless the
-        plate stands on its own seat [-].
+        Bending at a bolt hole and sag with each part's share of the load; shear and seats with the whole of
+        it, and shear at the end bolts, unless the plate stands on its own seat [-].
 
     Raises
     ------
     BadInput
         When the job or the beam makes no sense.
     OutsideRule
-        When the wood stays wet, or the rulebook does not cover it.
+        When the wood stays wet, the rulebook does not cover it, or no line of such bolts fits.
 
     Notes
     -----
     Wood and plate have the same curved shape, so the wood under its share of the load sags as both do under
-    all.
+    all. A hole counts where the moment peaks. The plate is checked on the first day and after years, when
+    the wood has crept under the load that stays and the plate has more of it; the worse of both is named.
+    Where the bolts at the ends are outside their rule, no verdict on shear stands.
 
     Examples
     --------
@@ -170,32 +196,74 @@ def check_flitch(job, beam, rulebook, *, limit="0.60 Fy", plate_bears=False):
     ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9 * inch)
     >>> from structlib.rules.check import governing
     >>> governing(check_flitch(job, beam, RULEBOOK)).name
-    'shear, left end'
+    'shear at the end bolts'
+    >>> [check.name for check in check_flitch(job, beam, RULEBOOK) if check.kind == "bending"]
+    ['bending, wood at a bolt hole', 'bending, plate at a bolt hole, after years']
     """
-    check_job(job)
-    check_record("flitch beam", beam, Flitch, "Flitch(wood=..., plies=2, ...)")
-    if job.wet:
-        raise OutsideRule(
-            "a flitch beam that stays wet is not in this library: wood swells, and the plate rusts"
-        )
-    plate = TypedLoad("dead", LineLoad(0.0, job.span, beam.plate.weight))
-    whole = replace(job, loads=(*job.loads, plate))
+    _check_flitch_job(job, beam)
+    whole = _with_plate(job, beam)
     together, demands = _wood_checks(job, whole, beam, rulebook, 1.0)
     apart, _ = _wood_checks(job, whole, beam, rulebook, 1 - beam.steel_share)
     with_share = ("bending", "sag")
-    taken = [check for check in apart if plate_bears or check.kind in with_share]
+    hole = dict(edge_distance=hole_line(beam, bolt_diameter=bolt_diameter), bolt_diameter=bolt_diameter)
+    lost = hole_loss(beam, **hole)
+    taken = [
+        _at_a_hole(check, lost) if check.kind == "bending" else check
+        for check in apart
+        if plate_bears or check.kind in with_share
+    ]
     if not plate_bears:
-        taken += [check for check in together if check.kind not in with_share]
-    worst = max(demands, key=lambda one: abs(one.solution.extremes.moment.value))
-    peak = worst.solution.extremes.moment
-    steel = plate_check(
-        beam,
-        moment=abs(peak.value),
-        combination=worst.combination.name,
-        position=peak.position,
-        limit=limit,
-    )
-    return tuple(taken) + (steel,)
+        left = [check for check in together if check.kind not in with_share]
+        taken += _with_end_bolts(job, beam, left, demands, bolt_diameter)
+    return (*taken, _plate_check(whole, beam, rulebook, demands, limit, plate_hole_loss(beam, **hole)))
+
+
+def lay_out_flitch(job, beam, rulebook, *, bolt_diameter=BOLTS[0], plate_bears=False):
+    """Lay out the bolts of a flitch beam for every load combination of one opening.
+
+    Parameters
+    ----------
+    job : structlib.house.beam.BeamJob
+        The opening and its loads [-].
+    beam : structlib.rules.us.flitch.Flitch
+        The beam [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules that combine the loads [-].
+    bolt_diameter : float
+        Diameter of the bolts [mm].
+    plate_bears : bool
+        Whether the plate stands on a steel seat of its own [-].
+
+    Returns
+    -------
+    structlib.rules.us.flitch.FlitchBolts
+        The layout of the combination that asks for most bolts [-].
+
+    Raises
+    ------
+    BadInput
+        When the job or the beam makes no sense.
+    OutsideRule
+        When the bolts do not fit, or a post or beam lands on it, which needs a group of its own.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import plf
+    >>> from structlib.house.beam import BeamJob
+    >>> from structlib.rules.check import Seat
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> job = BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (
+    ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 400 * plf)),))
+    >>> beam = Flitch(wood=find_material("Douglas Fir-Larch", "No.2"), ply_width=1.5 * inch,
+    ...     depth=9.25 * inch,
+    ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9 * inch)
+    >>> lay_out_flitch(job, beam, RULEBOOK).end_bolts
+    3
+    """
+    _check_flitch_job(job, beam)
+    _, demands = _wood_checks(job, _with_plate(job, beam), beam, rulebook, 1.0)
+    return _layout(job, beam, demands, bolt_diameter, plate_bears)
 
 
 def check_steel(job, section, rulebook):
@@ -289,7 +357,8 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
     Notes
     -----
     Nothing is notched: a beam is not deeper than the shallowest place. Sections outside a rule are left out.
-    The bolts of a flitch beam are laid out apart, see ``rules.us.flitch.flitch_bolts``.
+    A flitch beam is tried with the wood alone on its seats, and with its plate on a steel seat of its own,
+    which is not sized here. It carries only where `lay_out_flitch` finds its bolts.
 
     Examples
     --------
@@ -371,25 +440,46 @@ def _flitch_family(job, beams, space, rulebook):
     for beam in beams:
         if beam.depth > space.depth * (1 + 1e-9) or beam.width > (space.width or 1e9) * (1 + 1e-9):
             continue
+        for plate_bears in (False, True):
+            try:
+                yield _one_flitch(job, beam, rulebook, plate_bears)
+            except OutsideRule:
+                continue
+
+
+def _one_flitch(job, beam, rulebook, plate_bears):
+    """A flitch beam with the thinnest bolts that fit; without such bolts it may not read as carrying."""
+    diameter, withheld = BOLTS[0], ""
+    for diameter in BOLTS:
         try:
-            checks = check_flitch(job, beam, rulebook)
-        except OutsideRule:
+            lay_out_flitch(job, beam, rulebook, bolt_diameter=diameter, plate_bears=plate_bears)
+        except OutsideRule as refusal:
+            withheld = withheld or f"no bolts found: {refusal}"
             continue
-        worst, length = governing(checks), _length(job)
-        wood = beam.wood.weight_density * beam.ply_width * beam.depth * length
-        yield Alternative(
-            family="flitch",
-            name=f"{beam.plies} x {_inches(beam.ply_width)} x {_inches(beam.depth)} {beam.wood.name}, "
-            f"{beam.plate.name}",
-            depth=beam.depth,
-            width=beam.width,
-            share=worst.share,
-            governs=worst.name,
-            weight=beam.weight * length,
-            piece_weight=max(wood, beam.plate.weight * length),
-            verified=worst.verified,
-            beam=beam,
-        )
+        withheld = ""
+        break
+    else:
+        diameter = BOLTS[0]
+    checks = check_flitch(job, beam, rulebook, plate_bears=plate_bears, bolt_diameter=diameter)
+    worst, length = governing(checks), _length(job)
+    wood = beam.wood.weight_density * beam.ply_width * beam.depth * length
+    bolts = "" if withheld else f", {_inches(diameter)} bolts"
+    return Alternative(
+        family="flitch",
+        name=f"{beam.plies} x {_inches(beam.ply_width)} x {_inches(beam.depth)} {beam.wood.name}, "
+        f"{beam.plate.name}{bolts}" + (", plate on a steel seat of its own" if plate_bears else ""),
+        depth=beam.depth,
+        width=beam.width,
+        share=worst.share,
+        governs=worst.name,
+        weight=beam.weight * length,
+        piece_weight=max(wood, beam.plate.weight * length),
+        verified=worst.verified,
+        beam=beam,
+        plate_bears=plate_bears,
+        bolt_diameter=diameter,
+        withheld=withheld,
+    )
 
 
 def _steel_family(job, sections, space, rulebook):
@@ -426,15 +516,154 @@ def _best(candidates):
     carrying = [one for one in listed if one.carries]
     if carrying:
         return min(carrying, key=lambda one: (one.weight, one.depth))
-    return min(listed, key=lambda one: one.share, default=None)
+    # one whose bolts are missing is no better for its low share
+    return min(listed, key=lambda one: (bool(one.withheld), one.share), default=None)
 
 
-def _wood_checks(job, whole, beam, rulebook, part):
-    """The wood under a part of every load, its own weight too; the plies count as no repeated members."""
-    wood = replace(beam.wood, weight_density=beam.wood.weight_density * part)
-    loads = tuple(TypedLoad(typed.load_type, _scaled(typed.load, part)) for typed in whole.loads)
-    member = BeamMember(
-        material=wood,
+def _check_flitch_job(job, beam):
+    check_job(job)
+    check_record("flitch beam", beam, Flitch, "Flitch(wood=..., plies=2, ...)")
+    if job.wet:
+        raise OutsideRule(
+            "a flitch beam that stays wet is not in this library: wood swells, and the plate rusts"
+        )
+
+
+def _with_plate(job, beam):
+    """The job with the plate's own weight on it; the wood adds its own."""
+    plate = TypedLoad("dead", LineLoad(0.0, job.span, beam.plate.weight))
+    return replace(job, loads=(*job.loads, plate))
+
+
+def _at_a_hole(check, lost):
+    """The wood's bending on the section that a bolt hole leaves."""
+    return replace(
+        check,
+        name="bending, wood at a bolt hole",
+        sentence="the wood is stretched most where a bolt hole stands at the peak",
+        asked=check.asked / (1 - lost),
+        share=check.share / (1 - lost),
+        clause=f"{check.clause}, 3.1.2",
+        formula="f_b = M / S / (1 - lost) <= F_b' = F_b * factors",
+        substitute=(*check.substitute, ("lost", lost, "ratio")),
+        verified=least_verified([check.verified, "recalled"]),
+    )
+
+
+def _plate_check(whole, beam, rulebook, demands, limit, lost):
+    """The plate at a bolt hole on the first day and after years: the worse of both."""
+    growth = creep_growth(beam, creep_factor=creep_factor(wet=False))
+    loads = tuple(
+        TypedLoad(typed.load_type, _scaled(typed.load, growth if typed.load_type == "dead" else 1.0))
+        for typed in whole.loads
+    )
+    years = demands_on(replace(whole, loads=loads), _member(whole, beam, growth), rulebook)
+    found = []
+    for when, solved, grown in (("first day", demands, 1.0), ("after years", years, growth)):
+        worst = max(solved, key=lambda one: abs(one.solution.extremes.moment.value))
+        peak = worst.solution.extremes.moment
+        found.append(
+            plate_check(
+                beam,
+                moment=abs(peak.value),
+                combination=worst.combination.name,
+                position=peak.position,
+                limit=limit,
+                lost=lost,
+                growth=grown,
+                when=when,
+            )
+        )
+    return max(found, key=lambda one: one.share)
+
+
+def _layout(job, beam, demands, bolt_diameter, plate_bears):
+    if any(not isinstance(typed.load, LineLoad) for typed in job.loads):
+        raise OutsideRule(
+            "a post or beam that lands on a flitch beam needs a group of bolts of its own, which an engineer "
+            "lays out"
+        )
+    found = [
+        flitch_bolts(
+            beam,
+            length=_length(job),
+            line_load=_greatest_intensity(demand.top_loads),
+            reaction=max(one.force for one in demand.solution.reactions),
+            bolt_diameter=bolt_diameter,
+            plate_bears=plate_bears,
+            time_factor=demand.combination.time_factor,
+        )
+        for demand in demands
+    ]
+    return max(found, key=lambda one: (len(one.holes), one.end_bolts, one.line_load))
+
+
+def _greatest_intensity(loads):
+    """Greatest sum of line loads anywhere; between ends of loads the sum is straight, so ends are enough."""
+    places = sorted({place for start, end, _, _ in loads for place in (start, end)})
+    greatest = 0.0
+    for left, right in zip(places, places[1:]):
+        over = [one for one in loads if one[0] <= left and one[1] >= right]
+        for place in (left, right):
+            total = sum(
+                low + (high - low) * (place - start) / (end - start) for start, end, low, high in over
+            )
+            greatest = max(greatest, total)
+    return greatest
+
+
+def _with_end_bolts(job, beam, checks, demands, bolt_diameter):
+    """Shear at the end bolts beside the other checks; where it has no answer, no verdict on shear stands."""
+    try:
+        bolts = _layout(job, beam, demands, bolt_diameter, False)
+        end_bolt_shear(beam, bolts, shear_value=beam.wood.shear)
+    except OutsideRule as refusal:
+        why = f"no verdict on shear: {refusal}"
+        return [
+            replace(check, decides=False, sentence=why) if check.kind == "shear" else check
+            for check in checks
+        ]
+
+    def at(demand):
+        push = max(demand.solution.reactions, key=lambda one: one.force)
+        time = demand.combination.time_factor
+        given, counts = end_bolt_shear(beam, bolts, shear_value=beam.wood.shear * time)
+        return push, given, counts, time
+
+    worst = max(demands, key=lambda demand: at(demand)[0].force / at(demand)[1])
+    push, given, counts, time = at(worst)
+    return [
+        *checks,
+        Check(
+            name="shear at the end bolts",
+            kind="shear",
+            sentence="the end bolts push the wood down on its seat, and only the wood below the highest of "
+            "them carries that shear",
+            asked=push.force,
+            given=given,
+            share=push.force / given,
+            dimension="force",
+            position=push.position,
+            where="between the end bolts and the seat",
+            combination=worst.combination.name,
+            clause="NDS 2018 3.4.3.3",
+            formula="R <= (2/3) F_v' b d_e (d_e / d)^2",
+            substitute=(
+                ("R", push.force, "force"),
+                ("F_v'", beam.wood.shear * time, "stress"),
+                ("b", beam.ply_width * beam.plies, "section length"),
+                ("d", beam.depth, "section length"),
+                ("d_e", counts, "section length"),
+            ),
+            verified=least_verified([beam.wood.verified, "recalled"]),
+        ),
+    ]
+
+
+def _member(job, beam, part):
+    """The wood as a member with a part of its weight; the plies count as no repeated members."""
+    return BeamMember(
+        material=replace(beam.wood, weight_density=beam.wood.weight_density * part),
         ply_width=beam.ply_width,
         depth=beam.depth,
         plies=beam.plies,
@@ -444,6 +673,12 @@ def _wood_checks(job, whole, beam, rulebook, part):
         loaded_on=job.loaded_on,
         repetitive=False,
     )
+
+
+def _wood_checks(job, whole, beam, rulebook, part):
+    """The wood under a part of every load, its own weight too."""
+    loads = tuple(TypedLoad(typed.load_type, _scaled(typed.load, part)) for typed in whole.loads)
+    member = _member(job, beam, part)
     demands = demands_on(replace(whole, loads=loads), member, rulebook)
     return rulebook.beam_checks(member, demands, job.use), demands
 

@@ -14,6 +14,7 @@ from structlib.house.inputs import check_one_number, check_yes_or_no
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 
 WAYS = ("run through", "cut")
+LIVE_ON = ("both halves", "one half")
 
 
 @dataclass(frozen=True)
@@ -37,7 +38,9 @@ class MidBeam:
     after: Span
 
 
-def with_mid_beam(*, span, lasting, passing, bending_stiffness, joists="run through", snug=False):
+def with_mid_beam(
+    *, span, lasting, passing, bending_stiffness, joists="run through", snug=False, live_on="both halves"
+):
     """What a new beam at mid-span does to one joist of an over-spanned floor.
 
     Parameters
@@ -55,6 +58,9 @@ def with_mid_beam(*, span, lasting, passing, bending_stiffness, joists="run thro
     snug : bool
         True: the beam is set just touching, and takes only what is added later (the passing load). False: the
         joist is first lifted back straight, as far as it will come, and the beam takes its part of all [-].
+    live_on : str
+        Where the passing load is once the beam is in: on 'both halves', or on 'one half' only, the left one.
+        Before the beam it is everywhere [-].
 
     Returns
     -------
@@ -69,6 +75,10 @@ def with_mid_beam(*, span, lasting, passing, bending_stiffness, joists="run thro
     Examples
     --------
     >>> found = with_mid_beam(span=16*ft, lasting=13*plf, passing=53*plf, bending_stiffness=4.5e11)
+    >>> half = with_mid_beam(span=16*ft, lasting=13*plf, passing=53*plf, bending_stiffness=4.5e11,
+    ...                      live_on="one half")
+    >>> round(half.after.sagging / found.after.sagging, 2)
+    1.29
     >>> round(found.after.sag / found.before.sag, 3), round(found.before.sagging / found.after.hogging, 6)
     (0.026, 4.0)
     """
@@ -80,16 +90,19 @@ def with_mid_beam(*, span, lasting, passing, bending_stiffness, joists="run thro
     check_one_number("bending stiffness", bending_stiffness, low=0.0, high=1e18, low_allowed=False)
     check_choice("joists", joists, WAYS)
     check_yes_or_no("snug", snug)
+    check_choice("where the live load is", live_on, LIVE_ON)
     if lasting + passing <= 0:
         raise BadInput("there must be some load on the joist, for example lasting=13*plf")
     before = _one_span(span, lasting + passing, bending_stiffness)
+    reach = span if live_on == "both halves" else span / 2
+    loads = [LineLoad(0.0, span, lasting), LineLoad(0.0, reach, passing)]
     if not snug:
-        return MidBeam(before, _two_spans(span, lasting + passing, bending_stiffness, joists))
+        return MidBeam(before, _two_spans(span, loads, bending_stiffness, joists))
     if joists == "cut":
         raise BadInput("a joist cannot be cut over a beam that is only snug; say joists='run through'")
     # the sag of the lasting load is there already, so the beam stands that much lower
     sunk = _one_span(span, lasting, bending_stiffness).sag if lasting > 0 else 0.0
-    return MidBeam(before, _two_spans(span, lasting + passing, bending_stiffness, joists, settlement=sunk))
+    return MidBeam(before, _two_spans(span, loads, bending_stiffness, joists, settlement=sunk))
 
 
 def _one_span(span, load, stiffness):
@@ -104,11 +117,11 @@ def _one_span(span, load, stiffness):
     )
 
 
-def _two_spans(span, load, stiffness, joists, settlement=0.0):
+def _two_spans(span, loads, stiffness, joists, settlement=0.0):
     half = span / 2
     supports = [Support(0.0), Support(half, settlement=settlement), Support(span)]
     hinges = (half,) if joists == "cut" else ()
-    solved = solve(Beam(span, stiffness, supports, [LineLoad(0.0, span, load)], hinges))
+    solved = solve(Beam(span, stiffness, supports, loads, hinges))
     found = solved.extremes
     return Span(
         found.greatest_moment.value,

@@ -13,7 +13,7 @@ from structlib.ground.showing import show
 from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import ft, inch, lb, pcf
 from structlib.house.inputs import check_one_number
-from structlib.mechanics.beams import Beam, LineLoad, Support, solve
+from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 
 DIRECTIONS = ("along the joists", "across the joists")
 
@@ -193,23 +193,11 @@ def patch_on_joists(
     >>> len(under), round(sum(one.weight for one in under) / tub.weight, 9)
     (5, 1.0)
     """
-    if not isinstance(thing, HeavyThing):
-        raise BadInput(
-            f"a patch must be a HeavyThing, got {type(thing).__name__}; for example "
-            "find_heavy_thing('cast-iron tub')"
-        )
-    check_choice("direction", direction, DIRECTIONS)
-    check_one_number("span", span, low=2 * ft, high=60 * ft, shown=lambda mm: show(mm, "length"))
-    check_one_number(
-        "spacing", spacing, low=4 * inch, high=48 * inch, shown=lambda mm: show(mm, "section length")
-    )
-    check_one_number("lasting load", lasting, low=0.0, high=0.1)
-    check_one_number("design load", design, low=0.0, high=0.1, low_allowed=False)
+    _check_patch(thing, span, spacing, lasting, design, place, direction)
     check_one_number("offset", offset, low=-spacing / 2, high=spacing / 2)
     along, across = thing.length, thing.width
     if direction == "across the joists":
         along, across = across, along
-    check_one_number("place", place, low=0.0, high=span)
     if place - along / 2 < -1e-6 or place + along / 2 > span + 1e-6:
         raise BadInput(
             f"the {thing.name} does not fit on the span there: it is {show(along, 'length')} long along "
@@ -227,12 +215,100 @@ def patch_on_joists(
     return tuple(found)
 
 
+def _check_patch(thing, span, spacing, lasting, design, place, direction):
+    if not isinstance(thing, HeavyThing):
+        raise BadInput(
+            f"a patch must be a HeavyThing, got {type(thing).__name__}; for example "
+            "find_heavy_thing('cast-iron tub')"
+        )
+    check_choice("direction", direction, DIRECTIONS)
+    check_one_number("span", span, low=2 * ft, high=60 * ft, shown=lambda mm: show(mm, "length"))
+    check_one_number(
+        "spacing", spacing, low=4 * inch, high=48 * inch, shown=lambda mm: show(mm, "section length")
+    )
+    check_one_number("lasting load", lasting, low=0.0, high=0.1)
+    check_one_number("design load", design, low=0.0, high=0.1, low_allowed=False)
+    check_one_number("place", place, low=0.0, high=span)
+
+
+def feet_on_two_joists(
+    thing, *, span, spacing, lasting, design, place, direction="across the joists", inset=6 * inch
+):
+    """What each of two joists takes when a heavy thing stands on four feet, two of them on each joist.
+
+    Parameters
+    ----------
+    thing : HeavyThing
+        What stands there [-].
+    span : float
+        Span of the joists [mm].
+    spacing : float
+        Spacing of the joists [mm].
+    lasting : float
+        Load of the floor itself, by area [MPa].
+    design : float
+        Load that the floor was designed for, lasting and live together, by area [MPa].
+    place : float
+        Middle of the thing along the joists, from the left support [mm].
+    direction : str
+        How its long side lies: 'along the joists' or 'across the joists' [-].
+    inset : float
+        How far each foot stands inside the outline, both ways [mm].
+
+    Returns
+    -------
+    JoistUnder
+        Either of the two joists; ``offset`` is half of the distance between the feet across them [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a number in its range or a foot is off the span.
+
+    Notes
+    -----
+    The worst that feet can do: each pair lands right on one joist, and the boards share nothing.
+
+    Examples
+    --------
+    >>> tub = find_heavy_thing("cast-iron tub")
+    >>> psf = lb / ft**2
+    >>> one = feet_on_two_joists(tub, span=12*ft, spacing=16*inch, lasting=10*psf, design=50*psf, place=6*ft)
+    >>> round(one.weight / tub.weight, 9), round(one.share, 2)
+    (0.5, 1.16)
+    """
+    _check_patch(thing, span, spacing, lasting, design, place, direction)
+    along, across = thing.length, thing.width
+    if direction == "across the joists":
+        along, across = across, along
+    check_one_number(
+        "inset of the feet",
+        inset,
+        low=0.0,
+        high=min(along, across) / 2,
+        shown=lambda mm: show(mm, "section length"),
+        hint="for example 6*inch",
+    )
+    feet = [place - along / 2 + inset, place + along / 2 - inset]
+    if feet[0] < 0 or feet[1] > span:
+        raise BadInput(
+            f"a foot of the {thing.name} is off the span: its middle stands {show(place, 'length')} from the "
+            "support"
+        )
+    on_one = [PointLoad(foot, thing.weight / 4) for foot in feet]
+    return _joist_under(across / 2 - inset, thing.weight / 2, on_one, span, spacing, lasting, design)
+
+
 def _joist(at, weight, place, along, span, spacing, lasting, design):
     patch = LineLoad(max(0.0, place - along / 2), min(span, place + along / 2), weight / along)
+    return _joist_under(at, weight, [patch], span, spacing, lasting, design)
+
+
+def _joist_under(at, weight, patch, span, spacing, lasting, design):
     floor = [LineLoad(0.0, span, lasting * spacing)] if lasting > 0 else []
     ends = [Support(0.0), Support(span)]
 
     def moment(loads):
         return solve(Beam(span, 1e12, ends, loads)).extremes.greatest_moment.value
 
-    return JoistUnder(at, weight, moment([patch]), moment([patch, *floor]), design * spacing * span**2 / 8)
+    return JoistUnder(at, weight, moment(patch), moment([*patch, *floor]), design * spacing * span**2 / 8)

@@ -12,6 +12,7 @@ from typing import Any
 from structlib.ground.refusals import BadInput
 
 _MOST_COMBINATIONS = 20_000
+_JUST_PAST = 1e-6  # far enough past a jump to be on its other side, and too little to be seen
 
 
 @dataclass(frozen=True)
@@ -82,7 +83,9 @@ def unknown_range(answer, unknowns):
     Notes
     -----
     The ends are exact for the values given. Between a least and a greatest value they hold as long as the
-    answer only rises or only falls with the unknown, as a share does with span, load, width and depth.
+    answer only rises or only falls with the unknown, as a share does with span and load. Where it jumps, as a
+    share does with depth at each nominal size, both sides of each jump must be among the values: see
+    `measured_unknowns`.
 
     Examples
     --------
@@ -135,18 +138,21 @@ def _check(unknowns: tuple[Any, ...]):
         )
 
 
-def measured_unknowns(**ranges):
+def measured_unknowns(*, jumps=None, **ranges):
     """Make an unknown with a middle from a least and a greatest value of each measure.
 
     Parameters
     ----------
+    jumps : dict
+        By name, the values past which the answer jumps, such as the nominal sizes for a depth. Each that
+        lies in the range is tried itself, and just past it [any].
     **ranges : tuple of (float, float)
         Least and greatest value by name [any].
 
     Returns
     -------
     tuple of Unknown
-        Each with least, middle and greatest [-].
+        Each with least, middle and greatest, and both sides of its jumps; rising [-].
 
     Raises
     ------
@@ -157,8 +163,16 @@ def measured_unknowns(**ranges):
     --------
     >>> measured_unknowns(depth=(7.0, 8.0))[0].values
     (7.0, 7.5, 8.0)
+    >>> stepped = measured_unknowns(jumps={"depth": (7.25, 9.25)}, depth=(7.0, 8.0))[0]
+    >>> [round(value, 6) for value in stepped.values], stepped.middle
+    ([7.0, 7.25, 7.250007, 7.5, 8.0], 3)
     """
-    found = []
+    found, jumps = [], jumps or {}
+    stray = [name for name in jumps if name not in ranges]
+    if stray:
+        raise BadInput(
+            f"jumps are given for {stray[0]}, which has no range; give {stray[0]}=(least, greatest)"
+        )
     for name, ends in ranges.items():
         try:
             low, high = (float(end) for end in ends)
@@ -166,5 +180,10 @@ def measured_unknowns(**ranges):
             raise BadInput(f"{name} must have a least and a greatest value, got {ends!r}") from None
         if not low < high:
             raise BadInput(f"{name} must run from least to greatest, got {low:g} to {high:g}")
-        found.append(Unknown(name, (low, (low + high) / 2, high), 1))
+        middle = (low + high) / 2
+        values = {low, middle, high}
+        for jump in jumps.get(name, ()):
+            values |= {value for value in (jump, jump * (1 + _JUST_PAST)) if low <= value <= high}
+        values = tuple(sorted(values))
+        found.append(Unknown(name, values, values.index(middle)))
     return tuple(found)

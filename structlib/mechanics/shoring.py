@@ -15,6 +15,7 @@ from structlib.ground.refusals import BadInput, check_choice, check_number, is_s
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.overhang import overhang_tip_moment
+from structlib.mechanics.patterns import solve_arrangements, span_loads
 
 WAYS = ("cut", "continuous", "outside")
 
@@ -402,6 +403,98 @@ def joists_while_out(*, way, span, offset, line_load, end_load, bending_stiffnes
     if end_load:
         loads.append(PointLoad(span, float(end_load)))
     return Beam(length, bending_stiffness, [Support(place) for place in places], loads)
+
+
+class Patterned(NamedTuple):
+    """What is asked at most and at least, when people stand where they ask most of each.
+
+    Parameters
+    ----------
+    most : float
+        Greatest push of a temporary wall [N].
+    least : float
+        Least push of a temporary wall; negative where the joists rise off it [N].
+    far : float
+        Least push of a wall that stays; negative where it must hold the joists down [N].
+    sagging : float
+        Greatest moment that sags a joist [N*mm].
+    hogging : float
+        Greatest moment that stretches its top, negative [N*mm].
+
+    Examples
+    --------
+    >>> Patterned(3.0, 1.0, -0.5, 2.0, -1.0).far
+    -0.5
+    """
+
+    most: float
+    least: float
+    far: float
+    sagging: float
+    hogging: float
+
+
+def asked_by_patterns(*, way, span, offset, lasting, passing, end_load, bending_stiffness):
+    """Let the load that comes and goes stand on any stretch between supports, or past one, and not on others.
+
+    Parameters
+    ----------
+    way : str
+        As for `joists_while_out` [-].
+    span : float
+        Span on one side of the wall that is out [mm].
+    offset : float
+        Distance of the temporary wall from the wall that is out [mm].
+    lasting : float
+        Even load that is always there, on one joist [N/mm].
+    passing : float
+        Even load that comes and goes, on one joist [N/mm].
+    end_load : float
+        Load where the wall was, as for `joists_while_out`; always there [N].
+    bending_stiffness : float
+        Modulus times second moment of one joist [N*mm2].
+
+    Returns
+    -------
+    Patterned
+        Pushes and moments; walls are taken to hold down too, so that an uplift shows as a negative push [-].
+
+    Raises
+    ------
+    BadInput
+        As for `joists_while_out`.
+
+    Examples
+    --------
+    A 12 ft joist, 2 ft past the temporary wall, 10 on each foot always and 40 that comes and goes: with
+    people on the end only, the far wall keeps 10 x 12 x 4 / 10 - 40 x 2 x 1 / 10 = 40.
+
+    >>> found = asked_by_patterns(way="cut", span=12.0, offset=2.0, lasting=10.0, passing=40.0, end_load=0.0,
+    ...     bending_stiffness=1e6)
+    >>> round(found.most, 6), round(found.far, 6)
+    (360.0, 40.0)
+    """
+    _check_loads(passing=passing)
+    beam = joists_while_out(
+        way=way,
+        span=span,
+        offset=offset,
+        line_load=lasting,
+        end_load=end_load,
+        bending_stiffness=bending_stiffness,
+    )
+    groups = span_loads(beam.supports, beam.length, float(passing)) if passing else ()
+    found = solve_arrangements(beam, groups)
+    count = len(beam.supports)
+    far = (0, count - 1) if way == "continuous" else (0,)
+    temporary = (1, 2) if way == "continuous" else (1,)
+    return Patterned(
+        max(found.greatest_reaction(number).value for number in temporary),
+        min(found.least_reaction(number).value for number in temporary),
+        min(found.least_reaction(number).value for number in far),
+        found.sagging.value,
+        found.hogging.value,
+    )
 
 
 class Landed(NamedTuple):

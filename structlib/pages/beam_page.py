@@ -309,6 +309,12 @@ class BeamPage:
                 "Flush: the joists hang on the sides, so shear is taken in full, and the plies and hangers must "
                 "pass the load on; that is for the drawings."
             )
+        repeated = [one for one in result.check("bending").factors if one.symbol == "C_r" and one.value > 1]
+        if repeated:
+            notes.append(
+                f"Three or more plies of one beam count as members that share: the bending value has the "
+                f"repetitive-member factor {repeated[0].value:g} in it ({repeated[0].clause})."
+            )
         if result.job.left.below == "post":
             notes.append(
                 "On end grain the beam's own face governs; the posts below are a check of their own."

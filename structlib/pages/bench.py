@@ -5,6 +5,7 @@ answers with a `Shown`. The bench makes the widgets, and redraws on every move. 
 """
 
 import html
+import math
 import os
 import re
 
@@ -28,6 +29,8 @@ _STYLE = """
 .sl-bench .sl-side { grid-area: side; min-width: 0; overflow: hidden; }
 @container (max-width: 700px) {
   .sl-bench .sl-grid { grid-template: "first" auto "side" auto "rest" auto / minmax(0, 1fr); }
+  .sl-bench .sl-first, .sl-bench .sl-rest { min-width: 0; max-width: 100%; }
+  .sl-bench .widget-text, .sl-bench .widget-dropdown, .sl-bench .widget-slider { max-width: 98%; }
 }
 .sl-bench .sl-picture, .sl-bench .sl-picture > div { height: auto; min-width: 0; width: 100%; margin: 0; }
 .sl-bench .sl-picture svg { max-width: 720px; display: block; }
@@ -39,15 +42,19 @@ _STYLE = """
 .sl-table caption { text-align: left; font-weight: 600; padding: 2px 0; }
 .sl-table th, .sl-table td { text-align: left; padding: 2px 14px 2px 0; border-bottom: 1px solid #8886;
   vertical-align: top; }
-.sl-table td:nth-child(-n+4) { white-space: nowrap; }
+.sl-table td:nth-child(-n+3) { white-space: nowrap; }
+.sl-table td:nth-child(4) { min-width: 112px; }
+.sl-table th:nth-child(-n+3) { white-space: nowrap; }
 @container (max-width: 700px) {
   .sl-table { font-size: 13px; }
   .sl-table td:first-child { white-space: normal; min-width: 105px; }
   .sl-table td:last-child { min-width: 170px; }
 }
-.sl-note { font-size: 14px; margin: 3px 0; }
-.sl-gate { border-left: 6px solid #a4342c; padding: 6px 10px; margin: 4px 0; font-size: 15px; }
-.sl-status { min-height: 22px; font-size: 15px; }
+.sl-note { font-size: 14px; line-height: 1.4; margin: 3px 0; }
+.sl-practice .jupyter-widgets, .sl-predict .jupyter-widgets { max-width: 98%; }
+.sl-gate { border-left: 6px solid #a4342c; padding: 6px 10px; margin: 4px 0; font-size: 15px;
+  line-height: 1.4; }
+.sl-status { min-height: 28px; font-size: 15px; }
 .sl-text { font-size: 16px; line-height: 1.45; max-width: 780px; }
 """
 
@@ -172,7 +179,8 @@ class Bench(W.VBox):
         return box
 
     def _choice(self, control):
-        layout, style = W.Layout(width="290px"), {"description_width": "110px"}
+        # the label takes no more room than its word needs: the rest is for the choice
+        layout, style = W.Layout(width="290px"), {"description_width": "initial"}
         if isinstance(control, Switch):
             widget = W.Checkbox(
                 value=bool(self.values[control.name]), description=control.label, indent=False, layout=layout
@@ -194,7 +202,7 @@ class Bench(W.VBox):
     # ---- answering the reader -----------------------------------------------------------------
 
     def _moved(self, name, value):
-        if self._busy or value is None:
+        if self._busy or value is None or _alike(value, self.values[name]):
             return
         self._take(name, value)
 
@@ -308,6 +316,12 @@ class Bench(W.VBox):
         self._write_all()
         self._draw()
         self._say("every control is back to where it began")
+
+
+def _alike(value, held):
+    """Say whether a slider sent back the value it was given: the page rounds its last digit."""
+    both = isinstance(value, float) and isinstance(held, float)
+    return both and math.isclose(value, held, rel_tol=1e-9, abs_tol=1e-9)
 
 
 def picture_html(shown):

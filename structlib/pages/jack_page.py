@@ -139,7 +139,7 @@ class JackPage:
         ghost = self.numbers(tuple(before.items())) if before else None
         return Shown(
             self.scene(values, now, ghost, frame),
-            ("what is asked", "demand", "beside"),
+            ("what is asked", "demand", "compare"),
             self.rows(values, now),
             self.notes(values, now),
             (GATE,),
@@ -200,9 +200,9 @@ class JackPage:
                 _way_round(now["full_moment"]),
             ),
             (
-                "bending stress then",
+                "bending stress then, at the jack",
                 show(abs(now["full_moment"]) / now["modulus"], "stress", self.system),
-                f"today {show(abs(today) / now['modulus'], 'stress', self.system)} at the jack",
+                f"today {show(abs(today) / now['modulus'], 'stress', self.system)} there",
             ),
         ]
         return tuple(rows)
@@ -232,6 +232,8 @@ class JackPage:
             notes.append(f"The old post still stands, so the jack is taken {side} from it.")
         material = pieces(_WOOD)[0][3]
         notes += [
+            "Only this member and the load set here resist. Floors, walls and pipes that are fastened to it "
+            "resist too, and ask more of the jack.",
             HABIT,
             f"E of {material.species} {material.grade}, {material.verified}. Old wood may be stiffer or "
             "softer; force "
@@ -272,9 +274,9 @@ class JackPage:
         solution, lifted, extra = now["held"]
         shape = solution.deflection(places) + crept - extra
         curve = now["curve"]
-        ticks = ((0.0, "0"), *((n * inch, f"{n} in") for n in (1, 2, 3)))
+        ticks = ((0.0, "lift 0"), *((n * inch, f"{n} in") for n in (1, 2, 3)))
         if system == "metric":
-            ticks = tuple((float(n), f"{n} mm") for n in (0, 25, 50, 75))
+            ticks = ((0.0, "lift 0"), *((float(n), f"{n} mm") for n in (25, 50, 75)))
         off = now["off"]
         lets = (
             "no old support lets go here"

@@ -105,15 +105,29 @@ class MeanwhilePage:
         in_span = formulas.simple_uniform_moment(line_load=full * spacing, span=span)
         over_wall = formulas.two_span_uniform_support_moment(line_load=full * spacing, span=span)
         today = max(in_span, abs(over_wall)) if way == "continuous" else in_span
-        peak = max(solution.extremes.greatest_moment.value, -solution.extremes.least_moment.value)
+        # people need not stand everywhere: on some stretches only, they ask more of a wall or a joist
+        worst = shoring.asked_by_patterns(
+            way=way,
+            span=span,
+            offset=offset,
+            lasting=dead * spacing,
+            passing=values["live"] * spacing,
+            end_load=end_load * spacing,
+            bending_stiffness=stiffness,
+        )
+        most, least_far = worst.most / spacing, worst.far / spacing
+        peak = max(worst.sagging, -worst.hogging)
         return {
             **found,
             "least": least["far"],
-            "uplift": max(0.0, -found["far"], -least["far"]),
+            "most": most,
+            "least_far": least_far,
+            "least_temporary": worst.least / spacing,
+            "uplift": max(0.0, -found["far"], -least["far"], -least_far),
             "name": f"{name}" if values["plies"] == 1 else f"{int(values['plies'])}-{name}",
             "solution": solution,
             "today": today,
-            "over": found["moment"] * spacing,
+            "over": worst.hogging,
             "peak": peak,
             "stress": peak / modulus,
             "today_stress": today / modulus,
@@ -122,12 +136,12 @@ class MeanwhilePage:
             "landed": shoring.landed_on_joist(
                 span=span,
                 position=offset,
-                landed=found["each"] * spacing,
+                landed=most * spacing,
                 load_meanwhile=dead * spacing,
                 design_load=full * spacing,
             ),
-            "along": found["each"] / (full * spacing),
-            "strip": found["each"] * STRIP,
+            "along": most / (full * spacing),
+            "strip": most * STRIP,
         }
 
     def compute(self, values, before=None, frame="page"):
@@ -151,7 +165,7 @@ class MeanwhilePage:
         ghost = self.numbers(tuple(before.items())) if before else None
         return Shown(
             self.scene(values, now, before, ghost, frame),
-            ("what is asked meanwhile", "demand", "beside"),
+            ("what is asked meanwhile", "demand", "compare"),
             self.rows(values, now),
             self.notes(values),
             self.gates(values, now),
@@ -224,7 +238,22 @@ class MeanwhilePage:
             ("all temporary walls", per_foot(now["together"]), f"{_times(now['ratio'])} the wall's"),
             (f"{stays} keeps", per_foot(now["far"]), _lift_word(now["far"])),
             (f"{stays} keeps, floor empty", per_foot(now["least"]), _lift_word(now["least"])),
+            (
+                f"{stays} keeps, people at the worst places",
+                per_foot(now["least_far"]),
+                _lift_word(now["least_far"]),
+            ),
         ]
+        if way == "continuous":
+            # cut joists ask most of a temporary wall with people everywhere
+            rows[2:2] = [
+                ("one of them, people at the worst places", per_foot(now["most"]), "this is followed down"),
+                (
+                    "the same, people on the other side only",
+                    per_foot(now["least_temporary"]),
+                    "the joists rise off it" if now["least_temporary"] < 0 else "",
+                ),
+            ]
         if way != "continuous":
             needed = 2 * now["lifts"] if way == "cut" else now["lifts"]
             rows.append(
@@ -246,18 +275,22 @@ class MeanwhilePage:
         ]
         if values["below"] == "across":
             rows += [
-                ("moment in a joist below", moment(landed.moment), laid_out(landed.moment_share)),
+                (
+                    "moment in a joist below",
+                    moment(landed.moment),
+                    f"{laid_out(landed.moment_share)}, nobody on that floor",
+                ),
                 ("push at its end", show(landed.shear, "force", self.system), laid_out(landed.shear_share)),
             ]
         elif values["below"] == "along":
-            rows.append(("on one joist below, along it", per_foot(now["each"]), laid_out(now["along"])))
+            rows.append(("on one joist below, along it", per_foot(now["most"]), laid_out(now["along"])))
         else:
             demand = _on_slab(now["strip"], 12 * inch)
             side = lambda value: show(value, "section length", self.system)  # noqa: E731
             rows.append(
                 (
                     f"under a {side(_SLAB)} slab, if that came down on {side(12 * inch)} square",
-                    show(demand.pressure, "area load", self.system),
+                    show(demand.pressure, "area load", self.system, 0 if self.system == "us" else None),
                     "no soil is judged",
                 )
             )
@@ -282,13 +315,19 @@ class MeanwhilePage:
             One sentence a note [-].
         """
         notes = []
-        if values["way"] != "continuous":
+        if values["way"] == "continuous":
+            notes.append(
+                "The two temporary walls stand near each other, so it matters where people are: with people "
+                "on one side only, the wall there gets far more, and the joists may rise off the other."
+            )
+        else:
             notes.append("The far end is drawn as if the wall there could hold the joist down. Most cannot.")
         if values["below"] == "across":
             notes.append(
                 "The floor below is taken as the same floor: same span and spacing, laid out for the "
                 "same loads, "
-                "with a wall under the one that comes out. A share below 1 is no permission: shear, "
+                "with a wall under the one that comes out. Nobody is on it: people there come on top. "
+                "A share below 1 is no permission: shear, "
                 "seats, the wall "
                 "below and the state of the wood are not in it."
             )
@@ -327,7 +366,10 @@ class MeanwhilePage:
         length = span if way == "outside" else 2 * span
         same = before is not None and before["way"] == way and before["span"] == span
         x, sag = _shape(now["solution"], way, span)
-        name = "temporary: " if frame != "wide" else ""
+        name = "temporary: "
+        # cut joists ask most with people everywhere; joists in one piece with people on some stretches only
+        by_patterns = way == "continuous" and now["most"] > now["each"] * (1 + 1e-9)
+        push = f"up to {per_foot(now['most'])}" if by_patterns else per_foot(now["each"])
         moved = show(abs(now["moves"]), "small length", system)
         area = show(values["dead"] + values["live"], "area load", system)
         view = MeanwhileView(
@@ -337,13 +379,13 @@ class MeanwhilePage:
             depth=values["depth"],
             cut=way != "continuous",
             far=(0.0,) if way == "outside" else (0.0, length),
-            walls=tuple(TemporaryWall(place, name + per_foot(now["each"])) for place in _places(values)),
+            walls=tuple(TemporaryWall(place, name + push) for place in _places(values)),
             far_text=_far_text(way, now, per_foot, frame),
             uplift=now["uplift"] > 0,
             floor_text=f"floor {area}",
             above_text=f"on the ends {per_foot(values['above'])}" if values["above"] else "",
             before_text=f"the wall that is out had {per_foot(now['wall'])}",
-            together_text=_together(now, per_foot),
+            together_text=_together(now, per_foot, by_patterns),
             below=values["below"],
             below_text=_below_text(values, now, system),
             x=x,
@@ -351,7 +393,9 @@ class MeanwhilePage:
             sag_text=f"{moved} {'down' if now['moves'] >= 0 else 'up'} at the wall",
             previous=_places(before) if same and _places(before) != _places(values) else (),
             previous_sag=_shape(ghost["solution"], way, span)[1] if same else (),
-            note="Arrows are demands. What holds them is an engineer's design.",
+            note="Thick arrows: demands, people at the worst places for each."
+            if by_patterns
+            else "Arrows are demands. What holds them is an engineer's design.",
         )
         return draw_meanwhile(view, frame)
 
@@ -442,9 +486,9 @@ def _title(values, now, per_foot):
     if now["uplift"] > 0:
         return f"The joists tip: {per_foot(now['uplift'])} must hold them down at the far end"
     if values["way"] == "continuous":
-        return f"Two temporary walls carry {now['ratio']:.2f} x what the one wall had"
+        return f"Two temporary walls carry {now['ratio']:.2f} times what the one wall had"
     who = "Each temporary wall" if now["count"] == 2 else "The temporary wall"
-    return f"{who} carries {now['ratio']:.2f} x what the wall took from that side"
+    return f"{who} carries {now['ratio']:.2f} times what the wall took from that side"
 
 
 def _far_text(way, now, per_foot, frame):
@@ -454,7 +498,7 @@ def _far_text(way, now, per_foot, frame):
             f"hold down {per_foot(now['uplift'])}"
             if frame == "wide"
             else f"{who}: hold down {per_foot(now['uplift'])} (empty floor)"
-            if -now["least"] >= -now["far"]
+            if -now["least"] >= max(-now["far"], -now["least_far"]) * (1 - 1e-9)
             else f"{who}: hold down {per_foot(now['uplift'])}"
         )
     return (
@@ -466,10 +510,12 @@ def _far_text(way, now, per_foot, frame):
     )
 
 
-def _together(now, per_foot):
+def _together(now, per_foot, by_patterns=False):
     if now["count"] == 1:
-        return f"the temporary wall has {now['ratio']:.2f} x that"
-    return f"the temporary walls together {per_foot(now['together'])}, {now['ratio']:.2f} x that"
+        return f"the temporary wall has {now['ratio']:.2f} times that"
+    if by_patterns:
+        return f"people everywhere: both {per_foot(now['together'])}, {now['ratio']:.2f} times that"
+    return f"both together {per_foot(now['together'])}, {now['ratio']:.2f} times that"
 
 
 def _below_text(values, now, system):
@@ -570,7 +616,7 @@ def lands_below(*, system="us", **changes):
         ),
         (
             "one joist along it",
-            show(now["each"], "line load", system),
+            show(now["most"], "line load", system),
             f"{_times(now['along'])} the design load",
         ),
         (f"any {show(STRIP, 'length', system)} of it", show(now["strip"], "force", system), "as one force"),
@@ -581,11 +627,11 @@ def lands_below(*, system="us", **changes):
         rows.append(
             (
                 f"that force on {show(plate, 'section length', system)} square of a {slab} slab",
-                show(demand.pressure, "area load", system) + " under the slab",
+                show(demand.pressure, "area load", system, 0 if system == "us" else None) + " under the slab",
                 "no soil and no slab is judged",
             )
         )
-    return Table(("where it lands", "what is asked", "beside"), rows)
+    return Table(("where it lands", "what is asked", "compare"), rows)
 
 
 def worked_case():

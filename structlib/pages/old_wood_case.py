@@ -247,9 +247,31 @@ def _left_at_cut(values, section, cut, shares, loads):
     stress = formulas.bending_stress(moment=moment, section_modulus=modulus)
     given = tuple(one.bending_value for one in shares)
     found.append(
-        AtCut("bending in the wood left at the cut", stress, given, "stress", "D + L; M / S of the wood left")
+        AtCut("bending in the wood left at the cut", stress, given, "stress", "dead + live; M / S of what is left")
     )
     at_end = isinstance(cut, notches.Notch) and (cut.start <= 0 or cut.end >= span)
+    if not (at_end and cut.face == "bottom"):
+        gone, edges = (
+            (cut.depth, (cut.start, cut.end))
+            if isinstance(cut, notches.Notch)
+            else (cut.diameter, (cut.place - cut.diameter / 2, cut.place + cut.diameter / 2))
+        )
+        # the depth that is left, as if the cut ran on to the support
+        push = max(
+            abs(formulas.simple_uniform_shear_at(line_load=whole, span=span, position=min(max(x, 0.0), span)))
+            for x in edges
+        )
+        found.append(
+            AtCut(
+                "shear in the wood left at the cut",
+                formulas.rectangle_shear_stress(
+                    shear=push, width=size["width"], depth=section.depth - gone
+                ),
+                tuple(one.wood.shear for one in shares),
+                "stress",
+                "dead + live; 1.5 V / A of what is left",
+            )
+        )
     if at_end and cut.face == "bottom":
         push = formulas.simple_uniform_reaction(line_load=whole, span=span)
         left = section.depth - cut.depth
@@ -257,7 +279,7 @@ def _left_at_cut(values, section, cut, shares, loads):
             notches.tension_notch_shear(shear_value=one.wood.shear, remaining=left, **size) for one in shares
         )
         found.append(
-            AtCut("push on the notched end", push, given, "force", "D + L; NDS 2018 3.4.3.2 (recalled)")
+            AtCut("push on the notched end", push, given, "force", "dead + live; NDS 2018 3.4.3.2 (recalled)")
         )
     return tuple(found)
 
@@ -274,8 +296,11 @@ def _used(shares, at_cut):
 
 
 def _allowed(values, section):
-    """The boxes in which a cut may lie, the greatest notch around this one, and the widest hole."""
-    if values["kind"] != "sawn":
+    """The boxes in which a cut may lie, the greatest notch around this one, and the widest hole.
+
+    None for logs and hewn timber: the limits are those of sawn lumber.
+    """
+    if values["kind"] != "sawn" or section.shape != "sawn":
         return (), None, 0.0
     span, depth, least = values["span"], section.depth, notches.cut_limit("hole_edge_distance")
     thirds = ((0.0, span / 3), (2 * span / 3, span))

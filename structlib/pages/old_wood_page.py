@@ -10,7 +10,8 @@ from structlib.pages.controls import Box, Pick, Shown, Slide
 from structlib.pages.old_wood_case import beyond, work_out
 from structlib.pictures.drawings.old_wood import OldWoodView, draw_old_wood
 from structlib.rules.us import notches
-from structlib.rules.us.deflection import limit_divisor
+from structlib.rules.us.deflection import creep_factor, limit_divisor, long_term_deflection
+from structlib.rules.us.factors import total_limit
 
 _SHAPES = (
     ("sawn rectangle", "sawn"),
@@ -21,11 +22,11 @@ _SHAPES = (
 )
 _WOODS = (
     ("not known", "any"),
-    ("Douglas Fir-Larch, grade not known", "Douglas Fir-Larch"),
-    ("Southern Pine, grade not known", "Southern Pine"),
-    ("Hem-Fir, grade not known", "Hem-Fir"),
-    ("Eastern White Pine, grade not known", "Eastern White Pine"),
-    ("Spruce-Pine-Fir, grade not known", "Spruce-Pine-Fir"),
+    ("Douglas Fir-Larch, any grade", "Douglas Fir-Larch"),
+    ("Southern Pine, any grade", "Southern Pine"),
+    ("Hem-Fir, any grade", "Hem-Fir"),
+    ("Eastern White Pine, any grade", "Eastern White Pine"),
+    ("Spruce-Pine-Fir, any grade", "Spruce-Pine-Fir"),
     ("any wood of No.2", "No.2"),
 )
 _CUTS = (
@@ -36,7 +37,7 @@ _CUTS = (
     ("a hole, 2 in of wood below it", "hole 2"),
     ("a hole, 1 in of wood below it", "hole 1"),
 )
-_KINDS = (("sawn or hewn", "sawn"), ("engineered: LVL, I-joist, truss", "engineered"))
+_KINDS = (("sawn or hewn", "sawn"), ("engineered, or a truss", "engineered"))
 _STATES = (
     ("sound, as far as seen", "sound"),
     ("a crack across the grain", "crack"),
@@ -51,6 +52,12 @@ _GATES = {
     "rot": "Rot or insects at an end leave an unknown amount of wood. Have that end looked at by an engineer "
     "first.",
 }
+
+
+_CUT_LOG = (
+    "What a cut leaves of a log or of a hewn timber is not worked out here, and the limits are those of sawn "
+    "lumber. An engineer looks at it; only what is asked is shown."
+)
 
 
 class OldWoodPage:
@@ -145,7 +152,10 @@ class OldWoodPage:
         tuple of str
             One sentence a gate; empty when none [-].
         """
-        return tuple(_GATES[values[name]] for name in ("kind", "state") if values[name] in _GATES)
+        gates = [_GATES[values[name]] for name in ("kind", "state") if values[name] in _GATES]
+        if values["shape"] != "sawn" and values["cut"] != "none":
+            gates.append(_CUT_LOG)
+        return tuple(gates)
 
     def rows(self, values, now, gates=()):
         """Return the checks as rows of text, each as a range over the woods.
@@ -183,7 +193,7 @@ class OldWoodPage:
                 each("bending_value"),
                 each("bending"),
                 "stress",
-                "D + L; NDS 2018 4.3",
+                "dead + live; NDS 2018 4.3",
             ),
             row(
                 "shear at the ends",
@@ -191,7 +201,7 @@ class OldWoodPage:
                 each("shear_value"),
                 each("shear"),
                 "stress",
-                "D + L; NDS 2018 3.4.2",
+                "dead + live; NDS 2018 3.4.2",
             ),
             row(
                 "sag under live load",
@@ -199,8 +209,9 @@ class OldWoodPage:
                 [values["span"] / divisor],
                 each("sag"),
                 "small length",
-                f"L; span/{divisor:g}",
+                f"live; span/{divisor:g}",
             ),
+            self._years_row(values, each("live_sag"), row),
         ]
         rows += [
             row(one.name, [one.asked], one.given, one.shares, one.dimension, one.rule) for one in now.at_cut
@@ -216,16 +227,38 @@ class OldWoodPage:
                 f"{low:.1f} to {high:.1f} Hz" if high > 1.005 * low else f"{low:.1f} Hz",
                 "",
                 "",
-                "for information",
+                "no limit here",
             )
         )
         return tuple(rows)
 
+    def _years_row(self, values, live_sags, row):
+        """Sag after years beside span/240, for information: the weight that stays makes the wood creep."""
+        creep, divisor = creep_factor(wet=False), total_limit()[0]
+        whole = (values["dead"] + values["live"]) / values["live"]
+        if max(live_sags) * whole > values["span"]:
+            return ("sag after years", "more than the span", "", "", "so much that no number holds")
+        after = [
+            long_term_deflection(
+                lasting=live * values["dead"] / values["live"], passing=live, creep_factor=creep
+            )
+            for live in live_sags
+        ]
+        limit = values["span"] / divisor
+        rule = f"{creep:g} x dead + live; span/{divisor:g}"
+        told = row("sag after years", after, [limit], [one / limit for one in after], "small length", rule)
+        share = f"{told[3]} (for information)" if told[3] else ""
+        return (*told[:3], share, told[4])
+
     def _limit_row(self, check, gates):
         if check.given <= 0:
-            asked = show(check.asked, check.dimension, self.system)
+            asked = show(check.asked, check.dimension, self.system) if check.asked > 1e-9 else "none"
             verdict = ("none", "within" if check.share == 0 else "refused")
-            return (check.name, asked, *(("", "") if gates else verdict), check.clause)
+            name = {
+                "outside the middle third": "notch in the middle third",
+                "tension side": "notch on the tension side",
+            }.get(check.name, check.name)
+            return (name, asked, *(("", "") if gates else verdict), check.clause)
         verdict = (
             show(check.given, check.dimension, self.system),
             show(check.share, "ratio") + (" refused" if beyond(check) else ""),
@@ -271,6 +304,25 @@ class OldWoodPage:
             notes.append("A log is no wider than it is deep, so this one is taken as round.")
         if values["taper"] and values["shape"] != "round":
             notes.append("Only the round log gets thinner here, to the right.")
+        if values["spacing"] <= 24 * inch * (1 + 1e-9) and any(one.wood.kind != "timber" for one in shares):
+            notes.append(
+                "Joists no more than 24 in apart count as helped by their neighbours through the floor: 15 % "
+                "more in bending (NDS 2018 4.3.9). A loose floor, or fewer than three joists, does not give "
+                "that."
+            )
+        if values["plies"] > 1:
+            notes.append(
+                "Pieces side by side count as fastened to one another, sound alike and loaded alike."
+            )
+        notes.append(
+            "The share of sag is that of the live load alone. Sag after years has the weight that stays in "
+            "it, with the creep of wood that was dry (NDS 2018 3.5.2, recalled); it decides nothing here."
+        )
+        if values["live"] < 40 * psf * (1 - 1e-9):
+            notes.append(
+                "Under 40 psf of live load is for sleeping rooms (30 psf) and attics; other rooms of a house "
+                "ask 40 psf (IRC Table R301.5)."
+            )
         if any(beyond(check) for check in now.checks) and not self.gates(values):
             notes.append(
                 "A cut beyond the code's limits is not to be made. Where one exists, an engineer designs "

@@ -7,7 +7,7 @@ from structlib.ground.measured_sections import measured_section
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, psf
 from structlib.house.mid_beam import beam_line_load, with_mid_beam
-from structlib.house.patch_loads import find_heavy_thing, patch_on_joists, tile_load
+from structlib.house.patch_loads import feet_on_two_joists, find_heavy_thing, patch_on_joists, tile_load
 from structlib.house.sag import read_sag, sag_parts
 from structlib.house.triage import triage
 from structlib.house.unknown_wood import Unknown, measured_unknowns, unknown_range
@@ -25,7 +25,7 @@ from structlib.rules.us.notches import (
     notched_section_modulus,
     remaining_depth_for,
 )
-from structlib.rules.us.old_joists import candidate_woods, compared_woods, old_joist_shares
+from structlib.rules.us.old_joists import candidate_woods, compared_woods, old_joist_shares, size_jumps
 
 #: The joist of the notebook, an invented one: measured size, span, spacing and loads.
 JOIST = dict(width=2 * inch, depth=7.5 * inch)
@@ -181,6 +181,7 @@ def _unknown_joist():
         ).greatest
 
     sizes = measured_unknowns(
+        jumps={"width": size_jumps(), "depth": size_jumps()},
         width=(1.875 * inch, 2.125 * inch),
         depth=(7.25 * inch, 7.75 * inch),
         span=(12.75 * ft, 13.25 * ft),
@@ -460,8 +461,9 @@ def new_beam():
         passing=FLOOR["live"] * FLOOR["spacing"],
         bending_stiffness=wood.modulus * section.inertia,
     )
-    through, cut, snug = (
+    through, half, cut, snug = (
         with_mid_beam(**loads),
+        with_mid_beam(**loads, live_on="one half"),
         with_mid_beam(**loads, joists="cut"),
         with_mid_beam(**loads, snug=True),
     )
@@ -476,6 +478,7 @@ def new_beam():
         for name, one in (
             ("today, one span", through.before),
             ("beam, joists run through", through.after),
+            ("the same, people on one half only", half.after),
             ("beam, joists cut on it", cut.after),
             ("beam only snug, not lifted", snug.after),
         )
@@ -517,6 +520,8 @@ def heavy_load():
                     show(worst.share, "ratio"),
                 )
             )
+        if name == "cast-iron tub":
+            rows.append(_tub_on_feet(thing, design))
     tile = (FLOOR["dead"] + tile_load() + FLOOR["live"]) / design
     rows.append(
         (
@@ -527,6 +532,24 @@ def heavy_load():
         )
     )
     return Table(("what", "how it lies", "on one joist", "of the design moment"), rows)
+
+
+def _tub_on_feet(tub, design):
+    """The row of a tub across the joists whose four feet land on two of them, 6 in inside its outline."""
+    one = feet_on_two_joists(
+        tub,
+        span=FLOOR["span"],
+        spacing=FLOOR["spacing"],
+        lasting=FLOOR["dead"],
+        design=design,
+        place=FLOOR["span"] / 2,
+    )
+    return (
+        f"cast-iron tub on four feet, {show(tub.weight, 'force')}",
+        "across, two feet on each of two joists",
+        show(one.weight, "force"),
+        show(one.share, "ratio"),
+    )
 
 
 def signs_table(seen):

@@ -136,12 +136,12 @@ def heading(values, place, system):
     str
         The text [-].
     """
-    words = {
-        "none": "No cut",
-        "notch top": "A notch in the top",
-        "notch bottom": "A notch in the bottom",
-    }.get(values["cut"], "A hole")
-    return f"{words}, {show(place, 'length', system)} from the left"
+    if values["cut"] == "none":
+        return "Enlarged: no cut"
+    words = {"notch top": "a notch in the top", "notch bottom": "a notch in the bottom"}.get(
+        values["cut"], "a hole"
+    )
+    return f"Enlarged: {words}, {show(place, 'length', system)} from the left"
 
 
 def reasons(checks, system):
@@ -169,7 +169,7 @@ def reasons(checks, system):
                 f"long {asked}, at most {limit}",
             ),
             "outside the middle third": (
-                ("inside the middle third of the span, where there is none", "in the middle third")
+                ("in the middle third of the span, where no notch may be", "in the middle third")
                 if check.asked > 1e-9
                 else ("outside the middle third of the span", "outside the middle third")
             ),
@@ -211,7 +211,7 @@ def may_be_cut(values, section, gates, system):
     """
     if values["kind"] != "sawn" and values["cut"] != "none":
         return (Reason("an engineered member is cut only as its maker says", "only as its maker says", True),)
-    if gates or values["cut"] != "none":
+    if gates or values["cut"] != "none" or section.shape != "sawn":
         return ()
     size = lambda value: show(value, "section length", system)  # noqa: E731
     depth = section.depth

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from math import ceil
 from typing import Any
 
 from structlib.ground.refusals import OutsideRule
@@ -21,16 +22,16 @@ from structlib.rules.us.book import RULEBOOK
 from structlib.rules.us.uplift import CLAUSE, dead_that_counts, hold_down_demand
 
 _KINDS = (
-    ("one span, past a post", "over"),
-    ("one span, past a foundation wall", "wall"),
+    ("past a post", "over"),
+    ("past a foundation wall", "wall"),
     ("two spans", "two"),
     ("three spans", "three"),
-    ("two spans, the middle post taken out", "out"),
+    ("the middle post taken out", "out"),
 )
 _PAST = ("over", "wall")
 _DRAWN = (
-    ("where it asks most of the beam", "most"),
-    ("where it lifts a support most", "lift"),
+    ("where it works most", "most"),
+    ("where a support lifts", "lift"),
     ("everywhere", "all"),
 )
 _LETTERS = {"over": "AB", "wall": "AB", "two": "ABC", "three": "ABCD", "out": "AC"}
@@ -41,8 +42,19 @@ _LONGEST_SPAN, _LONGEST_OVERHANG = 16 * ft, 6 * ft
 _ABOVE = "in the post above"
 
 BEYOND_THE_WALL = (
-    "Stop here: a post or wall from above stands past the foundation wall. Prescriptive tables of cantilevered floors "
-    "(IRC R502.3.3, recalled) are not in this library. An engineer designs it; only what is asked is shown."
+    "A post or wall from above stands past the foundation wall; prescriptive tables of cantilevered "
+    "floors (IRC R502.3.3, recalled) are not in this library, so an engineer designs it and only what is "
+    "asked is shown."
+)
+BEYOND_THE_POST = (
+    "A post from above stands past the last post below; prescriptive tables do not cover that, so an "
+    "engineer designs it and only what is asked is shown."
+)
+#: Said wherever a long beam is taken as one piece.
+LONG_PIECES = (
+    "Sawn plies in one piece are seldom sold longer than about 20 ft (common practice). A longer beam "
+    "has joints in its plies, and a ply that is cut carries nothing at the cut: see Joints, and where they "
+    "may be."
 )
 
 
@@ -115,7 +127,7 @@ class PastPostPage:
                 "depth", "Depth", "section length", depths, min(depths, key=lambda d: abs(d - 11.25 * inch))
             ),
             Slide("plies", "Plies", "count", 1, 5, 1, 3),
-            Pick("kind", "Arrangement", _KINDS, "over"),
+            Pick("kind", "The beam", _KINDS, "over"),
             Slide("overhang", "Past the post", "length", 0.5 * ft, _LONGEST_OVERHANG, 3 * inch, 3 * ft),
             Box("post_dead", "Post above, dead", default=500 * lb, **post),
             Box("post_live", "Post above, live", default=1500 * lb, **post),
@@ -319,30 +331,47 @@ class PastPostPage:
         """
         state = self.state(_key(values))
         ghost = None if before is None else (self.state(_key(before)), before["drawn"])
-        gates = self.gates(values)
+        gates = self.gates(values, state)
         return Shown(
             self.scene(values, state, ghost, gates, frame),
-            ("", "asked", "can give", "share", "when, and by which rule"),
+            ("what", "asked", "can give", "share", "when, and by which rule"),
             self.rows(state, gates),
             self.notes(values, state),
             gates,
         )
 
-    def gates(self, values):
+    def gates(self, values, state):
         """Return the reasons to stop and call an engineer before anything is chosen here.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
+        state : object
+            What was worked out for the values [-].
 
         Returns
         -------
         tuple of str
             One sentence a gate; empty when none [-].
         """
-        above = values["post_dead"] + values["post_live"]
-        return (BEYOND_THE_WALL,) if values["kind"] == "wall" and above > 0 else ()
+        gates = []
+        lifting, most = _lifting(state)
+        if lifting:
+            thing, verb, what = (
+                ("Support", "lifts", "it") if len(lifting) == 1 else ("Supports", "lift", "each of them")
+            )
+            when = "under some arrangement of the load"
+            if not any(plain > DUST for _, plain, _ in _hold_downs(state)):
+                when = "when only 0.6 of the dead load is counted"
+            gates.append(
+                f"{thing} {_listed(lifting)} {verb} {when}, so something must hold {what} down, with up to "
+                f"{show(most, 'force', self.system)}; that connection, and what it hangs on, is for an "
+                "engineer."
+            )
+        if state.kind in _PAST and values["post_dead"] + values["post_live"] > 0:
+            gates.append(BEYOND_THE_WALL if state.kind == "wall" else BEYOND_THE_POST)
+        return tuple(gates)
 
     def rows(self, state, gates=()):
         """Return pushes, hold-downs and checks as rows of text.
@@ -442,7 +471,8 @@ class PastPostPage:
         rows.append(
             (
                 f"seat on {_letters(state)[number]}, long enough for the beam",
-                say(seat, "section length"),
+                # to the next sixteenth up, so that it is long enough as it is read
+                say(ceil(seat / inch * 16 - 1e-6) / 16 * inch, "section length"),
                 "",
                 "",
                 "NDS 2018 3.10.2; the post or plate below is a check of its own",
@@ -467,8 +497,8 @@ class PastPostPage:
         """
         notes = [row.refused for row in state.checks if row.refused]
         notes.append(
-            f"Every arrangement of the live load was solved ({len(state.all_load.cases)}); dead load and the beam's own "
-            "weight are always there. Supports are taken to hold the beam down where it lifts; that needs a connector."
+            f"All {len(state.all_load.cases)} arrangements of the live load were solved. Dead load and the beam's own "
+            "weight are always there. Supports are taken to hold the beam down where it lifts. That needs a connector."
         )
         if state.kind in _PAST:
             notes.append(
@@ -485,12 +515,11 @@ class PastPostPage:
                 "One piece from end to end. The bottom edge is taken as unbraced over a whole span where it is pressed, "
                 "near a post."
             )
+        long = state.kind not in _PAST and state.length > 20 * ft * (1 + 1e-9)
+        if long and state.material.kind not in ("lvl", "timber"):
+            notes.append(LONG_PIECES)
         if state.kind not in _PAST and values["post_dead"] + values["post_live"] > 0:
             notes.append("The post above stands on an overhang only; here it is left out.")
-        if state.kind == "over" and values["post_dead"] + values["post_live"] > 0:
-            notes.append(
-                "A post past the post below is not in prescriptive tables; take the numbers to an engineer."
-            )
         if state.material.verified != "seen":
             notes.append(
                 f"Design values of {state.material.name}: {state.material.source}, {state.material.verified}. "
@@ -553,7 +582,7 @@ class PastPostPage:
         elif state.kind in _PAST:
             measures.append((values["span"], state.length, say(values["overhang"], "length")))
         previous = None
-        if ghost is not None:
+        if ghost is not None and ghost[0].kind == state.kind:  # another beam altogether is no "before"
             before, drawn = ghost
             old = before.all_load.case(_drawn(before, drawn)).points(80)
             keep = old.x <= state.length * (1 + 1e-9)
@@ -611,18 +640,17 @@ class PastPostPage:
         return tuple(posts)
 
     def _title(self, values, state, gates):
+        lifting, most = _lifting(state)
+        if lifting:
+            verb, what = ("lifts", "it") if len(lifting) == 1 else ("lift", "each")
+            up_to = "" if len(lifting) == 1 else "up to "
+            down = f"{up_to}{show(most, 'force', self.system)} must hold {what} down"
+            return f"Stop and call first: {_listed(lifting)} {verb}, and {down}"
         if gates:
             return "Stop and call first: only what is asked is shown"
         if state.kind == "out":
             moment, sag = post_out_ratios()
             return f"Post out: {moment:.0f} times the moment, {sag:.1f} times the sag"
-        letter, plain, reduced = max(
-            _hold_downs(state), key=lambda down: max(down[1:]) * (1 + 1e-9 * (down[0] == "A"))
-        )
-        if plain > DUST:
-            return f"{letter} lifts: something must hold it down with {show(max(plain, reduced), 'force', self.system)}"
-        if reduced > DUST:
-            return f"{letter} lifts when 0.6 of the dead load counts: hold it with {show(reduced, 'force', self.system)}"
         number = max(
             range(len(state.supports)),
             key=lambda n: state.all_load.greatest_reaction(n).value * (1 - 1e-9 * n),
@@ -653,7 +681,11 @@ def _where(state, on):
         return "nowhere"
     if len(there) == len(state.groups):
         return "everywhere"
-    return " and ".join(there) if len(there) < 3 else ", ".join(there[:-1]) + " and " + there[-1]
+    return _listed(there)
+
+
+def _listed(words):
+    return " and ".join(words) if len(words) < 3 else ", ".join(words[:-1]) + " and " + words[-1]
 
 
 def _load_text(state, values, loaded, say):
@@ -672,6 +704,12 @@ def _hold_downs(state):
         plain = max(0.0, -state.all_load.least_reaction(number).value)
         found.append((letter, plain, hold_down_demand(dead_push=dead, passing_push=passing)))
     return tuple(found)
+
+
+def _lifting(state):
+    """Letters of the supports that lift under any arrangement, and the greatest hold-down asked."""
+    downs = {letter: max(plain, reduced) for letter, plain, reduced in _hold_downs(state)}
+    return [letter for letter, down in downs.items() if down > DUST], max(downs.values())
 
 
 def _governs(state):

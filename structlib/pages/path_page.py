@@ -130,14 +130,14 @@ class PathPage:
             (
                 "soil under its footing",
                 "",
-                f"{show(now['area'], 'area', self.system)} at "
+                f"{_square(now['area'], self.system)} at "
                 f"{show(now['pressure'], 'area load', self.system)}",
             ),
         ]
         notes = (
             "The roof stands on the outside walls; what comes down here is the middle of the house.",
             "The footing is only asked for here, not designed; soil values are presumptive (IRC Table R401.4.1).",
-            f"{self.house.name} is an invented house. {CAUTION}",
+            f"The house is invented: {self.house.name}. {CAUTION}",
         )
         return Shown(self.scene(values, now, frame), ("station", "adds", "so far"), tuple(rows), notes)
 

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from math import ceil
 
 import numpy
 
@@ -384,6 +385,8 @@ class PostPage:
             if check.dimension == "ratio"
             else show(check.asked, check.dimension, self.system)
         )
+        if gates and check.dimension == "ratio":
+            asked = ""  # a sum of shares is a verdict, also where it stands under "asked"
         return (
             name or check.name,
             asked,
@@ -416,13 +419,18 @@ class PostPage:
                 f"{result.soil.clause.split(' (')[0]}",
             )
         )
+        return rows
+
+    def _other_soils(self, values, result):
+        thick = footings.pad_thickness(
+            side=values["pad"], base=min(result.column.width, result.column.depth)
+        )
         others = [footings.find_soil(name) for name in footings.soil_names() if name != result.soil.name]
-        told = "; ".join(
-            f"{show(one.pressure, 'area load', self.system)}: {_needed(result, thick, one, self.system)}"
+        told = ", ".join(
+            f"{_needed(result, thick, one, self.system)} on {show(one.pressure, 'area load', self.system)}"
             for one in others
         )
-        rows.append(("pad side asked, other soils", "", "", "", told))
-        return rows
+        return f"Pad side asked on other soils: {told}."
 
     def _fewest(self, values, result):
         column = result.column
@@ -476,19 +484,27 @@ class PostPage:
             )
         if column.plies > 1:
             notes.append(
-                f"Built-up: this stands on plies {column.fastening} by NDS 15.3.3 or 15.3.4, every ply "
-                "bearing at "
-                "both ends. See Connections below."
+                f"A built-up post: its plies must be {column.fastening} by NDS 15.3.3 or 15.3.4, and every ply "
+                "must bear at both ends. See Connections below."
             )
         if values["made"] == "solid":
             notes.append("A solid post has no plies; the slider of the post plies does nothing now.")
+        if not self.gates(values):
+            notes.append(self._other_soils(values, result))
+        push, off = _one_side_loaded(result)
+        if values["ends"] == 2 and off > 0:
+            notes.append(
+                "Both beam ends are taken as full at once. With one of them empty of all but its dead load, "
+                f"{show(push, 'force', self.system)} stand {show(off, 'small length', self.system)} off the "
+                "middle, along the beam and so across the post's width. That is not judged here: ask the engineer."
+            )
         if not any(values[key] for _, key in _LOADS):
             notes.append("No load is typed: only the beam's and the post's own weight come down.")
         known = {check.verified for check in (*result.post, *result.pad[:1])} | {column.material.verified}
         notes.append(
             f"Values of {column.material.name}: {column.material.source}, {column.material.verified}. "
             + ("Rules for columns are recalled from NDS 2018; " if "recalled" in known else "")
-            + "soil values are presumptive."
+            + "soil values are presumed."
         )
         notes.append(CAUTION)
         return tuple(notes)
@@ -528,7 +544,7 @@ class PostPage:
             ply_width=column.ply_width,
             post_depth=column.depth,
             height=column.height,
-            height_text=f"post {show(column.height, 'length', system)}",
+            height_text=f"post {show(column.height, 'length', system)} tall",
             beam_plies=member.plies,
             beam_ply_width=member.ply_width,
             beam_depth=member.depth,
@@ -580,6 +596,13 @@ def _on_the_post(beam, column):
     return replace(check, asked=check.asked * over, share=check.share * over)
 
 
+def _one_side_loaded(result):
+    """Push on the post, and how far off its middle, when one of two beam ends brings its dead load only."""
+    pushes = [one.solution.reactions[-1].force for one in result.beam.demands]
+    full, empty = max(pushes), min(pushes)
+    return full + empty, (full - empty) * result.column.width / 4 / (full + empty)
+
+
 def _carries(column, heights, time_factor, held_width):
     return columns.column_capacity(
         column.material,
@@ -600,4 +623,6 @@ def _needed(result, thickness, soil, system):
 
 
 def _side(value, system):
-    return show(value, "section length", system, 2 if system == "us" else None)
+    """A length that is asked for, to the next half inch or centimetre up."""
+    step = 0.5 * inch if system == "us" else 10.0
+    return show(ceil(value / step - 1e-6) * step, "section length", system, 2 if system == "us" else None)

@@ -82,7 +82,9 @@ def marks(result):
     marks = []
     for place, (check, word) in worst.items():
         told = "too slender" if result.refused and place == "middle" else f"{word} {share(check.share)}"
-        marks.append(PostMark(place, told, check is result.governs))
+        # a post that cannot be judged is the message, whatever the other checks say
+        first = place == "middle" if result.refused else check is result.governs
+        marks.append(PostMark(place, told, first))
     return tuple(marks)
 
 
@@ -129,8 +131,7 @@ def carried(result, gates, system):
     if result.refused:
         return f"{name}: too slender"
     load = next(check for check in result.post if check.name == "compression").given * result.column.area
-    verb = "carries" if result.column.plies == 1 else "carry"
-    return f"{name} {verb} {show(load, 'force', system)}"
+    return f"{name} can carry {show(load, 'force', system)}"
 
 
 def title(result, gates, system):
@@ -159,18 +160,17 @@ def title(result, gates, system):
         return f"{name} at {height}: too slender to be judged, for any load"
     used = share(check.share)
     if check is result.beam_seat:
-        return f"The beam crushed on {'it' if one else 'the plies'} governs, not the post: {used} used"
+        return f"The seat governs, not the post: {used} used"
     if check is result.plate:
-        return f"The plate under the post governs, not the post: {used} used"
+        return f"The plate governs, not the post: {used} used"
     if check is result.pad[0]:
-        return f"The soil under the pad governs, not the post: {used} used"
+        return f"The soil governs, not the post: {used} used"
     if not isfinite(check.share):
         return f"{name} bow{'s' if one else ''} out under {load} off the middle"
     if check.share > 1:
         verb = "is" if one else "are"
         gives = "it gives" if one else "they give"
-        name = name[0].lower() + name[1:]
-        return f"{load} at {height}: {name} {verb} asked {check.share:.2f} times what {gives}"
+        return f"{name} {verb} asked {check.share:.2f} times what {gives}"
     return f"{name} carr{'ies' if one else 'y'} {load} at {height}: {used} used"
 
 

@@ -11,10 +11,11 @@ from structlib.ground.sections import rectangle_area, rectangle_inertia
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, psf
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
-from structlib.mechanics import frames, frames_along
+from structlib.mechanics import frames, frames_along, frames_uneven
 from structlib.mechanics.beams import LineLoad
 from structlib.mechanics.plane_frame import solve_frame
 from structlib.mechanics.rafter_pair import rafter_pair
+from structlib.pages import roof_one_side
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
@@ -87,6 +88,7 @@ class RoofPage:
             Pick("spacing", "Rafters every", _SPACINGS, 16 * inch),
             Box("dead", "Dead, on plan", high=60 * psf, default=15 * psf, **load),
             Box("snow", "Roof snow", high=120 * psf, default=30 * psf, **load),
+            Box("ground", "Ground snow", high=160 * psf, default=40 * psf, **load),
             Box("roof_live", "Roof live", high=40 * psf, default=20 * psf, **load),
             Pick("wood", "Wood", woods, "fir"),
         )
@@ -135,12 +137,66 @@ class RoofPage:
         now["moment"], now["moment_at"] = _greatest_moment(now)
         now["solved"] = None if values["holds"] == "nothing" else _solve(now, now["line_load"])
         now["ridge"] = self._ridge_beam(now) if sets_ridge and values["holds"] == "ridge beam" else None
-        now["checks"] = self._checks(now)
+        even = self._checks(now)
+        now["side"], now["no_side"] = self._one_side(now)
+        now["checks"] = (*even, *(now["side"]["checks"] if now["side"] else ()))
         now["governs"] = governing(now["checks"]) if any(c.decides for c in now["checks"]) else None
         return now
 
-    def _ridge_beam(self, now):
-        values = now["values"]
+    def _one_side(self, now):
+        """The same roof with the ground snow on one slope alone, and why not where the rule gives none.
+
+        It has the entries of the even case, those of the loaded rafter; the frame's LEFT rafter is loaded.
+        """
+        values, spacing, mark = now["values"], now["values"]["spacing"], roof_one_side.MARK
+        blown, why = roof_one_side.blown_snow(
+            ground=values["ground"], roof_snow=values["snow"], rise=values["rise"], half=now["half"]
+        )
+        if blown is None:
+            return None, why
+        # every combination with snow lasts as long, so the one that counts most of it asks most
+        most = max((one for one, _ in now["areas"]), key=lambda one: one.factor("snow"))
+        near, far = (_area_load(most, values | {"snow": load}) for load in (blown.leeward, blown.windward))
+        loads = {"left_load": near * spacing, "right_load": far * spacing, "building_span": now["span"]}
+        pull = lambda height: frames_uneven.uneven_tie_force(  # noqa: E731
+            **loads, rise=now["rise"], height_fraction=height
+        )
+        side = now | {
+            "blown": blown,
+            "most": most,
+            "areas": [(most, near)],
+            "area_load": near,
+            "far_load": far,
+            "line_load": near * spacing,
+            "thrust": pull(0.0),
+            "pull": pull(now["height"]),
+            "ridge_shear": frames_uneven.ridge_shear(**loads),
+            "ridge_load": frames.ridge_beam_load(line_load=(near + far) / 2, building_span=now["span"]),
+            "left_out": [],
+            "checks": (),
+        }
+        if now["solved"] is None:
+            return side, ""
+        side["solved"] = _solve(now, near * spacing, far * spacing)
+        passing = (most.factor("snow") * spacing * load for load in (blown.leeward, blown.windward))
+        side["snow_alone"] = _solve(now, *passing)
+        side["moment"], side["moment_at"] = roof_one_side.greatest_bending(side["solved"])
+        mean = (blown.leeward + blown.windward) / 2
+        if now["ridge"] is not None:
+            side["ridge"] = self._ridge_beam(now, snow=mean)
+        # a ridge beam feels the mean of both sides, and a ridge board neither
+        if values["sets"] == RAFTERS or (now["ridge"] is not None and mean > values["snow"]):
+            side["checks"] = tuple(
+                replace(one, name=one.name + mark, verified=least_verified([one.verified, blown.verified]))
+                for one in self._checks(side)
+                if one.combination in (most.name, "snow")  # the others are asked by the even case too
+            )
+        told = {reason for _, reason in now["left_out"]}
+        now["left_out"] += [(name + mark, why) for name, why in side["left_out"] if why not in told]
+        return side, ""
+
+    def _ridge_beam(self, now, snow=None):
+        values = now["values"] if snow is None else now["values"] | {"snow": snow}
         span = values["span"]
         job = BeamJob(
             span - _SEAT,
@@ -157,6 +213,8 @@ class RoofPage:
                 if values[key]
             ),
             unbraced_length=values["spacing"],
+            # rafters often hang on its sides; then no load near the post may be left out
+            loaded_on="side",
             use=BeamUse(_FLAT),
         )
         return check_beam(job, now["chosen"], self.rulebook)
@@ -307,6 +365,7 @@ class RoofPage:
                 asked("greatest bending in a rafter", say(now["moment"], "moment"), f"{most}; {_where(now)}")
             )
             rows.append(asked("eaves part by", say(_spread(now), "small length"), _spread_from(now)))
+        rows += self._one_side_rows(now)
         for check in now["checks"]:
             first = check is now["governs"] and not now["left_out"]
             told = show(check.share, "ratio") + (" governs" if first else "")
@@ -315,7 +374,8 @@ class RoofPage:
             rows.append(
                 (
                     check.name,
-                    show(check.asked, check.dimension, self.system),
+                    # a sum of shares is a verdict, also where it stands under "asked"
+                    "" if gates and check.dimension == "ratio" else say(check.asked, check.dimension),
                     "" if gates else show(check.given, check.dimension, self.system),
                     "" if gates else told,
                     f"{check.combination}; {check.clause.split(' (')[0]}".removeprefix("; "),
@@ -327,10 +387,22 @@ class RoofPage:
         ]
         return tuple(rows + self._more_rows(now, gates))
 
+    def _one_side_rows(self, now):
+        """What snow on one side asks, or why the rule gives none."""
+        side = now["side"]
+        if side is not None:
+            rows = roof_one_side.demand_rows(side, self.system)
+            if side["solved"] is not None:
+                spread = self._say(_spread(side), "small length")
+                rows.append(("one side: eaves part by", spread, "", "", _spread_from(now)))
+            return rows
+        return [("snow on one side", "refused", "", "", now["no_side"])] if now["no_side"] else []
+
     def _more_rows(self, now, gates):
         """Nails of the joint and the code's factors, where there is a tie; posts, where there is a beam."""
         if now["ridge"] is not None:
-            push = max(d.solution.reactions[0].force for d in now["ridge"].demands)
+            cases = [case["ridge"] for case in (now, now["side"]) if case is not None]
+            push = max(demand.solution.reactions[0].force for one in cases for demand in one.demands)
             return [
                 ("load on an end post", self._say(push, "force"), "", "", "own weight of the beam in it"),
                 (
@@ -345,14 +417,16 @@ class RoofPage:
             return []
         rows = []
         if not gates and now["area_load"] > 0:
-            told = str(_nails(now))
+            counts = [_nails(case) for case in (now, now["side"]) if case is not None]
+            # a refusal is a sentence, and stands for all
+            told = str(next((one for one in counts if isinstance(one, str)), None) or max(counts))
             rows.append(
                 (
                     f"{_NAIL} nails, each joint of the tie",
                     told,
                     "",
                     "",
-                    "NDS 2018 12.3, wood to wood, computed",
+                    "NDS 2018 12.3, computed; the code's table mostly asks for more: see Nails in the heel joint",
                 )
             )
         if now["holds"] == "raised tie" and not gates:
@@ -392,7 +466,12 @@ class RoofPage:
         if values["sets"] == RAFTERS:
             notes.append(
                 f"The sliders set the rafters: the house is twice their span wide, "
-                f"{show(now['span'], 'length', self.system)}, and the slider House width waits."
+                f"{show(now['span'], 'length', self.system)}. "
+                + (
+                    "The slider House width waits."
+                    if now["holds"] == "raised tie"
+                    else "The sliders House width and Height of raised tie wait."
+                )
             )
             if now["holds"] == "ridge beam":
                 notes.append("The ridge beam is drawn, not sized: let the sliders set the ridge beam.")
@@ -416,15 +495,30 @@ class RoofPage:
         notes += [f"No answer to {name}: {refused}." for name, refused in now["left_out"]]
         if now["holds"] in ("tie", "raised tie"):
             notes.append(
-                "The tie is a 2x6 of Douglas Fir-Larch No.2. Slip of its joints is left out of the spread."
+                "The tie is a 2x6 of Douglas Fir-Larch No.2, checked for its pull alone. A ceiling on it bends it "
+                "too, and a lap in it passes the whole pull on. Slip of its joints is left out of the spread."
             )
         if now["checks"]:
             known = least_verified(check.verified for check in now["checks"])
-            notes.append(f"At best these numbers are as well known as the weakest of them: {known}.")
+            notes.append(f"The least well known of these numbers is {known}. Look it up before it counts.")
+        if now["side"] is not None:
+            blown = now["side"]["blown"]
+            notes.append(
+                f"Snow on one side is judged apart ({blown.clause}, {blown.verified}): the whole ground snow on "
+                "one slope, none on the other, for rafters in one piece from eave to ridge. A pair with a raised "
+                "tie is taken as such, which is our choice. The ground snow must be that of ASCE 7-16; a number "
+                "of ASCE 7-22 is another one. Roof snow and ground snow are boxes of their own: work the first "
+                "out from the second, as below."
+            )
+        elif values["snow"] and values["rise"] <= 7:
+            notes.append(
+                "Ground snow is 0, so these shares take the snow as even on both slopes. ASCE 7-16 7.6.1 also "
+                "asks for all of the ground snow on one slope alone, from 1/2 in 12 to 7 in 12. That bends one "
+                "rafter more."
+            )
         notes.append(
             "Weight and snow only: wind, which lifts, is not here. "
-            "Overhangs, which take a little of the push away, are left out. Snow on one side is in a "
-            "table below."
+            "Overhangs, which take a little of the push away, are left out."
         )
         notes.append(CAUTION)
         return tuple(notes)
@@ -462,6 +556,9 @@ class RoofPage:
         first = now["governs"]
         mark = None
         told = first is not None and not gates and not now["left_out"]
+        # the case that governs is the one that is drawn
+        one_side = told and now["side"] is not None and first in now["side"]["checks"]
+        seen = now["side"] if one_side else now
         if told and not sets_ridge and first.kind != "tie":
             mark = (first.position, f"{_short(first)} {show(first.share, 'ratio')}")
         view = RoofView(
@@ -470,12 +567,15 @@ class RoofPage:
             rafter_depth=now["rafter"].depth,
             ridge_width=ridge[0],
             ridge_depth=ridge[1],
-            load_text=f"{now['most'].name}: {show(now['area_load'], 'area load', system)} on plan",
-            push=min(1.0, now["thrust"] / _FULL_ARROW),
-            stats=_stats(now, system),
+            load_text=_load_text(seen, system, one_side),
+            push=min(1.0, max(now["thrust"], seen["thrust"]) / _FULL_ARROW),
+            stats=_one_side_stats(now, system) if one_side else _stats(now, system),
             width_text=show(now["span"], "length", system),
-            shape=_shape(now),
-            moment=_moments(now),
+            # the frame has its left rafter loaded, the picture its right one
+            shape=_shape(seen, "right" if one_side else "left"),
+            right_shape=_shape(seen) if one_side else (),
+            loaded="right" if one_side else "both",
+            moment=_moments(seen, one_side),
             mark=mark,
             exaggeration=40.0,
             note=_note(now, system),
@@ -486,6 +586,12 @@ class RoofPage:
 
 
 # ---- statics of the page ------------------------------------------------------------------------------
+
+
+def _in_words(combination):
+    """The name of a combination with its letters as words, for a picture that must stand alone."""
+    words = {"D": "dead", "Lr": "roof live", "L": "live", "S": "snow"}
+    return " ".join(words.get(part, part) for part in combination.split(" "))
 
 
 def _area_load(combination, values):
@@ -506,8 +612,8 @@ def _greatest_moment(now):
     return simple * frames.raised_tie_greatest_factor(height_fraction=height), place
 
 
-def _solve(now, line_load):
-    """The pair as a frame: one rafter of the page, a 2x6 tie."""
+def _solve(now, left_load, right_load=None):
+    """The pair as a frame: one rafter of the page, a 2x6 tie; the same load on both sides unless told."""
     rafter = now["rafter"]
     size = {"width": rafter.plies * rafter.ply_width, "depth": rafter.depth}
     modulus = rafter.material.modulus
@@ -515,8 +621,8 @@ def _solve(now, line_load):
         rafter_pair(
             building_span=now["span"],
             rise=now["rise"],
-            left_load=line_load,
-            right_load=line_load,
+            left_load=left_load,
+            right_load=left_load if right_load is None else right_load,
             axial_stiffness=modulus * rectangle_area(**size),
             bending_stiffness=modulus * rectangle_inertia(**size),
             held_by="tie" if now["holds"] in ("tie", "raised tie") else "ridge beam",
@@ -526,9 +632,9 @@ def _solve(now, line_load):
     )
 
 
-def _points(now, solved, count=16):
-    """Points of the left rafter from eave to ridge: x, y, move right, move up."""
-    names = [name for name in solved.frame.bars if name.startswith("left rafter")]
+def _points(now, solved, count=16, rafter="left"):
+    """Points of a rafter from eave to ridge, as if it were the left one: x, y, move right, move up."""
+    names = [name for name in solved.frame.bars if name.startswith(f"{rafter} rafter")]
     middle = -(solved.move("left")[0] + solved.move("right")[0]) / 2  # the picture keeps its middle
     found = []
     for name in names:
@@ -536,7 +642,10 @@ def _points(now, solved, count=16):
         start, (right, up) = solved.frame.joints[bar.start], solved.frame.run(name)
         for share in numpy.linspace(0.0, 1.0, count + 1):
             x, y = solved.shape(name, float(share))
-            found.append((start.x + share * right, start.y + share * up, float(x) + middle, float(y)))
+            place, move = start.x + share * right, float(x) + middle
+            if rafter == "right":  # seen in a mirror
+                place, move = now["span"] - place, -move
+            found.append((place, start.y + share * up, move, float(y)))
     return found
 
 
@@ -545,14 +654,14 @@ def _ridge_sag(now):
     return now["ridge"].check("sag under all load").asked if now["ridge"] is not None else 0.0
 
 
-def _shape(now):
+def _shape(now, rafter="left"):
     if now["solved"] is None or now["line_load"] <= 0:
         return ()
     sag = _ridge_sag(now)
     half, rise = now["half"], now["rise"]
     return tuple(
         (x, y, right - sag * rise / half * (1 - x / half), up - sag * x / half)
-        for x, y, right, up in _points(now, now["solved"])
+        for x, y, right, up in _points(now, now["solved"], rafter=rafter)
     )
 
 
@@ -573,10 +682,12 @@ def _spread_from(now):
     )
 
 
-def _moments(now):
+def _moments(now, one_side=False):
     """Bending along a rafter as shares of its greatest."""
     if now["holds"] == "nothing" or now["moment"] <= 0:
         return ()
+    if one_side:
+        return tuple((at, value / now["moment"]) for at, value in roof_one_side.bending_along(now["solved"]))
     half, height = now["half"], now["height"]
     places = sorted({*(i / 24 for i in range(25)), height})
     found = []
@@ -593,6 +704,8 @@ def _moments(now):
 
 def _push_along(now, line_load):
     """The greatest push along a rafter under a load."""
+    if "far_load" in now:
+        return roof_one_side.greatest_push(now["solved"]) * line_load / now["line_load"]
     pair = {"line_load": line_load, "building_span": now["span"], "rise": now["rise"]}
     foot = frames_along.compression_below_tie(**pair, distance=0.0)
     if now["holds"] == "ridge beam":
@@ -616,6 +729,7 @@ def _rafter_strength(now):
         found += combined.rafter_checks(
             rafter.material,
             width=rafter.plies * rafter.ply_width,
+            plies=rafter.plies,
             depth=rafter.depth,
             length=frames.slope_length(building_span=now["span"], rise=now["rise"]),
             axial=_push_along(now, line_load),
@@ -624,7 +738,15 @@ def _rafter_strength(now):
             time_factor=combination.time_factor,
             sharing_members=3,
         )
-    return [_at(max(found, key=lambda check: check.share), now["moment_at"], "bending")] if found else []
+    if not found:
+        return []
+    worst = max(found, key=lambda check: check.share)
+    if not numpy.isfinite(worst.share):
+        raise OutsideRule(
+            "the push along the rafter is more than that at which it bows out of its line, so it would "
+            "not hold, and no share can be named; a deeper rafter pushes that further away"
+        )
+    return [_at(worst, now["moment_at"], "bending")]
 
 
 def _rafter_shear(now):
@@ -669,8 +791,10 @@ def _rafter_sag(now):
     use = _STEEP if values["rise"] > 3 else _FLAT
     divisor, clause, verified = deflection.limit_divisor(use)
     points = _points(now, now["solved"])
-    first, last = points[0], points[-1]
     part = values[key] / now["area_load"] if now["area_load"] else 0.0
+    if "snow_alone" in now:
+        kind, points, part = "snow", _points(now, now["snow_alone"]), 1.0
+    first, last = points[0], points[-1]
     sine, cosine = now["rise"] / length, now["half"] / length
 
     def square(point, share):
@@ -694,7 +818,7 @@ def _rafter_sag(now):
             place,
             "",
             kind,
-            f"{clause}, slope length/{divisor:.0f}",
+            f"{clause}, slope length/{divisor:.0f}" + (", no ceiling on it" if use == _STEEP else ""),
             "sag <= length / n",
             verified=least_verified([verified, now["rafter"].material.verified]),
         )
@@ -786,6 +910,40 @@ def _short(check):
     return _SHORT.get(check.kind, check.name)
 
 
+def _load_text(now, system, one_side=False):
+    load = show(now["area_load"], "area load", system)
+    if one_side:
+        return f"left {show(now['far_load'], 'area load', system)} (dead), right {load}"
+    return f"{_in_words(now['most'].name)}: {load} on plan"
+
+
+def _one_side_stats(now, system):
+    """Each number in the case that asks most of it, with the case in its word."""
+
+    def most(word, ask, dimension, role):
+        even, one = ask(now), ask(now["side"])
+        case = "one side" if one > even else "even load"
+        return RoofStat(f"{word}, {case}", show(max(even, one), dimension, system), role)
+
+    bend = most("bending", lambda case: case["moment"], "moment", "moment")
+    spread = most("eaves part", _spread, "small length", "moved")
+    at_eave = "push" if now["holds"] == "tie" else "push if tied"
+    if now["holds"] == "ridge beam":
+        even = frames.ridge_beam_load(line_load=now["area_load"], building_span=now["span"])
+        return (
+            RoofStat("push at each eave", show(0.0, "force", system), "force"),
+            most("ridge load", lambda case: case.get("ridge_load", even), "line load", "force"),
+            bend,
+            spread,
+        )
+    return (
+        most(at_eave, lambda case: case["thrust"], "force", "force"),
+        most("tie pull", lambda case: case["pull"], "force", "force"),
+        bend,
+        spread,
+    )
+
+
 def _stats(now, system):
     def stat(word, value, dimension, role):
         return RoofStat(word, show(value, dimension, system), role)
@@ -795,7 +953,7 @@ def _stats(now, system):
         return (
             stat("push at each eave", now["thrust"], "force", "force"),
             RoofStat("held by", "nothing", "governs"),
-            RoofStat("eaves part by", "without end", "moved"),
+            RoofStat("eaves part by", "no limit", "moved"),
         )
     bend = stat("most bending, a rafter", now["moment"], "moment", "moment")
     spread = stat("eaves part by", _spread(now), "small length", "moved")
@@ -807,7 +965,7 @@ def _stats(now, system):
             bend,
             spread,
         )
-    at_eave = "push at each eave" if holds == "tie" else "push, tie at the eave"
+    at_eave = "push at each eave" if holds == "tie" else "push if tied at eaves"
     return (
         stat(at_eave, now["thrust"], "force", "force"),
         stat("pull in the tie", now["pull"], "force", "force"),
@@ -835,12 +993,28 @@ def _title(now, gates, system):
         return "A rule does not cover these rafters: see the notes"
     if first is None:
         return "Nothing weighs on this roof, so nothing pushes"
-    who = "the ridge beam" if now["ridge"] is not None else "the rafters"
-    if now["values"]["sets"] == RIDGE and now["ridge"] is None:
-        who = "the ridge board"
+    used, holds = f"{show(first.share, 'ratio')} used", now["values"]["holds"]
+    if first.name.endswith(roof_one_side.MARK):
+        return _one_side_title(now["side"], first, used, system)
+    pull = show(now["pull"], "force", system)
     if first.kind == "tie":
-        who = "the tie"
-    name = {"bending and compression": "bending"}.get(first.name, first.name)
-    name = name.split(",")[0].replace(" of the rafter", "").replace(" in the rafter", "")
-    name = "pull" if first.kind == "tie" else name
-    return f"{show(first.share, 'ratio')} used: {name} governs {who}"
+        return f"The tie is pulled with {pull}: {used}"
+    if now["ridge"] is not None:
+        name = first.name.split(",")[0]
+        return f"{used}: {name} governs the ridge beam"
+    if now["values"]["sets"] == RIDGE:
+        return f"The ridge board's depth governs: {used}"
+    if holds == "ridge beam":
+        return f"No push: the ridge carries. Rafters {used}"
+    if holds == "raised tie":
+        return f"The raised tie pulls {pull}; rafters {used}"
+    return f"Each eave is pushed by {show(now['thrust'], 'force', system)}; rafters {used}"
+
+
+def _one_side_title(side, first, used, system):
+    if first.kind == "tie":
+        return f"Snow on one side pulls the tie with {show(side['pull'], 'force', system)}: {used}"
+    if side["ridge"] is not None:
+        return f"Snow on one side: {first.name.split(',')[0]} governs the ridge beam, {used}"
+    what = {"sag": "makes its rafter sag most", "shear": "asks its rafter for most shear"}
+    return f"Snow on one side {what.get(first.kind, 'bends its rafter most')}: {used}"

@@ -112,7 +112,7 @@ def snow_steps(
             "on a flat roof, as if heated",
             f"0.7, C_e {open_air.value:g}",
             say(flat_warm),
-            f"7.3-1; {open_air.verified}",
+            f"Eq. 7.3-1, recalled; Table 7.3-1, {open_air.verified}",
         ),
         (f"on this roof: {thermal}", f"C_t {warm.value:g}", say(flat), f"Table 7.3-2; {warm.verified}"),
         (f"down its slope, {rise:g} in 12", f"C_s {slope:.2f}", say(sloped), "Fig. 7.4-1; recalled"),
@@ -321,8 +321,8 @@ def what_ties_are_called(system="us"):
                 show(height, "ratio", system),
                 kind,
                 roof_ties.TIE_WORDS[kind],
-                f"{asked.exact_joint_factor:.2f} ×",
-                f"{asked.greatest_moment:.2f} ×",
+                f"{asked.exact_joint_factor:.2f}×",
+                f"{asked.greatest_moment:.2f}×",
             )
         )
     return Table(("height of the tie", "it is a", "what it does", "its pull", "bending"), rows)
@@ -547,6 +547,7 @@ def dormer(rafters_cut=3, below=2 * ft, above=4 * ft, nominal="2x8", system="us"
         (check,) = combined.rafter_checks(
             wood,
             width=plies * size.width,
+            plies=plies,
             depth=size.depth,
             length=slope,
             axial=push * times,
@@ -764,9 +765,11 @@ def bolted_joint(diameter=0.5 * inch, bolts=2, system="us"):
         time_factor=_TIME,
         combination="D + S",
     )
+    # the last distance is that of the rafter, the others are those of the tie
+    edges = {id(checks[-2]): " of the rafter"}
     rows = [
         (
-            check.name,
+            check.name + (edges.get(id(check), " of the tie") if check.name == "distance, edge" else ""),
             show(check.asked, check.dimension, system),
             show(check.given, check.dimension, system),
             show(check.share, "ratio", system),

@@ -233,37 +233,20 @@ class SeatPage:
                 "1 at a beam's end: no wood beyond it to help; NDS 2018 3.10.4",
             ),
             *judged("least seat of the code here", now["least"]),
-            *self.least_seats(),
-            (
-                "jack studs for the beam's face",
-                str(jacks.count),
-                "",
-                "",
-                f"seat of {show(jacks.seat_given, 'section length', system)}; {jacks.clause}",
+            *(
+                ()
+                if gates
+                else (
+                    (
+                        "jack studs for the beam's face",
+                        str(jacks.count),
+                        "",
+                        "",
+                        f"seat of {show(jacks.seat_given, 'section length', system)}; {jacks.clause}",
+                    ),
+                )
             ),
         )
-
-    def least_seats(self):
-        """Return the code's least seats and, marked as such, what the trade does.
-
-        Returns
-        -------
-        tuple of tuple of str
-            What, asked, can give, share, rule [-].
-        """
-        rows = []
-        for name, below in (("wood", "plate"), ("metal", "steel"), ("masonry or concrete", "masonry")):
-            least = seats.seat_minimum(below)
-            rows.append(
-                (
-                    f"code's least on {name}",
-                    show(least.length, "section length", self.system),
-                    "",
-                    "",
-                    f"IRC R502.6, {least.verified}; {least.practice_verified}: {least.practice}",
-                )
-            )
-        return tuple(rows)
 
     def notes(self, now):
         """Return what must be said below the numbers.
@@ -296,7 +279,7 @@ class SeatPage:
             [check.verified for check in (now["beam"], now["plate"], now["least"]) if check is not None]
         )
         if known != "seen":
-            notes.append(f"At best these numbers are as well known as the weakest of them: {known}.")
+            notes.append(f"The least well known of these numbers is {known}. Look it up before it counts.")
         notes.append(CAUTION)
         return tuple(notes)
 
@@ -401,9 +384,9 @@ def _title(now, gates, system):
             least = show(first.asked, "section length", system)
             return f"Too short: the code asks for {least} of seat, whatever the load"
         return f"The code's least seat governs: {share} used"
-    word = "The beam itself" if first is now["beam"] else "The plate below"
+    word = "The beam" if first is now["beam"] else "The plate"
     if _alike(now):
-        return f"Beam and plate are crushed alike: {share} used"
+        return f"Beam and plate are used alike: {share}"
     if first.share > 1 + 1e-9:
-        return f"{word} is asked for {first.share:.2f} times what it can give"
-    return f"{word} is crushed first: {share} used"
+        return f"{word} is asked {first.share:.2f} times what it gives"
+    return f"{word} would be crushed first: {share} used"

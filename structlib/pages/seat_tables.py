@@ -1,6 +1,6 @@
 """Seats beside the bench: joists over a beam, jack studs, pockets, tight rooms, slopes and fasteners."""
 
-from math import pi
+from math import floor, pi
 from textwrap import wrap
 
 import numpy
@@ -15,7 +15,7 @@ from structlib.pages.seat_page import SeatPage
 from structlib.pages.show import Table, start_values
 from structlib.pictures.drawings.between_walls import BetweenWallsView, draw_between_walls
 from structlib.pictures.drawings.joists_on_beam import Meeting, MeetingsView, draw_joists_on_beam
-from structlib.rules.us import bearing, dowels, fastening, seats
+from structlib.rules.us import bearing, dowels, factors, fastening, seats
 from structlib.rules.us.column_strength import crushing_value
 
 _GAP = 0.25 * inch
@@ -41,7 +41,7 @@ def joist_seats(ply_width=1.5 * inch, gap=_GAP, system="us"):
     Examples
     --------
     >>> joist_seats().rows[1][2]
-    '1 1/2 in, touching; 1 3/8 in with the gap: too short'
+    '1 1/2 in'
     """
     plies = numpy.arange(1, 5)
     touching = seats.joists_over_beam(ply_width=ply_width, plies=plies, meeting="butted")
@@ -57,20 +57,18 @@ def joist_seats(ply_width=1.5 * inch, gap=_GAP, system="us"):
             (
                 str(count),
                 show(count * ply_width, "section length", system),
-                (
-                    f"{show(touching.each[row], 'section length', system)}, touching{told(touching, row)}; "
-                    f"{show(apart.each[row], 'section length', system)} with the gap{told(apart, row)}"
+                *(
+                    f"{show(found.each[row], 'section length', system)}{told(found, row)}"
+                    for found in (touching, apart, lapped)
                 ),
-                f"{show(lapped.each[row], 'section length', system)}{told(lapped, row)}",
             )
         )
     caption = (
-        f"The code asks for {show(apart.needed, 'section length', system)} a joist. The gap here is "
-        f"{show(gap, 'section length', system)}. In line: {touching.plies_needed} plies when they touch, "
-        f"{apart.plies_needed} with the gap. Side by side: {lapped.plies_needed}."
+        f"Seat of each joist. The code asks for {show(apart.needed, 'section length', system)}. "
+        f"The gap here is {show(gap, 'section length', system)}."
     )
     return Table(
-        ("plies", "beam is wide", "joists in line, each gets", "side by side, each gets"), rows, caption
+        ("plies", "beam is wide", "in line, touching", "in line, with the gap", "side by side"), rows, caption
     )
 
 
@@ -186,6 +184,32 @@ def jack_counts(wood=("Spruce-Pine-Fir", "No.1/No.2"), plies=(2, 3, 4), system="
     return Table(("push of that end", *(f"{count} plies" for count in plies)), rows, caption)
 
 
+def least_seats(system="us"):
+    """List the code's least seats and, marked as such, what the trade does.
+
+    Parameters
+    ----------
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+
+    Returns
+    -------
+    structlib.pages.show.Table
+        One row a support [-].
+
+    Examples
+    --------
+    >>> [row[:2] for row in least_seats().rows]
+    [('wood', '1 1/2 in'), ('metal', '1 1/2 in'), ('masonry or concrete', '3 in')]
+    """
+    rows = []
+    for name, below in (("wood", "plate"), ("metal", "steel"), ("masonry or concrete", "masonry")):
+        least = seats.seat_minimum(below)
+        length = show(least.length, "section length", system)
+        rows.append((name, length, f"IRC R502.6, {least.verified}", least.practice))
+    return Table(("on", "code's least", "rule", "common practice, no rule"), rows)
+
+
 def pockets(left_behind=4 * inch, system="us"):
     """List the seat in a pocket cut into masonry walls, beside the code's least. Only the demand is told.
 
@@ -269,34 +293,48 @@ def swinging_in(clear_width=12 * ft, depth=9.25 * inch, width=4.5 * inch, system
     """
     ledges = dict(near_ledge=3 * inch, far_ledge=3 * inch)
     holes = dict(near_pocket=8 * inch, far_pocket=4 * inch)
+    clear = factors.length("masonry_pocket_clearance")
     ways = (
-        ("one end lifted; two jacks put under each end", depth, ledges),
-        ("swung in level; two jacks put under each end", width, ledges),
-        ("one end lifted, by hand with 1/2 in of play; the same jacks", depth, ledges | {"play": 0.5 * inch}),
+        ("one end lifted; two jack studs put under each end", depth, ledges),
+        ("swung in level; two jack studs put under each end", width, ledges),
+        ("one end lifted, by hand with 1/2 in of play; the same studs", depth, ledges | {"play": 0.5 * inch}),
         ("one end lifted into a pocket 8 in deep, then slid into one of 4 in", depth, holes),
         (
-            "one end lifted into a pocket 4 in deep, the other on two jacks",
+            "one end lifted into a pocket 4 in deep, the other on two jack studs",
             depth,
             {"near_pocket": 4 * inch, "far_ledge": 3 * inch},
         ),
     )
     rows = []
     for name, across, given in ways:
-        beam = seats.swing_in(clear_width=clear_width, across=across, **given)
+        # an end may reach the back of its pocket on the way in, but must not stay there
+        left = {key: value - clear if key == "far_pocket" else value for key, value in given.items()}
+        beam = seats.swing_in(clear_width=clear_width, across=across, **left)
+        too_deep = 0.0
+        if "near_pocket" in given:
+            too_deep = max(0.0, beam.near_overlap + clear - given["near_pocket"])
         rows.append(
             (
                 name,
-                show(beam.length, "length", system),
-                show(beam.near_seat, "section length", system),
+                show(_down(beam.length - too_deep, system), "length", system),
+                show(beam.near_seat - too_deep, "section length", system),
                 show(beam.far_seat, "section length", system),
             )
         )
     caption = (
         f"Walls {show(clear_width, 'length', system)} apart, beam {show(depth, 'section length', system)} "
         "deep and "
-        f"{show(width, 'section length', system)} wide. Geometry only."
+        f"{show(width, 'section length', system)} wide. Geometry only. An end in a pocket keeps the "
+        f"{show(clear, 'section length', system)} of clear space behind it that the code asks for "
+        f"(IRC R317.1, {factors.verified('masonry_pocket_clearance')}). The longest beam is rounded down."
     )
     return Table(("way", "longest beam", "seat, first end", "seat, other end"), rows, caption)
+
+
+def _down(length, system):
+    """A length as it can be cut: down to a whole 1/16 in, or millimetre."""
+    step = inch / 16 if system == "us" else 1.0
+    return floor(length / step + 1e-9) * step
 
 
 def at_an_angle(species="Spruce-Pine-Fir", grade="No.1/No.2", size="2x6", system="us"):

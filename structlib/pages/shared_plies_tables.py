@@ -23,6 +23,7 @@ from structlib.pages.shared_plies_page import GROUP_ARM, UnlikePliesPage
 from structlib.pages.show import Table, start_values
 from structlib.pages.woods import pieces
 from structlib.pictures.template import drilling_template
+from structlib.pictures.template_pages import drilling_pages
 from structlib.rules.check import Seat, governing
 from structlib.rules.us.book import RULEBOOK
 from structlib.rules.us.dowels import nail
@@ -76,7 +77,7 @@ def sister_table(lengths=(1.0, 0.8, 0.6, 0.4), **changes):
             )
         )
     return Table(
-        ("sister", "sag", "old, at mid-span", "old alone, at the cut", "outer group", "inner group"),
+        ("sister", "sag", "old, at mid-span", "old, past its end", "outer group", "inner group"),
         rows,
         f"a 9 1/4 in LVL ply on two old 2x10; end groups {show(GROUP_ARM, 'section length')} apart",
     )
@@ -123,10 +124,10 @@ def stack_table(spacings=(12 * inch, 6 * inch, 3 * inch), span=12 * ft, moment=3
     for words, joined in seams:
         stiffness = partly_joined_stiffness([top, bottom], joined=joined)
         rows.append(
-            (words, show(joined, "ratio"), f"{stiffness / alone:.2f} x", f"1/{stiffness / alone:.2f}")
+            (words, show(joined, "ratio"), f"{stiffness / alone:.2f} x", f"{alone / stiffness:.2f} x")
         )
     return Table(
-        ("seam", "acts as one", "stiffness of one board", "sag of one board"),
+        ("seam", "acts as one", "stiffness, times one board", "sag, times one board"),
         rows,
         f"two 2x6 laid on one another over {show(span, 'length')}; one nail slips 1 mm under 1,000 N "
         f"(recalled)",
@@ -215,10 +216,13 @@ def flitch_table(beam=None, job=None, plate_bears=False):
     Examples
     --------
     >>> flitch_table().rows[0][0]
-    'bending'
+    'bending, wood at a bolt hole'
     """
     beam, job = beam or example_flitch(), job or example_job()
-    checks = [one for one in check_flitch(job, beam, RULEBOOK, plate_bears=plate_bears) if one.decides]
+    every = check_flitch(job, beam, RULEBOOK, plate_bears=plate_bears)
+    withdrawn = sorted({one.sentence for one in every if one.kind == "shear" and not one.decides})
+    checks = [one for one in every if one.decides]
+    checks = [one for one in checks if "right" not in one.name]
     worst = governing(checks)
     rows = [
         (
@@ -229,13 +233,12 @@ def flitch_table(beam=None, job=None, plate_bears=False):
             f"{check.clause.split(' (')[0]}, {check.verified}",
         )
         for check in checks
-        if "right" not in check.name
     ]
     return Table(
         ("check", "asked", "can give", "share", "rule"),
         rows,
         f"the plate takes {show(beam.steel_share, 'ratio')} of the bending; both ends alike, the left one "
-        f"shown",
+        f"shown; 1/2 in bolts" + "".join(f"; {why}" for why in withdrawn),
     )
 
 
@@ -273,27 +276,29 @@ def bolts_table(beam=None, job=None):
     rows = [
         ("load into the plate along the beam", show(bolts.line_load, "line load")),
         ("load out of the plate at each end", show(bolts.reaction, "force")),
-        ("one 1/2 in bolt passes", f"{show(bolts.value, 'force')} (mode {bolts.mode})"),
-        ("spacing that just does", show(bolts.spacing_needed, "small length")),
-        ("spacing to drill, lines in turn", show(bolts.spacing, "section length")),
+        ("one 1/2 in bolt passes", f"{show(bolts.value, 'force')} (yield mode {bolts.mode})"),
+        ("spacing that would just do", show(bolts.spacing_needed, "section length")),
+        ("spacing in the template, two lines in turn", show(bolts.spacing, "section length")),
         (
             "each end group",
             f"{bolts.end_bolts} bolts, {show(bolts.end_step, 'section length')} apart",
         ),
-        ("lines from the edges", show(bolts.edge_distance, "small length")),
+        ("lines from the edges", show(bolts.edge_distance, "section length")),
         ("holes in all", str(len(bolts.holes))),
     ]
     rows += [
         (
             check.name,
-            f"{show(check.given, check.dimension)}, asked {show(check.asked, check.dimension)}",
+            f"{show(check.given, 'section length')}, asked {show(check.asked, 'section length')}",
         )
         for check in bolts.checks
         if check.kind == "distance"
     ]
     rows += [(f"to verify {number}", words) for number, words in enumerate(bolts.conditions, 1)]
     return Table(
-        ("", ""), rows, "1/2 in bolts by NDS 2018 12.3 and 12.5 (recalled); no point loads on the beam"
+        ("what", "value"),
+        rows,
+        "1/2 in bolts by NDS 2018 12.3 and 12.5 (recalled); no point loads on the beam",
     )
 
 
@@ -373,23 +378,59 @@ def template_sheet(start=0.0, end=16 * inch, beam=None, job=None):
     Examples
     --------
     >>> template_sheet()
-    drilling template, true size, from 0 in to 1 ft 4 in: 3 holes of 1/2 in bolts, and a 4 in ruler
+    drilling template, true size, from 0 in to 1 ft 4 in: 3 holes for 1/2 in bolts, and a 4 in ruler
     """
-    beam, bolts, _ = _example_bolts(beam, job)
-    holes = [(hole.along, hole.up) for hole in bolts.holes]
-    text = drilling_template(
-        holes,
-        diameter=_BOLT,
-        depth=beam.depth,
-        plate_depth=beam.plate_depth,
-        start=start,
-        end=end,
-        title=f"Flitch beam, {show(start, 'length')} to {show(end, 'length')} from the left end, 1/2 in "
-        f"bolts",
-    )
+    holes, sizes = _drilled(start, end, beam, job)
     count = sum(start <= x <= end for x, _ in holes)
-    words = f"from {show(start, 'length')} to {show(end, 'length')}: {count} holes of 1/2 in bolts"
-    return TemplateSheet(text, f"drilling template, true size, {words}, and a 4 in ruler")
+    words = (
+        f"from {show(start, 'length')} to {show(end, 'length')}: {count} "
+        f"hole{'' if count == 1 else 's'} for 1/2 in bolts"
+    )
+    return TemplateSheet(
+        drilling_template(holes, **sizes), f"drilling template, true size, {words}, and a 4 in ruler"
+    )
+
+
+def template_pages(start=0.0, end=16 * inch, beam=None, job=None):
+    """Lay the drilling template of a stretch of the flitch beam out on letter paper, in true size.
+
+    Parameters
+    ----------
+    start : float
+        Where the stretch begins, from the left end [mm].
+    end : float
+        Where it ends [mm].
+    beam : structlib.rules.us.flitch.Flitch
+        The beam; the example when None [-].
+    job : structlib.house.beam.BeamJob
+        The opening; the example when None [-].
+
+    Returns
+    -------
+    tuple of structlib.pictures.template_pages.TemplatePage
+        The pages; ``paper.template_pdf`` saves them [-].
+
+    Examples
+    --------
+    >>> len(template_pages(end=24 * inch))
+    4
+    """
+    holes, sizes = _drilled(start, end, beam, job)
+    return drilling_pages(holes, **sizes)
+
+
+def _drilled(start, end, beam, job):
+    """Holes of the beam, and what a template of one stretch is told."""
+    beam, bolts, _ = _example_bolts(beam, job)
+    return [(hole.along, hole.up) for hole in bolts.holes], {
+        "diameter": _BOLT,
+        "depth": beam.depth,
+        "plate_depth": beam.plate_depth,
+        "start": start,
+        "end": end,
+        "title": f"Flitch beam, {show(start, 'length')} to {show(end, 'length')} from the left end, "
+        "1/2 in bolts",
+    }
 
 
 def plate_pieces_table(beam=None, job=None):
@@ -425,7 +466,7 @@ def plate_pieces_table(beam=None, job=None):
             moment = formulas.simple_uniform_moment_at(
                 line_load=load, span=job.span, position=one.end - job.left.length / 2
             )
-            given = checks["bending"].given
+            given = checks["bending, wood at a bolt hole"].given
             alone = show(wood_alone_share(beam, moment=moment, allowed_stress=given), "ratio")
         rows.append(
             (
@@ -478,7 +519,7 @@ def side_load_table(load=600 * plf, plies=(2, 3, 4)):
             answer = (show(found.spacing, "section length"), f"{fasteners_per_foot(found):.1f}")
         except OutsideRule as refusal:
             answer = ("refused", str(refusal))
-        rows.append((f"{count} x 2x10", crossing, *answer))
+        rows.append((f"{count}-2x10", crossing, *answer))
     return Table(
         ("beam", "load to pass", "spacing in three lines", "nails in each foot"),
         rows,
@@ -519,7 +560,10 @@ def steel_table(names=("W8x18", "W8x24", "W10x22"), braces=(0.0, 4 * ft, 8 * ft,
     ]
     head = ("held all along" if length == 0 else f"every {show(length, 'length')}" for length in braces)
     return Table(
-        ("shape", *head), rows, "allowable moment, kip-ft, 50 ksi steel, C_b = 1 (AISC 360-16 F2, recalled)"
+        ("shape", *head),
+        rows,
+        "allowable moment in kip-ft (1,000 lb-ft), by the distance between braces; 50 ksi steel, the same "
+        "moment all along (C_b = 1), AISC 360-16 F2, recalled",
     )
 
 
@@ -580,20 +624,20 @@ def four_ways_table(middle=11.25 * inch, left=None, right=None, job=None):
             one.family,
             one.name,
             show(one.depth, "section length"),
-            show(one.share, "ratio") + ("" if one.carries else ", over"),
+            show(one.share, "ratio")
+            + (", over" if one.share > 1 else f", {one.withheld}" if one.withheld else ""),
             one.governs,
             show(one.weight, "force"),
             show(one.piece_weight, "force"),
-            one.verified,
         )
         for one in found
     ]
     return Table(
-        ("family", "beam", "depth", "share", "what governs", "weight", "heaviest piece", "known"),
+        ("family", "beam", "depth", "share", "what governs", "weight", "heaviest piece"),
         rows,
-        f"{show(job.clear_width, 'length')} clear; greatest depth {show(space.depth, 'section length')} "
-        f"at its "
-        "shallowest place; nothing notched",
+        f"{show(job.clear_width, 'length')} clear; room for {show(space.depth, 'section length')} of "
+        "depth at the shallowest place; nothing notched; all held sideways all along; a steel seat for a plate "
+        f"and ties to the steel are not in it; values {' and '.join(sorted({one.verified for one in found}))}",
     )
 
 

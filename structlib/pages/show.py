@@ -49,7 +49,7 @@ class Table:
         )
         body = "".join(
             "<tr>"
-            + "".join(f'<td style="text-align:left">{html.escape(text)}</td>' for text in row)
+            + "".join(f'<td style="{_cell_style(text)}">{html.escape(text)}</td>' for text in row)
             + "</tr>"
             for row in self.rows
         )
@@ -57,14 +57,21 @@ class Table:
             f"<caption style='text-align:left'>{html.escape(self.caption)}</caption>" if self.caption else ""
         )
         return (
-            f'<table style="font-size:15px">{line}<thead><tr>{top}</tr></thead><tbody>{body}</tbody></table>'
+            f'<div style="overflow-x:auto"><table style="font-size:15px">{line}<thead><tr>{top}</tr></thead>'
+            f"<tbody>{body}</tbody></table></div>"
         )
 
     def __repr__(self):
         lines = [tuple(row) + ("",) * (len(self.head) - len(row)) for row in (self.head, *self.rows)]
         widths = [max(len(cell) for cell in column) for column in zip(*lines)]
         text = ["  ".join(cell.ljust(width) for cell, width in zip(line, widths)).rstrip() for line in lines]
-        return "\n".join(([self.caption] if self.caption else []) + text)
+        above = [textwrap.fill(line, 110) for line in self.caption.splitlines()]
+        return "\n".join(above + text)
+
+
+def _cell_style(text):
+    """A number stays beside its unit on a narrow page; a sentence may break."""
+    return "text-align:left" + (";white-space:nowrap" if len(text) <= 16 else "")
 
 
 class Cards:

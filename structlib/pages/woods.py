@@ -52,18 +52,18 @@ class Wood:
 
 
 WOODS = (
-    Wood("hem-fir", "Hem-Fir No.2, 2x lumber", "Hem-Fir", "No.2", "dimension", 2),
-    Wood("spf", "Spruce-Pine-Fir No.1/No.2, 2x lumber", "Spruce-Pine-Fir", "No.1/No.2", "dimension", 2),
-    Wood("fir", "Douglas Fir-Larch No.2, 2x lumber", "Douglas Fir-Larch", "No.2", "dimension", 2),
+    Wood("hem-fir", "Hem-Fir No.2", "Hem-Fir", "No.2", "dimension", 2),
+    Wood("spf", "Spruce-Pine-Fir No.1/No.2", "Spruce-Pine-Fir", "No.1/No.2", "dimension", 2),
+    Wood("fir", "Douglas Fir-Larch No.2", "Douglas Fir-Larch", "No.2", "dimension", 2),
     Wood(
         "fir select",
-        "Douglas Fir-Larch Select Structural, 2x lumber",
+        "Douglas Fir-Larch Select Structural",
         "Douglas Fir-Larch",
         "Select Structural",
         "dimension",
         2,
     ),
-    Wood("southern pine", "Southern Pine No.2, 2x lumber", "Southern Pine", "No.2", "dimension", 2),
+    Wood("southern pine", "Southern Pine No.2", "Southern Pine", "No.2", "dimension", 2),
     Wood("fir timber", "Douglas Fir-Larch No.1, 6x timber", "Douglas Fir-Larch", "No.1", "timber", 6),
     Wood("lvl 1.9", "LVL 1.9E-2600Fb, generic", "LVL", "1.9E-2600Fb", "lvl", 1.75),
     Wood("lvl 2.0", "LVL 2.0E-2900Fb, generic", "LVL", "2.0E-2900Fb", "lvl", 1.75),

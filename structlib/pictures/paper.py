@@ -11,9 +11,11 @@ from pathlib import Path as FilePath
 
 import matplotlib
 from matplotlib.backends.backend_agg import FigureCanvasAgg
+from matplotlib.backends.backend_pdf import PdfPages
 from matplotlib.backends.backend_svg import FigureCanvasSVG
 from matplotlib.figure import Figure
-from matplotlib.patches import PathPatch
+from matplotlib.lines import Line2D
+from matplotlib.patches import Circle, PathPatch
 from matplotlib.path import Path
 from matplotlib.text import Text
 
@@ -21,6 +23,7 @@ from structlib.ground.refusals import BadInput, check_choice, check_number
 from structlib.pictures.labels import Label
 from structlib.pictures.scene import runs
 from structlib.pictures.style import THEMES, colour, role_style
+from structlib.pictures.template_pages import TemplatePage
 
 FONTS = ["DejaVu Sans", "sans-serif"]
 DPI = 100
@@ -181,17 +184,104 @@ def still(scene, path, size=(1920, 1080), theme="light", transparent=False, over
     'line.png'
     >>> folder.cleanup()
     """
+    path = _checked_path(path, (".png", ".svg"), overwrite)
+    figure = figure_of(scene, size, theme, transparent)
+    return _whole_or_not(path, overwrite, lambda file: _write(figure, file, path.suffix.lower(), scene))
+
+
+def template_pdf(pages, path, *, overwrite=False):
+    """Save the pages of a drilling template as a PDF in true size, whole or not at all.
+
+    Parameters
+    ----------
+    pages : tuple of structlib.pictures.template_pages.TemplatePage
+        What ``drilling_pages`` returned [-].
+    path : str or os.PathLike
+        File to write, ending in ``.pdf`` [-].
+    overwrite : bool
+        True replaces a file that is there; False refuses [-].
+
+    Returns
+    -------
+    pathlib.Path
+        The file written [-].
+
+    Raises
+    ------
+    BadInput
+        When there is no page, the ending is another one, the folder is missing, or the file is there already.
+
+    Examples
+    --------
+    >>> import tempfile
+    >>> from structlib.pictures.template_pages import drilling_pages
+    >>> folder = tempfile.TemporaryDirectory()
+    >>> sizes = dict(diameter=12.7, depth=235.0, start=0.0, end=200.0)
+    >>> template_pdf(drilling_pages([(50.0, 60.0)], title="end", **sizes), folder.name + "/end.pdf").name
+    'end.pdf'
+    >>> folder.cleanup()
+    """
+    pages = tuple(pages) if isinstance(pages, (tuple, list)) else ()
+    if not pages or not all(isinstance(page, TemplatePage) for page in pages):
+        raise BadInput("a template in pages is what drilling_pages returns; nothing was written")
+    path = _checked_path(path, (".pdf",), overwrite)
+
+    def write(file):
+        about = {"Title": "Drilling template in true size", "CreationDate": None, "Producer": None}
+        with PdfPages(file, metadata=about) as pdf:
+            for page in pages:
+                pdf.savefig(_template_figure(page))
+
+    return _whole_or_not(path, overwrite, write)
+
+
+def _template_figure(page):
+    """A page of a template as a figure of the paper's size, one unit of its axes being a millimetre."""
+    figure = Figure(figsize=(page.width / 25.4, page.height / 25.4))
+    axes = figure.add_axes((0, 0, 1, 1))
+    axes.set_xlim(0, page.width)
+    axes.set_ylim(0, page.height)
+    axes.set_axis_off()
+    points = 72 / 25.4
+    for stroke in page.strokes:
+        xs, ys = zip(*stroke.points)
+        dash = (0, (8, 5)) if stroke.dashed else "-"
+        axes.add_artist(Line2D(xs, ys, color="black", linewidth=stroke.width * points, linestyle=dash))
+    for x, y, radius in page.holes:
+        axes.add_artist(Circle((x, y), radius, fill=False, edgecolor="black", linewidth=0.3 * points))
+    for words in page.words:
+        axes.add_artist(
+            Text(
+                words.x,
+                words.y,
+                words.text,
+                color="black",
+                fontsize=words.size * points,
+                fontfamily=FONTS,
+                parse_math=False,
+                horizontalalignment=words.anchor,
+                verticalalignment="baseline",
+            )
+        )
+    return figure
+
+
+def _checked_path(path, endings, overwrite):
     path = FilePath(path)
-    ending = check_choice("ending of the file", path.suffix.lower(), (".png", ".svg"))
+    check_choice("ending of the file", path.suffix.lower(), endings)
     if not path.parent.is_dir():
         raise BadInput(f"the folder {str(path.parent)!r} does not exist; make it first or choose another")
     if path.exists() and not overwrite:
         raise BadInput(f"{path.name!r} exists already; choose another name or give overwrite=True")
-    figure = figure_of(scene, size, theme, transparent)
-    handle, draft = tempfile.mkstemp(dir=path.parent, prefix=f".{path.stem}-", suffix=ending)
+    return path
+
+
+def _whole_or_not(path, overwrite, write):
+    """Write to a draft beside the file, and put it in its place when it is complete."""
+    handle, draft = tempfile.mkstemp(dir=path.parent, prefix=f".{path.stem}-", suffix=path.suffix.lower())
     try:
         with os.fdopen(handle, "wb") as file:
-            _write(figure, file, ending, scene)
+            write(file)
         _settle(draft, path, overwrite)
     finally:
         if os.path.exists(draft):

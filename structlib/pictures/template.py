@@ -58,8 +58,9 @@ def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=
     >>> 'width="224.0mm"' in text
     True
     """
-    _check(diameter, depth, start, end)
-    here = [(x, y) for x, y in holes if start - 1e-6 <= x <= end + 1e-6]
+    check_stretch(diameter, depth, start, end)
+    numbered = enumerate(holes, 1)
+    here = [(number, x, up) for number, (x, up) in numbered if start - 1e-6 <= x <= end + 1e-6]
     if not here:
         raise BadInput(
             f"no hole lies between {show(start, 'length', system)} and {show(end, 'length', system)}; "
@@ -83,7 +84,7 @@ def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=
             for y in (top + inset, bottom - inset)
         ]
     texts = [(left, MARGIN + _TEXT, title, 1.2)]
-    for number, (along, up) in enumerate(here, 1):
+    for number, along, up in here:
         x, y = left + along - start, bottom - up
         lines.append(f'<circle class="hole" cx="{x:.3f}" cy="{y:.3f}" r="{diameter / 2:.3f}"/>')
         lines.append(f'<path d="M{x - 6:.3f} {y:.3f}h12M{x:.3f} {y - 6:.3f}v12"/>')
@@ -176,7 +177,29 @@ def _from_end(along, system):
     return show(along, "section length" if along < 4 * ft or system == "metric" else "length", system)
 
 
-def _check(diameter, depth, start, end):
+def check_stretch(diameter, depth, start, end):
+    """Refuse sizes of which no template can be drawn.
+
+    Parameters
+    ----------
+    diameter : float
+        Diameter of the bolt [mm].
+    depth : float
+        Depth of the beam [mm].
+    start : float
+        Where the stretch begins, from the left end [mm].
+    end : float
+        Where it ends [mm].
+
+    Raises
+    ------
+    BadInput
+        When one of them makes no sense.
+
+    Examples
+    --------
+    >>> check_stretch(12.7, 235.0, 0.0, 250.0)
+    """
     limits = {"low": 0.0, "low_allowed": False, "shown": lambda size: f"{size:g} mm"}
     check_number("diameter", diameter, high=2 * inch, hint="for example 0.5*inch", **limits)
     check_number("depth", depth, high=24 * inch, hint="for example 9.25*inch", **limits)

@@ -19,7 +19,7 @@ ROUNDING = {
     "small length": (4 * inch, inch * 0.005, 0.05),
     "force": (1e5 * lb, lb / 2, 5.0),
     "line load": (1e4 * plf, plf / 2, 0.005),
-    "area load": (1000 * psf, psf / 20, kPa * 0.005),
+    "area load": (1000 * psf, psf / 2, kPa * 0.005),
     "stress": (3e6 * psi, psi / 2, 0.5),
     "moment": (1e5 * lb * ft, lb * ft / 2, kN * m * 0.005),
     "area": (999 * inch**2, inch**2 * 0.005, 0.5),

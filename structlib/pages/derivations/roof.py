@@ -110,7 +110,7 @@ def raised_tie():
         ),
         Step("The turning is the same. So a shorter lever asks for more pull.", Eq(pull, found_pull)),
         Step(
-            "Below the tie only the wall's lift acts. It bends the rafter up to the tie.",
+            "Below the tie only the wall's lift and the load there act. They bend the rafter up to the tie.",
             Eq(bend, found_bend),
         ),
         Step("A rafter with its tie at the eave bends in its middle.", Eq(simple, found_simple)),

@@ -125,7 +125,7 @@ def _sister_end(draw):
     answer = end_group_forces(moment=share * moment, shear=0.0, arm=arm)[0]
     return Question(
         prompt=(
-            f"A short sister takes {share:.0%} of the moment between its fastener groups. At the inner "
+            f"A short sister takes {100 * share:.0f} % of the moment between its fastener groups. At the inner "
             f"group the"
             f" beam's moment is {say(moment, 'moment')}. The two groups at that end are "
             f"{say(arm, 'section length')}"

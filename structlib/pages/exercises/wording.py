@@ -93,7 +93,8 @@ def say(value, dimension):
     value : float, int or str
         The value, in internal units, or a word [any].
     dimension : str
-        What it is; ``ratio`` is said as times, ``count`` and ``word`` as they are [-].
+        What it is; ``ratio`` is said as times, or in per cent below 1;
+        ``count`` and ``word`` as they are [-].
 
     Returns
     -------
@@ -110,7 +111,8 @@ def say(value, dimension):
     if dimension == "count":
         return f"{value:,}"
     if dimension == "ratio":
-        return f"{value:,.2f} times" if abs(value) >= 0.1 else f"{value:.3g} times"
+        # a part of something is said in per cent, a multiple in times
+        return f"{value:,.2f} times" if abs(value) >= 1 else f"{100 * value:.3g} %"
     # a sag or a seat is asked to three figures, so it is shown with them
     return show(value, dimension, "us", precision=3 if dimension == "small length" else None)
 

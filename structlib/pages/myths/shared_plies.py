@@ -33,9 +33,8 @@ def sistering_gives_more_than_the_sum():
         "Sister a joist, and the pair is stronger than both together.",
         f"a tired joist with E of 1.0 million psi beside a new one of 1.6 million is {both:.2f} times the "
         f"new one, "
-        f"and that is the sum, not more. The new one takes {show(share, 'ratio')} of the load, and "
-        f"reaches its limit "
-        "first.",
+        f"and that is the sum, not more. The new one takes {show(share, 'ratio')} of the load. How "
+        f"much the old one still bears, E does not tell.",
     )
 
 

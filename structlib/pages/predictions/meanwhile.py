@@ -27,7 +27,7 @@ def temporary_wall_further_in():
     return Prediction(
         "A wall with cut 12 ft joists on both sides comes out. A temporary wall stands on each side, 2 "
         "ft from it. "
-        "What do the two carry together, beside what the wall carried?",
+        "What do the two carry together, compared with the wall?",
         tuple(names.values()),
         right,
         f"The wall had {show(found['wall'], 'line load')}. The two have "

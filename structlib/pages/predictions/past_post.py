@@ -70,7 +70,7 @@ def worst_arrangement():
         "sag the first span most?",
         tuple(names.values()),
         names[on],
-        f"Load on the middle span lifts its neighbours. With it empty the moment is "
+        f"Load on the middle span lifts its neighbors. With it empty the moment is "
         f"{100 * (found.sagging.value / everywhere - 1):.0f} % greater than with all three spans full (60 plf dead, "
         "240 plf live).",
     )

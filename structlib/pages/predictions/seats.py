@@ -88,5 +88,5 @@ def how_short_to_tilt_it_in():
         told,
         f"Its diagonal must clear the room: the longest beam is {show(room - short, 'length')}. Leave "
         "some play "
-        "for your hands, and put the jacks under it afterwards.",
+        "for your hands, and put the jack studs under it afterwards.",
     )

@@ -152,7 +152,15 @@ def draw_dormer(view, frame="page"):
             for text, drop, bold in (("opening", -4, False), (view.width_text, 20, True))
         ],
     ]
-    items += _words(view, words, (top, upper, lower, wall), xs[last] + thick, width)
+    in_header = inside[1] - 2 * thick
+    points = (
+        (edge[1] - 4, top - 5),
+        (in_header, upper - thick),
+        (xs[last] + thick, (upper + lower) / 2),
+        (in_header, lower + thick),
+        (edge[1] - 4, wall + 6),
+    )
+    items += _words(view, words, (top, wall), points, width)
     shown = view.note if frame != "wide" else ""
     items += parts.caption_labels([shown], frame, captions)
     items += parts.title_labels(view.title, frame)
@@ -164,9 +172,9 @@ def draw_dormer(view, frame="page"):
     return Scene(width, height, tuple(items), view.title, view.note, alt)
 
 
-def _words(view, x, heights, right, width):
+def _words(view, x, heights, points, width):
     """Names of the parts in one column, each with a leader; they keep their order and their places."""
-    top, upper, lower, wall = heights
+    top, wall = heights
     step = (wall - top) / 5
     lines = (
         (("ridge", "quiet"),),
@@ -175,7 +183,6 @@ def _words(view, x, heights, right, width):
         ((f"lower header {view.lower_text}", "force"),),
         (("wall", "quiet"),),
     )
-    points = (top - 5, upper, (upper + lower) / 2, lower, wall + 6)
     items = []
     for k, (texts, point) in enumerate(zip(lines, points)):
         baseline = top + 14 + k * step
@@ -183,7 +190,7 @@ def _words(view, x, heights, right, width):
             if text_width(text, NOTE_SIZE) > width - x - 10:
                 raise BadInput(f"the text {text!r} is too long to stand beside the plan; shorten it")
             items.append(Label(text, x, baseline + row * 22, role, NOTE_SIZE))
-        items.append(Line(((x - 6, baseline - 6), (right, point)), "leader"))
+        items += [Line(((x - 6, baseline - 6), point), "leader"), parts.dot(*point, "ink_dot", 4)]
     return items
 
 

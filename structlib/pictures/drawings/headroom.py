@@ -171,7 +171,7 @@ def draw_headroom(view, frame="page"):
     alt = f"{view.title}. Two curves over the height of a tie: " + "; ".join(
         f"{c.name}, from {c.times[0]:.2g} times at the eaves to {c.at_limit} at a third and "
         f"{c.times[-1]:.2g} times at "
-        f"{last:.0%} of the height"
+        f"{100 * last:.0f} % of the height"
         for c in view.curves
     )
     return Scene(

@@ -227,7 +227,10 @@ def _chart(view, at, frame):
     ):
         if value <= view.widest:
             x = to_x(value)
-            items.append(Line(((x, y + 5), (x, bottom)), line))
+            # the line of the upper text starts below the lower one where it would strike it through
+            near = abs(x - to_x(view.measured)) < text_width(view.measured_text, size) / 2 + 4
+            start = at.marks[1] if near else y
+            items.append(Line(((x, start + 5), (x, bottom)), line))
         else:
             x = right
         half = text_width(text, size) / 2 + 2

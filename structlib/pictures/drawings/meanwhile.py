@@ -334,21 +334,24 @@ def _texts(view, at, to_x, factor, frame):
             _fitted(view.above_text, 720 - parts.MARGIN, at.loads, "force", size, "end", False, width / 2 - 8)
         )
     items = []
-    both = frame != "wide"  # in wide the walls that stay share the lane
-    middles = (190, 530) if both else (130, 310)
-    if len(view.walls) == 1:
-        middles = (360,) if both else (330,)
+    both = frame != "wide"  # in wide, what stays stands beside what was
+    middles = (360,) if len(view.walls) == 1 else (190, 530)
+    foot = {"across": at.ground - 8, "along": at.ground, "slab": at.floor + 12}[view.below]
     for wall, middle in zip(view.walls, middles):
         x = to_x(wall.position)
-        labels.append(_fitted(wall.text, middle, walls, "force", big, "middle", True, 320 if both else 150))
-        items.append(Line(((x, at.ground + 2), (middle, walls - 0.8 * big - 3)), "leader"))
+        labels.append(_fitted(wall.text, middle, walls, "force", big, "middle", True, 320))
+        items.append(Line(((x, foot), (middle, walls - 0.8 * big - 3)), "leader"))
+        items.append(parts.dot(x, foot, "ink_dot", 4))
     role = "governs" if view.uplift else "ink"
     if both:
         labels.append(_fitted(view.far_text, 360, far, role, size, "middle", view.uplift, width))
     else:
-        labels.append(_fitted(view.far_text, 700, far, role, size, "end", view.uplift, 290))
+        labels.append(_fitted(view.far_text, 700, before, role, size, "end", view.uplift, 330))
+    if both:
+        labels.append(_fitted(view.before_text, 360, before, "ink", size, "middle", False, width))
+    else:
+        labels.append(_fitted(view.before_text, 20, before, "ink", size, "start", False, 330))
     labels += [
-        _fitted(view.before_text, 360, before, "ink", size, "middle", False, width),
         _fitted(view.together_text, 360, together, "force", size, "middle", True, width),
         _fitted(view.below_text, 360, below, "ink", size, "middle", False, width),
     ]
@@ -356,7 +359,7 @@ def _texts(view, at, to_x, factor, frame):
 
 
 def _captions(view, factor, frame):
-    scale = f"Lengths to one scale; shape {parts.factor_text(factor)}: {view.sag_text}."
+    scale = f"To one scale. Thick line: the joists' shape, {parts.factor_text(factor)}; {view.sag_text}."
     if frame == "wide":
         return [f"Joists' shape {parts.factor_text(factor)}: {view.sag_text}."]
     ghost = " Dashed grey: before." if view.previous or view.previous_sag else ""

@@ -11,7 +11,7 @@ from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.units import ft, inch
 from structlib.pictures.drawings import parts
 from structlib.pictures.labels import Label, text_width, wrap
-from structlib.pictures.scene import Dimension, Grain, Line, Polygon, Scene, hatch, rectangle
+from structlib.pictures.scene import Arrow, Dimension, Grain, Line, Polygon, Scene, hatch, rectangle
 
 SHAPES = ("sawn", "round", "flat sides", "half round", "hewn")
 CUTS = ("none", "notch", "hole")
@@ -200,10 +200,10 @@ def _whole(view, at):
         items.append(Polygon(((x, y), (x - 10, base + 17), (x + 10, base + 17)), "wood_cut"))
     if at.span:
         items.append(Dimension((left, base), (right, base), at.span, view.span_text, at.size))
-    # two thin lines lead from the place on the joist to the enlarged view
+    # an arrow shows the place that is enlarged below
     x = left + view.place * scale
-    items.append(Line(((x, base + 3), (x, base + 14)), "mark"))
-    items.append(parts.dot(x, base + 19, "ink_dot", 5))
+    if view.cut.kind != "none":
+        items.append(Arrow((x, base + 24), (x, base + 3), "mark", 9))
     return items
 
 
@@ -463,8 +463,10 @@ def _fitted(text, x, y, room, size, role, bold=True):
 def _scale_text(view, frame):
     ghost = " Dashed grey: before." if view.previous else ""
     if frame == "wide":
-        return f"{view.span_text}, {view.size_text}; to scale. Hatched below: where a cut may lie.{ghost}"
-    return f"All to scale; the cut enlarged, hatched where a cut may lie.{ghost}"
+        hatched = " Hatched below: where a cut may lie." if view.allowed else ""
+        return f"{view.span_text}, {view.size_text}; to scale.{hatched}{ghost}"
+    hatched = ", hatched where a cut may lie" if view.allowed else ""
+    return f"All to scale; the cut enlarged{hatched}.{ghost}"
 
 
 def _alt(view):

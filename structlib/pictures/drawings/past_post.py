@@ -478,9 +478,10 @@ def _moments(view, places, at, width):
 
 def _captions(view, factor, frame):
     first = f"Sag {parts.factor_text(factor)}, at most {view.sag_text}. Moment full height {view.moment_full_text}."
+    ghost = " Dashed: before." if view.previous else ""
     if frame == "wide":  # no room for a line that is not full
-        return [f"{first} Thin: every arrangement. Dashed: before. {view.note}".strip()]
-    return [first, f"Thin lines: most of every live load arrangement. Dashed: before. {view.note}".strip()]
+        return [f"{first} Thin: every arrangement.{ghost} {view.note}".strip()]
+    return [first, f"Thin lines: the most over every arrangement.{ghost} {view.note}".strip()]
 
 
 def _alt(view, factor):

@@ -260,7 +260,7 @@ def draw_post(view, frame="page"):
     texts = [view.note, _scale_text(view)]
     shown = texts[1:] if frame == "wide" else texts
     if frame == "wide":
-        shown = ["Left: to one scale. Dashed bow: its shape only."]
+        shown = ["Left: to scale. Dashed bow: its shape only."]
     items = (
         parts.still_group("paper", [parts.paper(width, height)]),
         *_ground(view, at),
@@ -543,7 +543,7 @@ def _point(view, across, up):
 
 def _scale_text(view):
     ghost = " Grey dashes: before." if view.previous else ""
-    return f"Left: to one scale. Dashed bow: shape only, not size.{ghost}"
+    return f"Left: to scale. Dashed bow: its shape only.{ghost}"
 
 
 def _alt(view):

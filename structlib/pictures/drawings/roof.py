@@ -97,6 +97,10 @@ class RoofView:
         A sentence below the picture [-].
     previous : RoofPair or None
         The pair before the last change [-].
+    loaded : str
+        ``"both"``, or ``"right"`` where snow lies on the right slope alone [-].
+    right_shape : tuple
+        Points of the right rafter as if seen in a mirror, where it moves unlike the left one [mm].
     post : bool
         Whether a post stands under the ridge [-].
     camera : float
@@ -118,6 +122,8 @@ class RoofView:
     exaggeration: float = 40.0
     note: str = ""
     previous: RoofPair | None = None
+    loaded: str = "both"
+    right_shape: tuple = ()
     post: bool = False
     camera: float = 16 * ft
 
@@ -153,7 +159,7 @@ _PLACES = {
         160,
         272,
         (20, 84),
-        (474, 86),
+        (474, 108),
         ((486, 118, 220), (486, 178, 220), (486, 238, 220), (486, 298, 220)),
         (18, 20),
         1,
@@ -248,6 +254,7 @@ def _check(view):
         check_number("height of the tie", pair.height_fraction, low=0, high=0.95, hint="a share of the rise")
     for name in ("rafter_depth", "ridge_width", "ridge_depth", "camera"):
         parts.check_length(name.replace("_", " "), getattr(view, name))
+    check_choice("loaded side", view.loaded, ("both", "right"))
     check_number("share of the push arrow", view.push, low=0, high=1)
     check_number(
         "exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 40"
@@ -353,7 +360,7 @@ def _loads(view, at):
     for k in range(count):
         share = (k + 0.5) / count
         x, y = at.point(pair.half_span, share * pair.half_span, share * pair.rise)
-        for place in (x, 2 * at.middle - x):
+        for place in (x, 2 * at.middle - x) if view.loaded == "both" else (2 * at.middle - x,):
             arrows.append(Arrow((place, y - thick - 17), (place, y - thick - 2), "force", 6))
     x, y = at.places.load
     return [*arrows, Label(view.load_text, x, y, "force", at.places.sizes[0])]
@@ -382,21 +389,23 @@ def _moved(view, at):
     """Both rafters as they bend and spread, and the leaning walls; and the factor that is printed."""
     if not view.shape:
         return [], view.exaggeration
-    largest = max(math.hypot(right, up) for _, _, right, up in view.shape)
+    other = view.right_shape or view.shape
+    largest = max(math.hypot(right, up) for _, _, right, up in (*view.shape, *other))
     page = _PLACES["page"].reach / view.camera
     factor = parts.fitting_factor(view.exaggeration, largest * page, MOVE_ROOM)
     half, lift = view.pair.half_span, _heights(view, at) / 2
-    points = []
-    for x, y, right, up in view.shape:
-        px, py = at.point(half, x + factor * right, y + factor * up)
-        points.append((px, py - lift))
-    items = [Curve(*zip(*points), "moved"), Curve(*zip(*_mirrored(points, at)), "moved")]
     base = at.point(half, 0.0, -WALL_HEIGHT)
-    x, y, right, up = view.shape[0]
-    top = at.point(half, x + factor * right, y + factor * up)
-    wall = (base, top)
-    if factor * abs(right) * at.scale > 2:
-        items += [Line(wall, "moved"), Line(_mirrored(wall, at), "moved")]
+    items = []
+    for shape, placed in ((view.shape, tuple), (other, lambda points: _mirrored(points, at))):
+        points = []
+        for x, y, right, up in shape:
+            px, py = at.point(half, x + factor * right, y + factor * up)
+            points.append((px, py - lift))
+        items.append(Curve(*zip(*placed(points)), "moved"))
+        x, y, right, up = shape[0]
+        if factor * abs(right) * at.scale > 2:
+            top = at.point(half, x + factor * right, y + factor * up)
+            items.append(Line(placed((base, top)), "moved"))
     return items, factor
 
 
@@ -472,6 +481,8 @@ def _scale_text(view, factor):
         return "To scale. Nothing weighs on it, so nothing moves."
     if not view.shape:
         return "To scale. No movement is drawn: it would not stop."
+    if view.loaded == "right":
+        return f"To scale, movement × {factor:g}. Arrows: snow, right side only. Bending to fit."
     return f"To scale, movement × {factor:g}. Right half: bending along the rafter, to fit."
 
 

@@ -385,12 +385,17 @@ def _bar(view, at):
         items.append(Line(((mark, top - 5), (mark, bottom + 5)), "ghost"))
     labels.append(Label("share of the bending", left, at.bar_head, "quiet", NOTE_SIZE))
     rows = at.bar_texts
-    for number, (text, _) in enumerate(view.shares):
+    at_end = 0.0
+    for number, (text, share) in enumerate(view.shares):
+        at_end += share
         if len(rows) == 1:
             last = number == len(view.shares) - 1 and number > 0
-            place = (
-                (left, "start") if number == 0 else (right, "end") if last else ((left + right) / 2, "middle")
-            )
+            # a middle text stands under its own part of the bar, as far as its neighbours let it
+            under = left + (at_end - share / 2) * (right - left)
+            half, first = text_width(text, at.size, True) / 2, text_width(view.shares[0][0], at.size, True)
+            after = text_width(view.shares[-1][0], at.size, True)
+            under = min(max(under, left + first + half + 14), right - after - half - 14)
+            place = (left, "start") if number == 0 else (right, "end") if last else (under, "middle")
             labels.append(Label(text, place[0], rows[0], "ink", at.size, place[1], bold=True))
         else:
             labels.append(Label(text, left, rows[number], "ink", at.size, bold=True))
@@ -477,7 +482,7 @@ def _scale_text(view, factor, slip_factor):
     ghost = " Dashed: before." if len(view.previous_sag) or view.previous_share is not None else ""
     slip = f", slip {slip_factor:g} times" if slip_factor else ""
     return (
-        f"Dotted arm of a stress diagram: {view.stress_scale_text}. "
+        f"A dotted arm is as long as a stress of {view.stress_scale_text}. "
         f"Sag drawn {parts.factor_text(factor)}{slip}.{ghost}"
     )
 

@@ -13,7 +13,7 @@ from structlib.rules.us import bending, factors
 from structlib.rules.us.column_stability import bent_column_share
 from structlib.rules.us.column_strength import column_capacity
 from structlib.rules.us.inputs import check_amount, check_yes_or_no
-from structlib.rules.us.one_number import check_one_number, inches_text, length_text
+from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text, length_text
 
 _SIZE = {
     "low": 0.0,
@@ -209,6 +209,7 @@ def rafter_checks(
     time_factor,
     unbraced_length=0.0,
     held_width=0.0,
+    plies=1,
     sharing_members=1,
     hole_area=0.0,
     wet=False,
@@ -220,7 +221,7 @@ def rafter_checks(
     material : structlib.ground.lumber.Material
         The wood [-].
     width : float
-        Width of the piece [mm].
+        Width of the piece, or of all plies together [mm].
     depth : float
         Depth of the piece [mm].
     length : float
@@ -237,6 +238,8 @@ def rafter_checks(
         Greatest distance between braces of the pressed edge; 0 under sheathing [mm].
     held_width : float
         Distance between points that keep it from bowing sideways; 0 under sheathing [mm].
+    plies : int
+        Plies side by side; each takes the size factor of its own thickness [-].
     sharing_members : int
         Members that share the load; 3 and more with sheathing at 24 in or less [-].
     hole_area : float
@@ -283,6 +286,8 @@ def rafter_checks(
     check_one_number("moment", moment, low=0.0, high=1e12, hint="for example 1000*lb*ft")
     check_one_number("area of holes", hole_area, low=0.0, high=1e6, hint="for example 0")
     check_one_number("unbraced length", unbraced_length, low=0.0, high=60 * ft, shown=length_text)
+    check_one_count("plies", plies, low=1, high=5, hint="1 for one piece, 2 where it is doubled")
+    check_one_number("width", width, **_SIZE)
     check_one_number("members that share", sharing_members, low=1, high=1000, hint="for example 3")
     check_yes_or_no("wet", wet)
     if not isinstance(combination, str):
@@ -290,8 +295,8 @@ def rafter_checks(
     member = {
         "width": width,
         "depth": depth,
-        "plies": 1,
-        "ply_width": width,
+        "plies": plies,
+        "ply_width": width / plies,
         "time_factor": time_factor,
         "wet": wet,
         "sharing_members": sharing_members,
@@ -313,7 +318,8 @@ def rafter_checks(
 def _pressed(material, member, axial, area, length, held_width, bent, value, used, combination):
     found = column_capacity(
         material,
-        ply_width=member["width"],
+        ply_width=member["ply_width"],
+        plies=member["plies"],
         depth=member["depth"],
         height=length,
         time_factor=member["time_factor"],
@@ -351,7 +357,9 @@ def _pulled(material, member, pull, area, hole_area, bent, value, free, used, co
     if hole_area >= area:
         raise BadInput(f"the holes take {hole_area:g} mm2 of a section of {area:g} mm2; nothing is left")
     allowed, pulled_by = tension_value(
-        material, **{name: member[name] for name in ("width", "depth", "time_factor", "wet")}
+        material,
+        width=member["ply_width"],
+        **{name: member[name] for name in ("depth", "time_factor", "wet")},
     )
     stress = pull / (area - hole_area)
     # The volume factor of LVL stays in both values: leaving it out of F_b** could only help the pressed edge.

@@ -361,6 +361,22 @@ def nominal_of(dressed):
     return names[numpy.searchsorted(edges, dressed)]
 
 
+def dressed_sizes():
+    """List the dressed sizes of sawn lumber.
+
+    Returns
+    -------
+    tuple of float
+        Actual sizes, rising [mm].
+
+    Examples
+    --------
+    >>> round(dressed_sizes()[0] / inch, 6)
+    1.5
+    """
+    return tuple(sorted(dressed for dressed, _ in _dressed_depths()))
+
+
 def dressed_of(nominal):
     """Return the dressed size of sawn lumber from its nominal size.
 

@@ -25,12 +25,14 @@ from structlib.rules.us.dowels import (
     wood_piece,
 )
 from structlib.rules.us.inputs import check_amount, check_yes_or_no
+from structlib.rules.us.notches import drilled_section_modulus, tension_notch_shear
 from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text
 from structlib.rules.us.steel_beams import steel_moment
 from structlib.rules.us.steel_sections import flat_plate, steel_factor, steel_known
 
 STRESS_LIMITS = ("0.60 Fy", "0.66 Fy", "F11")
 _STEP = inch  # bolts are set out in whole inches
+_NEAR_END = 5  # shear at bolts: "near an end" is within five depths of it (NDS 3.4.3.3)
 _LEAN_ROW = 4  # staggered bolts closer than a quarter of the gap between lines count as one row (NDS 11.3.6)
 
 
@@ -284,7 +286,9 @@ def plate_stress_limit(beam, *, limit="0.60 Fy"):
     return steel_factor(key) * beam.plate.yield_strength, clause, steel_known(key, "yield_A36")
 
 
-def plate_check(beam, *, moment, combination="", position=0.0, limit="0.60 Fy"):
+def plate_check(
+    beam, *, moment, combination="", position=0.0, limit="0.60 Fy", lost=0.0, growth=1.0, when=""
+):
     """Check the bending stress in the plate: it bends with the wood, and takes its share of the moment.
 
     Parameters
@@ -292,13 +296,19 @@ def plate_check(beam, *, moment, combination="", position=0.0, limit="0.60 Fy"):
     beam : Flitch
         The beam [-].
     moment : float
-        Moment on wood and plate together [N*mm].
+        Moment on wood and plate together; the part that stays is multiplied by the growth already [N*mm].
     combination : str
         Name of the load combination [-].
     position : float
         Where the moment peaks [mm].
     limit : str
         One of STRESS_LIMITS [-].
+    lost : float
+        Share of the plate's section modulus that a bolt hole takes, see `plate_hole_loss` [-].
+    growth : float
+        What the plate's part of the load that stays was multiplied by, see `creep_growth` [-].
+    when : str
+        Words for the name of the check, such as ``after years`` [-].
 
     Returns
     -------
@@ -321,10 +331,13 @@ def plate_check(beam, *, moment, combination="", position=0.0, limit="0.60 Fy"):
     """
     _check_beam(beam)
     check_amount("moment", moment, zero=True, hint="its size, for example 12000*lb*ft")
+    check_one_number("share lost at a hole", lost, low=0.0, high=0.9, hint="for example 0.08")
+    check_one_number("growth by creep", growth, low=1.0, high=3.0, hint="1 on the first day")
     allowed, clause, known = plate_stress_limit(beam, limit=limit)
-    stress = own_stress(beam.parts[1], moment=moment, stiffness=beam.bending_stiffness)
+    stress = own_stress(beam.parts[1], moment=moment, stiffness=beam.bending_stiffness) / (1 - lost)
+    name = "bending, plate at a bolt hole" if lost else "bending, steel plate"
     return Check(
-        name="bending, steel plate",
+        name=f"{name}, {when}" if when else name,
         kind="bending",
         sentence="the edge of the plate is stretched and squeezed as it bends with the wood",
         asked=stress,
@@ -335,14 +348,55 @@ def plate_check(beam, *, moment, combination="", position=0.0, limit="0.60 Fy"):
         where="where the moment peaks",
         combination=combination,
         clause=clause,
-        formula=f"E_s (d_s / 2) M / (sum of E I) <= {limit}",
+        formula=f"E_s (d_s / 2) M / (sum of E I) / (1 - lost) <= {limit}; g in M of what stays",
         substitute=(
             ("M", moment, "moment"),
             ("d_s", beam.plate_depth, "section length"),
             ("sum of E I", beam.bending_stiffness, "stiffness"),
+            ("lost", lost, "ratio"),
+            ("g", growth, "ratio"),
         ),
-        verified=least_verified([known, beam.wood.verified]),
+        verified=least_verified([known, beam.wood.verified] + (["recalled"] if lost or growth > 1 else [])),
     )
+
+
+def creep_growth(beam, *, creep_factor):
+    """Return how much more of a load that stays the plate carries once the wood has crept.
+
+    Parameters
+    ----------
+    beam : Flitch
+        The beam [-].
+    creep_factor : float
+        Creep factor of the wood: its E is divided by it for load that stays [-].
+
+    Returns
+    -------
+    float
+        The plate's share after years over its share on the first day [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not in its range.
+
+    Notes
+    -----
+    NDS 2018 3.5.2 for the factor, recalled. Wood creeps and steel does not, so load moves to the plate.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> beam = Flitch(wood=find_material("Douglas Fir-Larch", "No.2"), ply_width=1.5 * inch,
+    ...     depth=9.25 * inch,
+    ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9.25 * inch)
+    >>> round(creep_growth(beam, creep_factor=1.5), 4)
+    1.0904
+    """
+    _check_beam(beam)
+    check_one_number("creep factor", creep_factor, low=1.0, high=3.0, hint="for example 1.5")
+    wood, steel = (part.bending_stiffness for part in beam.parts)
+    return (wood + steel) / (wood / creep_factor + steel)
 
 
 def bolt_through_plate(beam, *, bolt_diameter, time_factor=1.0, moisture="dry"):
@@ -535,9 +589,191 @@ def flitch_bolts(
         lines=lines,
         holes=holes,
         checks=checks,
-        conditions=_conditions(end, plate_bears),
+        conditions=_conditions(
+            end, plate_bears, hole_loss(beam, edge_distance=edge, bolt_diameter=bolt_diameter)
+        ),
         verified=least_verified([check.verified for check in checks]),
     )
+
+
+def hole_loss(beam, *, edge_distance, bolt_diameter):
+    """Return what one bolt hole takes off the bending strength of the wood where it stands.
+
+    Parameters
+    ----------
+    beam : Flitch
+        The beam [-].
+    edge_distance : float
+        From the middle of the hole to the nearer edge of the wood [mm].
+    bolt_diameter : float
+        Diameter of the bolt; the hole is 1/16 in larger [mm].
+
+    Returns
+    -------
+    float
+        Share of the section modulus that is lost [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not in its range, or the hole reaches an edge.
+
+    Notes
+    -----
+    NDS 2018 3.1.2, net section, recalled. Holes stand one at a time, lines in turn.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> beam = Flitch(wood=find_material("Hem-Fir", "No.2"), ply_width=1.5 * inch, depth=9.25 * inch,
+    ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9 * inch)
+    >>> round(hole_loss(beam, edge_distance=9.25 / 4 * inch, bolt_diameter=0.5 * inch), 3)
+    0.079
+    """
+    _check_beam(beam)
+    size = dict(width=beam.ply_width * beam.plies, depth=beam.depth)
+    left = drilled_section_modulus(
+        diameter=bolt_diameter + inch / 16, offset=abs(beam.depth / 2 - edge_distance), **size
+    )
+    return 1 - left / rectangle_section_modulus(**size)
+
+
+def plate_hole_loss(beam, *, edge_distance, bolt_diameter):
+    """Return what one bolt hole takes off the bending strength of the plate where it stands.
+
+    Parameters
+    ----------
+    beam : Flitch
+        The beam [-].
+    edge_distance : float
+        From the middle of the hole to the nearer edge of the wood [mm].
+    bolt_diameter : float
+        Diameter of the bolt; the hole is 1/16 in larger [mm].
+
+    Returns
+    -------
+    float
+        Share of the section modulus that is lost [-].
+
+    Raises
+    ------
+    BadInput
+        When an input is not in its range, or the hole reaches an edge.
+
+    Notes
+    -----
+    The net section of the plate by itself. A drilled hole, so nothing more is taken off for a torn edge.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> beam = Flitch(wood=find_material("Hem-Fir", "No.2"), ply_width=1.5 * inch, depth=9.25 * inch,
+    ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9 * inch)
+    >>> round(plate_hole_loss(beam, edge_distance=9.25 / 4 * inch, bolt_diameter=0.5 * inch), 3)
+    0.084
+    """
+    _check_beam(beam)
+    size = dict(width=beam.plate_thickness, depth=beam.plate_depth)
+    left = drilled_section_modulus(
+        diameter=bolt_diameter + inch / 16, offset=abs(beam.depth / 2 - edge_distance), **size
+    )
+    return 1 - left / rectangle_section_modulus(**size)
+
+
+def hole_line(beam, *, bolt_diameter):
+    """Return how far the lines of bolts stand from the edges of the wood.
+
+    Parameters
+    ----------
+    beam : Flitch
+        The beam [-].
+    bolt_diameter : float
+        Diameter of the bolts [mm].
+
+    Returns
+    -------
+    float
+        From the edge of the wood to the middle of the holes; half of the depth where only one line fits [mm].
+
+    Raises
+    ------
+    BadInput
+        When an input is not in its range.
+    OutsideRule
+        When no line fits.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> beam = Flitch(wood=find_material("Hem-Fir", "No.2"), ply_width=1.5 * inch, depth=9.25 * inch,
+    ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9 * inch)
+    >>> hole_line(beam, bolt_diameter=0.5 * inch) / inch
+    2.3125
+    """
+    _check_beam(beam)
+    _, found, _ = bolt_through_plate(beam, bolt_diameter=bolt_diameter)
+    return _edge(beam, bolt_diameter, _wants(beam, bolt_diameter, found)[0])[0]
+
+
+def end_bolt_shear(beam, bolts, *, shear_value):
+    """Return the end reaction that the wood can bring past its end bolts, where the plate does not bear.
+
+    Parameters
+    ----------
+    beam : Flitch
+        The beam [-].
+    bolts : FlitchBolts
+        Its bolts [-].
+    shear_value : float
+        Shear value of the wood with its factors [MPa].
+
+    Returns
+    -------
+    tuple of float
+        The reaction, and the depth that counts: from the lower edge, which the bolts push towards, to the
+        bolt farthest from it [N, mm].
+
+    Raises
+    ------
+    BadInput
+        When an input is not in its range.
+    OutsideRule
+        When the bolts of the end group reach farther than five depths from the end.
+
+    Notes
+    -----
+    NDS 2018 3.4.3.3(a), recalled: f_v = (3 V / (2 b d_e)) (d / d_e)^2 within five depths of the end. It is
+    the rule of a notched end with the depth to the far bolt in the place of the depth left, and no load near
+    the seat is left out of V.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import psi
+    >>> beam = Flitch(wood=find_material("Douglas Fir-Larch", "No.2"), ply_width=1.5 * inch,
+    ...     depth=9.25 * inch,
+    ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9 * inch)
+    >>> bolts = flitch_bolts(beam, length=12 * ft, line_load=500 * plf, reaction=3000 * lb,
+    ...     bolt_diameter=0.5 * inch)
+    >>> [round(one, 1) for one in (end_bolt_shear(beam, bolts, shear_value=180 * psi)[0] / lb,
+    ...     end_bolt_shear(beam, bolts, shear_value=180 * psi)[1])]
+    [1404.8, 176.2]
+    """
+    _check_beam(beam)
+    if not isinstance(bolts, FlitchBolts):
+        raise BadInput(f"bolts are what flitch_bolts lays out, got {type(bolts).__name__}")
+    group = [hole for hole in bolts.holes if hole.group == "left end"]
+    reach = max(hole.along for hole in group)
+    if reach > _NEAR_END * beam.depth:
+        raise OutsideRule(
+            f"the end bolts reach {reach / inch:.0f} in from the end, farther than five depths; the rule for "
+            "shear at bolts near an end is not for that"
+        )
+    counts = max(hole.up for hole in group)
+    given = tension_notch_shear(
+        shear_value=shear_value, width=beam.ply_width * beam.plies, depth=beam.depth, remaining=counts
+    )
+    return given, counts
 
 
 def plate_pieces(beam, *, length, pieces):
@@ -717,7 +953,7 @@ def _bolt_check(name, asked, given, dimension, found, used):
     )
 
 
-def _conditions(end, plate_bears):
+def _conditions(end, plate_bears, lost):
     first = (
         f"plate and wood both stand on one flat steel seat, which takes {end / lb:,.0f} lb from the plate"
         if plate_bears
@@ -725,7 +961,12 @@ def _conditions(end, plate_bears):
     )
     return (
         first,
-        "shear and splitting of the wood at the end bolts (NDS 2018 3.4.3.3) are for the engineer, not here",
+        "where the plate does not bear, shear of the wood at the end bolts is checked with the beam (NDS "
+        "2018 3.4.3.3, recalled); splitting across the grain there is for the engineer",
+        f"a hole takes {100 * lost:.0f} % off the bending strength of the wood where it stands, and about as "
+        "much off the plate (NDS 2018 3.1.2, recalled); the bending checks of the beam count it",
+        "as the wood creeps, more of the load that stays goes through the bolts; they are laid out for the "
+        "first day, and the engineer judges that",
         "holes drilled through wood and steel together, 1/32 to 1/16 in larger than the bolt",
         "washers under head and nut; nuts tightened again after the wood has dried",
         "the load lands on all wood plies, half on each side of the plate",

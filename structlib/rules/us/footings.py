@@ -736,7 +736,8 @@ def pad_on_stone_wall(*, load, plate, wall_thickness, depth, spread="1:2", dista
 
     Notes
     -----
-    Geometry and statics: the load spreads along the wall only, over its whole thickness.
+    Geometry and statics: the load spreads along the wall only, over its whole thickness, and as far to one
+    side as to the other, so that the pressure can be even.
 
     Examples
     --------
@@ -756,7 +757,6 @@ def pad_on_stone_wall(*, load, plate, wall_thickness, depth, spread="1:2", dista
     )
     check_one_number("depth", depth, low=0.0, high=40 * ft, shown=length_text, hint="for example 6*ft")
     sideways = SPREADS[spread] * depth
-    near = sideways
     if distance_to_end is not None:
         check_one_number(
             "distance to the end",
@@ -766,8 +766,10 @@ def pad_on_stone_wall(*, load, plate, wall_thickness, depth, spread="1:2", dista
             shown=length_text,
             hint="for example 2*ft",
         )
-        near = min(sideways, distance_to_end)
-    length = plate + sideways + near
+        # an even pressure stands in balance only with its middle under the load: what an opening takes
+        # away on one side is not counted on the other either
+        sideways = min(sideways, distance_to_end)
+    length = plate + 2 * sideways
     return SpreadDemand(
         length,
         wall_thickness,

@@ -166,7 +166,8 @@ def notch_checks(joist, notch):
     Notes
     -----
     IRC 2021 R502.8.1, R802.7.1; NDS 2018 4.4.3. The length limit is written for notches away from the ends;
-    an end notch is asked for its depth. Gravity load on a simple span is taken: the bottom is the tension
+    an end notch is asked for its depth, and that it stays out of the middle third.
+    Gravity load on a simple span is taken: the bottom is the tension
     side.
 
     Examples
@@ -195,7 +196,8 @@ def notch_checks(joist, notch):
         )
     ]
     if at_end:
-        return tuple(found)
+        # no length is written for an end notch, but none may reach into the middle third
+        return (*found, _middle_third(joist, notch))
     longest = joist.depth / cut_limit("notch_length_divisor")
     found.append(
         _check(
@@ -209,21 +211,7 @@ def notch_checks(joist, notch):
             "notch_length_divisor",
         )
     )
-    parts = cut_limit("notch_free_thirds")
-    low, high = joist.span * (parts - 1) / parts / 2, joist.span * (parts + 1) / parts / 2
-    inside = max(0.0, min(notch.end, high) - max(notch.start, low))
-    found.append(
-        _check(
-            "outside the middle third",
-            "no notch in the middle third of the span",
-            inside,
-            0.0,
-            middle,
-            "none of the notch between L/3 and 2L/3",
-            joist,
-            "notch_free_thirds",
-        )
-    )
+    found.append(_middle_third(joist, notch))
     thick = cut_limit("tension_notch_nominal_thickness") / inch
     if float(nominal_of(joist.width)) >= thick and notch.face == "bottom":
         found.append(
@@ -240,6 +228,22 @@ def notch_checks(joist, notch):
             )
         )
     return tuple(found)
+
+
+def _middle_third(joist, notch):
+    """How much of a notch lies in the middle third of the span; nothing is allowed."""
+    parts = cut_limit("notch_free_thirds")
+    low, high = joist.span * (parts - 1) / parts / 2, joist.span * (parts + 1) / parts / 2
+    return _check(
+        "outside the middle third",
+        "no notch in the middle third of the span",
+        max(0.0, min(notch.end, high) - max(notch.start, low)),
+        0.0,
+        (notch.start + notch.end) / 2,
+        "none of the notch between L/3 and 2L/3",
+        joist,
+        "notch_free_thirds",
+    )
 
 
 def hole_checks(joist, hole, others=()):

@@ -109,6 +109,26 @@ def candidate_woods(*, width, depth):
     return tuple(sawn + pine)
 
 
+def size_jumps():
+    """List the sizes past which the size factor of sawn lumber jumps.
+
+    Returns
+    -------
+    tuple of float
+        The dressed sizes of today's lumber, rising [mm].
+
+    Notes
+    -----
+    A piece a hair deeper than a dressed size counts as the next nominal one, with its smaller factor.
+
+    Examples
+    --------
+    >>> 7.25 in [round(size / inch, 4) for size in size_jumps()]
+    True
+    """
+    return factors.dressed_sizes()
+
+
 def old_joist_shares(wood, section, *, span, spacing, dead, live, divisor=None, plies=1):
     """Shares of bending, shear and live sag that an old joist uses, if it is of the wood and grade given.
 

@@ -495,6 +495,7 @@ def permanent_post_conditions(*, pieces, outside):
         )
     return (
         "one piece of steel, with a load on its label or in an evaluation report",
+        "pipe of Schedule 40 or an equal that the code official accepts (IRC R407.3, recalled)",
         "the screw end covered so that it cannot be turned",
         "fastened at the top and at the bottom",
         "a footing under it, not the slab alone",
