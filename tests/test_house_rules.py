@@ -342,6 +342,9 @@ def _fields(kind):
     return [name for name in named if not name.startswith("_")]
 
 
+PAGE_OFFERS = ("controls", "compute")
+
+
 def _check_class(path, kind):
     where = f"{_short(path)}:{kind.lineno} {kind.name}"
     docstring = ast.get_docstring(kind)
@@ -354,8 +357,10 @@ def _check_class(path, kind):
         yield from _check_parameters(where, sections, _signature(start, method=True))
     elif "Parameters" in sections:
         yield from _check_parameters(where, sections, _fields(kind))
+    # what every page offers is described once, at the class that they share
+    shared = PAGE_OFFERS if any(getattr(base, "id", "") == "Page" for base in kind.bases) else ()
     for node in kind.body:
-        if isinstance(node, ast.FunctionDef) and not node.name.startswith("_"):
+        if isinstance(node, ast.FunctionDef) and not node.name.startswith("_") and node.name not in shared:
             yield from _check_function(path, node, f"{kind.name}.")
 
 

@@ -9,7 +9,7 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.model import demo_house
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
 from structlib.rules.check import Seat
@@ -46,7 +46,7 @@ _BRACES = (
 _POSITIONS = (("dropped: joists sit on it", "dropped"), ("flush: joists hang on its sides", "flush"))
 
 
-class BeamPage:
+class BeamPage(Page):
     """The bench of the main job: an opening in a house, and a beam to carry what comes down on it.
 
     Parameters
@@ -68,18 +68,6 @@ class BeamPage:
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values; the depths follow the wood chosen [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         opening = self.house.opening
         key = values.get("wood", "fir")
         depths = tuple(depth for depth, *_ in self.pieces(key))
@@ -176,22 +164,6 @@ class BeamPage:
         return check_beam(self.job(values), choice, self.rulebook)
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: \'page\', \'wide\' (16:9) or \'tall\' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         result = self.result(tuple(values.items()))
         ghost = self.result(tuple(before.items())) if before else None
         gates = self.gates(values, result)

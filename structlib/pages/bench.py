@@ -42,7 +42,7 @@ _STYLE = """
 .sl-table caption { text-align: left; font-weight: 600; padding: 2px 0; }
 .sl-table th, .sl-table td { text-align: left; padding: 2px 14px 2px 0; border-bottom: 1px solid #8886;
   vertical-align: top; }
-.sl-table td:nth-child(-n+3) { white-space: nowrap; }
+.sl-table td:nth-child(-n+3):not(:last-child) { white-space: nowrap; }
 .sl-table td:nth-child(4) { min-width: 112px; }
 .sl-table th:nth-child(-n+3) { white-space: nowrap; }
 @container (max-width: 700px) {

@@ -9,7 +9,7 @@ from structlib.ground.units import ft, inch, plf
 from structlib.house.takedown import dressed_size
 from structlib.mechanics import formulas
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide
 from structlib.pictures.drawings.boards import Board, BoardsView, draw_boards
 
 _REFERENCES = tuple((f"one {size}", size) for size in ("2x4", "2x6", "2x8", "2x10", "2x12"))
@@ -20,7 +20,7 @@ _WAYS = (
 )
 
 
-class BoardsPage:
+class BoardsPage(Page):
     """The bench of depth against width: a reference board on the left, the reader's on the right.
 
     Parameters
@@ -35,18 +35,6 @@ class BoardsPage:
         self.numbers = lru_cache(maxsize=64)(self._numbers)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         return (
             Slide("span", "Span", "length", 4 * ft, 20 * ft, 3 * inch, 12 * ft),
             Slide("depth", "Depth", "section length", 1 * inch, 16 * inch, 0.25 * inch, 7.25 * inch),
@@ -98,22 +86,6 @@ class BoardsPage:
         }
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers and notes.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: \'page\', \'wide\' (16:9) or \'tall\' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
         return Shown(

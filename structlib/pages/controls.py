@@ -1,5 +1,6 @@
 """What a bench can be asked to change, described without any widget."""
 
+from abc import ABC, abstractmethod
 from dataclasses import dataclass
 from typing import Any
 
@@ -156,6 +157,60 @@ class Shown:
     rows: tuple[tuple[str, ...], ...]
     notes: tuple[str, ...] = ()
     gates: tuple[str, ...] = ()
+
+
+class Page(ABC):
+    """What every page offers: what can be moved, and what it shows for one set of values. Both are pure.
+
+    Parameters
+    ----------
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+    """
+
+    def __init__(self, system="us"):
+        self.system = system
+
+    @abstractmethod
+    def controls(self, values):
+        """Describe what can be moved: span, depth and plies first.
+
+        Parameters
+        ----------
+        values : dict
+            Current values; what is offered may follow them [any].
+
+        Returns
+        -------
+        tuple
+            Controls in the order in which they stand on the page [-].
+        """
+
+    @abstractmethod
+    def compute(self, values, before=None, frame="page"):
+        """Answer one set of values: the picture, its numbers as rows of text, notes and gates.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        before : dict or None
+            The values before the last change, drawn as a ghost; the rows do not depend on them [any].
+        frame : str
+            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
+
+        Returns
+        -------
+        Shown
+            What the page shows; where a gate stands, no verdict does [-].
+
+        Raises
+        ------
+        BadInput
+            When a value makes no sense; the bench shows the sentence.
+        OutsideRule
+            When a rule does not cover the case.
+        """
 
 
 def _whole_number(label, text):

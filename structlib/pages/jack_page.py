@@ -8,7 +8,7 @@ from structlib.ground.units import ft, inch, plf
 from structlib.mechanics import formulas, jacking
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.jack import JackView, draw_jack
 
@@ -29,7 +29,7 @@ HABIT = (
 )
 
 
-class JackPage:
+class JackPage(Page):
     """The bench of a jack: a member that sags, a lift, and what that asks of jack and member.
 
     Parameters
@@ -43,18 +43,6 @@ class JackPage:
         self.numbers = lru_cache(maxsize=64)(self._numbers)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         depths = tuple(depth for depth, *_ in pieces(_WOOD))
         return (
             Slide("span", "Span", "length", 6 * ft, 20 * ft, 3 * inch, 14 * ft),
@@ -119,22 +107,6 @@ class JackPage:
         }
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows; a gate stands always, so that no verdict does [-].
-        """
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
         return Shown(

@@ -9,7 +9,7 @@ from structlib.ground.units import ft, inch, plf, psf
 from structlib.mechanics import formulas, shoring
 from structlib.mechanics.beams import solve
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.show import Table
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.meanwhile import MeanwhileView, TemporaryWall, draw_meanwhile
@@ -37,7 +37,7 @@ GATE = (
 )
 
 
-class MeanwhilePage:
+class MeanwhilePage(Page):
     """The bench of a wall that is out: how the joists run, where the temporary wall stands, what lands where.
 
     Parameters
@@ -51,18 +51,6 @@ class MeanwhilePage:
         self.numbers = lru_cache(maxsize=64)(self._numbers)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies of the joists first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         depths = tuple(depth for depth, *_ in pieces(_WOOD))
         return (
             Slide("span", "Joist span", "length", 6 * ft, 20 * ft, 3 * inch, 12 * ft),
@@ -145,22 +133,6 @@ class MeanwhilePage:
         }
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows; at least one gate always, so that no verdict stands [-].
-        """
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
         return Shown(

@@ -6,7 +6,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.pages import old_wood_words as words
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide
 from structlib.pages.old_wood_case import beyond, work_out
 from structlib.pictures.drawings.old_wood import OldWoodView, draw_old_wood
 from structlib.rules.us import notches
@@ -60,7 +60,7 @@ _CUT_LOG = (
 )
 
 
-class OldWoodPage:
+class OldWoodPage(Page):
     """The bench of one old joist: its measured size, the woods that it may be of, and one notch or hole.
 
     Parameters
@@ -74,18 +74,6 @@ class OldWoodPage:
         self.case = lru_cache(maxsize=64)(self._case)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         return (
             Slide("span", "Span", "length", 6 * ft, 20 * ft, 3 * inch, 13 * ft),
             Slide("depth", "Depth, measured", "section length", 3 * inch, 14 * inch, 0.25 * inch, 7.5 * inch),
@@ -112,22 +100,6 @@ class OldWoodPage:
         return work_out(dict(items))
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         now = self.case(tuple(values.items()))
         ghost = self.case(tuple(before.items())) if before else None
         gates = self.gates(values)

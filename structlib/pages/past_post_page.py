@@ -13,7 +13,7 @@ from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.patterns import Envelope, solve_arrangements, span_loads, stretches
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.past_post_tables import DUST, post_out_ratios, stretch_name, without_dust
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.past_post import PastPostView, PostBelow, draw_past_post
@@ -92,7 +92,7 @@ class _Row:
         return None if self.given is None else self.asked / self.given
 
 
-class PastPostPage:
+class PastPostPage(Page):
     """The bench of beams that run on: past a post, over one, over two, and with one taken out.
 
     Parameters
@@ -106,18 +106,6 @@ class PastPostPage:
         self.state = lru_cache(maxsize=64)(self._state)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         depths = tuple(depth for depth, *_ in pieces(values.get("wood", "fir")))
         load = dict(dimension="line load", low=0.0, high=2000 * plf)
         post = dict(dimension="force", low=0.0, high=20 * kip)
@@ -313,22 +301,6 @@ class PastPostPage:
     # ---- what is shown ----
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         state = self.state(_key(values))
         ghost = None if before is None else (self.state(_key(before)), before["drawn"])
         gates = self.gates(values, state)

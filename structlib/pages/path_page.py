@@ -10,7 +10,7 @@ from structlib.house.model import demo_house
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Pick, Shown, Slide, Steps
+from structlib.pages.controls import Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings import LoadPathView, Station, draw_load_path
 from structlib.rules.check import Seat
@@ -19,7 +19,7 @@ from structlib.rules.us.book import RULEBOOK
 _SEAT = 5.5 * inch
 
 
-class PathPage:
+class PathPage(Page):
     """The bench of the start page: the main beam of an invented house, and the numbers along the path.
 
     Parameters
@@ -38,18 +38,6 @@ class PathPage:
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values; the depths follow the wood chosen [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         depths = tuple(depth for depth, *_ in pieces(values.get("wood", "fir")))
         return (
             Slide("span", "Span, post to post", "length", 4 * ft, 14 * ft, 3 * inch, 7 * ft),
@@ -96,22 +84,6 @@ class PathPage:
         return {"result": result, "line": line, "post": post, "pressure": pressure, "area": post / pressure}
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers and notes.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change; this page draws no ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         now = self.numbers(values)
         rows = [
             (

@@ -16,7 +16,7 @@ from structlib.house.takedown import dressed_size, take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages import post_words as words
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import pieces, wood
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
 from structlib.rules.check import Seat
@@ -86,7 +86,7 @@ class PostResult:
         return max(self.deciding, key=lambda check: check.share)
 
 
-class PostPage:
+class PostPage(Page):
     """The bench of the post: the same beam end feeds it that the three sliders describe.
 
     Parameters
@@ -107,18 +107,6 @@ class PostPage:
         self.curves = lru_cache(maxsize=32)(self._curves)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies of the beam first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         depths = tuple(depth for depth, *_ in pieces(_BEAM_WOOD))
         load = dict(dimension="line load", low=0.0, high=3000 * plf)
         soils = tuple((name, name) for name in footings.soil_names())
@@ -261,22 +249,6 @@ class PostPage:
         return tuple(found)
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         result = self.result(tuple(values.items()))
         ghost = self.result(tuple(before.items())) if before else None
         gates = self.gates(values)

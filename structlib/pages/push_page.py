@@ -8,7 +8,7 @@ from structlib.ground.units import ft, inch, kip, lb, plf
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.show import Table
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings import (
@@ -28,7 +28,7 @@ _KINDS = (
 _WOOD = "fir"
 
 
-class PushPage:
+class PushPage(Page):
     """The bench of statics: the reader sets a beam and its loads, and four curves answer.
 
     Parameters
@@ -42,18 +42,6 @@ class PushPage:
         self.solved = lru_cache(maxsize=64)(self._solved)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         depths = tuple(depth for depth, *_ in pieces(_WOOD))
         return (
             Slide("span", "Span", "length", 3 * ft, 20 * ft, 3 * inch, 12 * ft),
@@ -100,22 +88,6 @@ class PushPage:
         return solve(self.beam(dict(items)))
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers and notes.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         solution = self.solved(tuple(values.items()))
         ghost = self.solved(tuple(before.items())) if before else None
         return Shown(

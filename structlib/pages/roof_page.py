@@ -17,7 +17,7 @@ from structlib.mechanics.plane_frame import solve_frame
 from structlib.mechanics.rafter_pair import rafter_pair
 from structlib.pages import roof_one_side
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
 from structlib.rules.check import BeamUse, Check, Seat, governing, least_verified
@@ -45,7 +45,7 @@ _FLAT = "any other structural member"
 _NAIL = "16d common"
 
 
-class RoofPage:
+class RoofPage(Page):
     """The bench of the roof: a pair of rafters under a load on plan, and four ways to hold it.
 
     Parameters
@@ -61,18 +61,6 @@ class RoofPage:
         self.numbers = lru_cache(maxsize=64)(self._numbers)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values; the depths follow the wood chosen [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         depths = tuple(depth for depth, *_ in pieces(values.get("wood", "fir")))
         woods = tuple((one.label, one.key) for one in WOODS if one.kind != "timber")
         load = dict(dimension="area load", low=0.0)
@@ -285,22 +273,6 @@ class RoofPage:
         return ()
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
         gates = self.gates(now)

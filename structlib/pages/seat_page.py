@@ -10,7 +10,7 @@ from structlib.house.model import demo_house
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.seat import STUD, Face, PreviousSeat, SeatView, draw_seat
 from structlib.rules.check import Seat, least_verified
@@ -40,7 +40,7 @@ _GATE = (
 )
 
 
-class SeatPage:
+class SeatPage(Page):
     """The bench of the seat: one end of a beam, close up, and the two faces that press on each other.
 
     Parameters
@@ -58,18 +58,6 @@ class SeatPage:
         self.numbers = lru_cache(maxsize=64)(self._numbers)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values; the depths follow the wood chosen [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         depths = tuple(depth for depth, *_ in pieces(values.get("wood", "fir")))
         woods = tuple((one.label, one.key) for one in WOODS if one.key in _WOODS)
         load = dict(dimension="line load", low=0.0, high=3000 * plf)
@@ -134,22 +122,6 @@ class SeatPage:
         }
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
         gates = self.gates(values)

@@ -26,7 +26,7 @@ from structlib.mechanics.composite import (
     stepped_stiffness,
 )
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.shared_plies import Piece, SharedPliesView, draw_shared_plies
 from structlib.rules.us.bending import bending_value
@@ -91,7 +91,7 @@ class Case:
     flitch: Flitch | None = None
 
 
-class UnlikePliesPage:
+class UnlikePliesPage(Page):
     """The bench of shared load: old plies, something new beside, on or between them, and what each takes.
 
     Parameters
@@ -105,18 +105,6 @@ class UnlikePliesPage:
         self.case = lru_cache(maxsize=64)(self._case)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values; what is offered for the new piece follows the arrangement [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         partner = values.get("partner", "lvl 2.0")
         kind = values.get("arrangement", "sister")
         new_depths = _PLATE_DEPTHS if kind == "flitch" else _depths(partner, 11.875 * inch)
@@ -228,22 +216,6 @@ class UnlikePliesPage:
         )
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         case = self.case(tuple(values.items()))
         ghost = self.case(tuple(before.items())) if before else None
         gates = self.gates(values, case)

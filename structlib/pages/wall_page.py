@@ -8,7 +8,7 @@ from structlib.ground.units import ft, inch, psf
 from structlib.house.model import demo_house
 from structlib.house.takedown import dressed_size, take_down
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.controls import Box, Pick, Shown, Slide, Steps
+from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.show import Table, start_values
 from structlib.pictures.drawings.house_section import HouseLevel, HouseSectionView, draw_house_section
 
@@ -18,7 +18,7 @@ _STOREY = 9 * ft
 _HEAD = ("level", "width that lands here", "dead", "live", "roof live", "snow", "sum from the top")
 
 
-class WallPage:
+class WallPage(Page):
     """The bench of the take-down: what comes down on one wall of a house.
 
     Parameters
@@ -35,18 +35,6 @@ class WallPage:
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies of the joists first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
         lowest = self.house.levels[-1]
         depths = tuple(dressed_size(size).depth for size in _SIZES)
         own = dressed_size(lowest.joist.size).depth if lowest.joist else depths[2]
@@ -97,22 +85,6 @@ class WallPage:
         return levels, take_down(levels)
 
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers and notes.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change; their total is told beside the new one [any].
-        frame : str
-            Shape of the picture: \'page\', \'wide\' (16:9) or \'tall\' (9:16) [-].
-
-        Returns
-        -------
-        structlib.pages.controls.Shown
-            What the page shows [-].
-        """
         levels, found = self.result(tuple(values.items()))
         was = self.result(tuple(before.items()))[1] if before else None
         return Shown(self.scene(levels, found, was, frame), _HEAD, self.rows(found), self.notes(found))
