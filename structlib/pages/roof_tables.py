@@ -9,6 +9,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.sections import rectangle_area, rectangle_inertia
 from structlib.ground.showing import show
+from structlib.ground.tables import in_library_units, table_row
 from structlib.ground.units import ft, inch, psf
 from structlib.house.takedown import dressed_size
 from structlib.mechanics import frames, frames_along, frames_spread, frames_uneven
@@ -18,12 +19,12 @@ from structlib.mechanics.rafter_pair import rafter_pair
 from structlib.pages.show import Picture, Table
 from structlib.pictures.drawings.dormer import DormerView, draw_dormer
 from structlib.pictures.drawings.headroom import HeadroomCurve, HeadroomView, draw_headroom
-from structlib.rules.us import combined, dowels, footings, layers, roof_ties, snow
+from structlib.rules.us import combined, dowels, factors, footings, layers, roof_ties, snow
 
 #: The invented house of these tables: 24 ft wide, 6 in 12, rafters every 16 in, 15 psf dead, 30 psf snow.
 SPAN, RISE, SPACING, DEAD, SNOW = 24 * ft, 6 * ft, 16 * inch, 15 * psf, 30 * psf
 _WOOD = ("Douglas Fir-Larch", "No.2")
-_TIME = 1.15  # snow
+_TIME = factors.scalar("load_duration_snow")
 
 
 def _pair(load=DEAD + SNOW, span=SPAN):
@@ -689,12 +690,17 @@ def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
     found = snow.ground_snow(ground, edition=snow.EDITION, basis=snow.BASIS)
     wood = find_material(*_WOOD)
     piece = dowels.wood_piece(thickness=1.5 * inch, specific_gravity=wood.specific_gravity)
+    # the loads that the table seems to have been made with
+    dead, share = (
+        in_library_units(table_row("us_roof_tie_rules", key=key), "value")
+        for key in ("heel_model_dead", "heel_model_snow_share")
+    )
     rows = []
     for rise in (3, 4, 5, 7, 9, 12):
         asked = dict(rise=rise, spacing=SPACING, ground_snow=found, building_span=building_span)
         cell = roof_ties.heel_table_nails(**asked, edition=roof_ties.HEEL_EDITION)
         thrust = frames.rafter_thrust(
-            line_load=(10 * psf + 0.7 * ground) * SPACING,
+            line_load=(dead + share * ground) * SPACING,
             building_span=building_span,
             rise=rise / 12 * building_span / 2,
         )
@@ -714,8 +720,8 @@ def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
         )
     caption = (
         f"16d common, {show(building_span, 'length', system)} wide, every 16 in, ground snow "
-        f"{show(ground, 'area load', system)}; thrust from 10 psf dead and 0.7 of it. Table: "
-        f"{roof_ties.HEEL_EDITION}, "
+        f"{show(ground, 'area load', system)}; thrust from {show(dead, 'area load', system)} dead and "
+        f"{share:g} of it. Table: {roof_ties.HEEL_EDITION}, "
         "every cell recalled. Computed: NDS 2018 yield of one nail, both pieces 1 1/2 in of fir."
     )
     return Table(

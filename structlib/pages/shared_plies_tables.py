@@ -659,7 +659,7 @@ def printed_layers():
     layers += [(ratio, 3.0, off) for off in (61.5, -61.5, 104.5, -104.5)]
     whole = [Part(modulus=n, width=75.0, depth=deep, centre=middle + off) for n, deep, off in layers]
     return {
-        "stress in the plastic of a strip in five layers": joined_stress(
+        "stress in the plastic of a strip in seven layers": joined_stress(
             whole, modulus=1.0, height=2 * middle - 3.0, moment=1e6
         ),
         "stress in its aluminium": joined_stress(whole, modulus=ratio, height=2 * middle, moment=1e6),

@@ -199,7 +199,7 @@ class Factor:
     value: float
     reason: str
     clause: str
-    verified: str = "seen"
+    verified: str = "recalled"
 
 
 @dataclass(frozen=True)
@@ -226,7 +226,7 @@ class Check:
     formula: str
     substitute: tuple[tuple[str, float, str], ...] = ()
     factors: tuple[Factor, ...] = ()
-    verified: str = "seen"
+    verified: str = "recalled"
     decides: bool = True
 
 

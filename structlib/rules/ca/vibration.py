@@ -9,7 +9,7 @@ import math
 from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
-from structlib.ground.tables import table_rows
+from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.rules.check import least_verified
 
 TIED = (
@@ -24,10 +24,6 @@ SUBFLOORS = (15.5, 19.0)
 SPACINGS = (300.0, 400.0, 600.0)
 FIXINGS = ("nailed", "glued")
 
-_POINT_LOAD = 1000.0  # N: the 1 kN of the criterion
-_POINT_SAG = 2.0  # mm: what one joist may give under it, at spans up to 3 m
-_SHORT = 3000.0  # mm
-_STANDARD_DEPTH = 184.0  # mm: the 38 x 184 joist to which others are compared
 _CLAUSE = "NBC 2020 Div. B Note A-9.23.4.2.(2)"
 
 
@@ -82,7 +78,7 @@ def bare_span(*, bending_stiffness):
         low_allowed=False,
         hint="for example 11000 * 38 * 235**3 / 12",
     )
-    cube = 48 * _POINT_SAG * bending_stiffness / _POINT_LOAD
+    cube = 48 * _number("point_sag") * bending_stiffness / _number("point_load")
     return cube ** (1 / 3)
 
 
@@ -139,16 +135,16 @@ def vibration_span(*, modulus, width, depth, spacing, subfloor, tied, fixing="na
     _one_size("joist depth", depth, 1, 2000, "for example 235")
     _refuse_outside(width, depth, spacing, subfloor)
     bare = bare_span(bending_stiffness=modulus * width * depth**3 / 12)
-    standard = bare * _STANDARD_DEPTH / depth
+    standard, short_span = bare * _number("standard_depth") / depth, _number("short_span")
     a, b = _row("A", tied=tied, subfloor_mm=subfloor, spacing_mm=spacing), _row("B", tied=tied)
     over = _row("G", fixing="nailed" if fixing == "nailed" else "glued over 3 m")
     helped = math.exp(a["value"] - b["value"] * math.log(bare / standard) + over["value"])
-    short = bare * helped <= _SHORT
+    short = bare * helped <= short_span
     if short:
         up_to = _row("G", fixing="nailed" if fixing == "nailed" else "glued up to 3 m")
         # the help K3 that gives exactly 3 m: ln K3 = A - B ln((3 m / K3) / S184) + G, solved for K3
         helped = math.exp(
-            (a["value"] - b["value"] * math.log(_SHORT / standard) + up_to["value"]) / (1 - b["value"])
+            (a["value"] - b["value"] * math.log(short_span / standard) + up_to["value"]) / (1 - b["value"])
         )
         over = up_to
     known = least_verified([a["verified"], b["verified"], over["verified"], "recalled-agrees"])
@@ -162,10 +158,11 @@ def _one_size(name, value, low, high, hint):
 
 
 def _refuse_outside(width, depth, spacing, subfloor):
-    if abs(width - 38.0) > 0.5 or not 89.0 - 0.5 <= depth <= 286.0 + 0.5:
+    wide, least, most = _number("joist_width"), _number("least_depth"), _number("greatest_depth")
+    if abs(width - wide) > 0.5 or not least - 0.5 <= depth <= most + 0.5:
         raise OutsideRule(
-            f"the vibration rule is for sawn joists 38 mm wide and 89 to 286 mm deep, got {width:g} mm by "
-            f"{depth:g} mm; "
+            f"the vibration rule is for sawn joists {wide:g} mm wide and {least:g} to {most:g} mm deep, got "
+            f"{width:g} mm by {depth:g} mm; "
             "for other members look at the frequency, or ask an engineer"
         )
     for name, value, accepted in (("spacing", spacing, SPACINGS), ("subfloor", subfloor, SUBFLOORS)):
@@ -181,6 +178,10 @@ def _row(constant, **cells):
         if row["constant"] == constant and all(row[name] == cell for name, cell in cells.items()):
             return row
     raise OutsideRule(f"the vibration rule has no constant {constant} for {cells}")
+
+
+def _number(key):
+    return in_library_units(table_row("ca_vibration_numbers", key=key), "value")
 
 
 def point_load_limit(*, span):
@@ -214,8 +215,10 @@ def point_load_limit(*, span):
     """
     _one_size("span", span, 1000, 20000, "for example 4000.0")
     metres = span / 1000
-    if metres < 3:
-        return 2.0
-    if metres < 5.5:
-        return 8 / metres**1.3
-    return 2.55 / metres**0.63 if metres < 9.9 else 0.6
+    if span < _number("limit_short_to"):
+        return _number("limit_short")
+    if span < _number("limit_middle_to"):
+        return _number("limit_middle") / metres ** _number("limit_middle_power")
+    if span < _number("limit_long_to"):
+        return _number("limit_long") / metres ** _number("limit_long_power")
+    return _number("limit_longest")

@@ -159,7 +159,7 @@ def compression_size_factor(material, *, width, depth):
     check_one_number("larger size", depth, **_SIZE)
     size_factor(material, width=width, depth=depth)  # refuses the sizes that the values do not cover
     if material.kind in ("timber", "lvl"):
-        return 1.0, "none on compression (NDS 2018 4.3.6, 8.3)", "seen"
+        return 1.0, "none on compression (NDS 2018 4.3.6, 8.3)", "recalled"
     wide, thick = float(factors.nominal_of(depth)), float(factors.nominal_of(width))
     for row in table_rows("us_size_factor"):
         if (row["factor"], row["property"], row["size_factor_group"]) == (

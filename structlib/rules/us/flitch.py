@@ -11,6 +11,7 @@ from typing import Any
 from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice
 from structlib.ground.sections import rectangle_section_modulus
+from structlib.ground.tables import in_library_units, table_row
 from structlib.ground.units import deg, ft, inch, lb, plf  # noqa: F401  the examples use them
 from structlib.mechanics.composite import Part, own_stress, shares_by_stiffness
 from structlib.mechanics.fastener_groups import fastener_spacing
@@ -633,9 +634,13 @@ def hole_loss(beam, *, edge_distance, bolt_diameter):
     _check_beam(beam)
     size = dict(width=beam.ply_width * beam.plies, depth=beam.depth)
     left = drilled_section_modulus(
-        diameter=bolt_diameter + inch / 16, offset=abs(beam.depth / 2 - edge_distance), **size
+        diameter=_hole_diameter(bolt_diameter), offset=abs(beam.depth / 2 - edge_distance), **size
     )
     return 1 - left / rectangle_section_modulus(**size)
+
+
+def _hole_diameter(bolt_diameter):
+    return bolt_diameter + in_library_units(table_row("us_roof_tie_rules", key="bolt_hole_over"), "value")
 
 
 def plate_hole_loss(beam, *, edge_distance, bolt_diameter):
@@ -675,7 +680,7 @@ def plate_hole_loss(beam, *, edge_distance, bolt_diameter):
     _check_beam(beam)
     size = dict(width=beam.plate_thickness, depth=beam.plate_depth)
     left = drilled_section_modulus(
-        diameter=bolt_diameter + inch / 16, offset=abs(beam.depth / 2 - edge_distance), **size
+        diameter=_hole_diameter(bolt_diameter), offset=abs(beam.depth / 2 - edge_distance), **size
     )
     return 1 - left / rectangle_section_modulus(**size)
 

@@ -139,7 +139,8 @@ def heel_table_nails(*, rise, spacing, ground_snow, building_span, edition):
     row = table_row("us_heel_nails", **wanted)
     asked = (rise, spacing / inch, building_span / ft)
     listed = (wanted["rise"], wanted["spacing_in"], wanted["span_ft"])
-    same_snow = pg / psf <= 20 or math.isclose(pg / psf, wanted["ground_snow_psf"])
+    snow_columns = {row["ground_snow_psf"] for row in table_rows("us_heel_nails")}
+    same_snow = pg / psf <= min(snow_columns) or math.isclose(pg / psf, wanted["ground_snow_psf"])
     return HeelCell(
         nails=int(row["nails"]),
         rise=wanted["rise"],
@@ -261,6 +262,8 @@ def compare_heel_table(*, nail_value=None):
     (288, 274, 1, 216, 216)
     """
     cells, differences, snow_cells, snow_same = 0, [], 0, 0
+    # the first column is the one of roof live load: "20 psf or less" of snow
+    least_snow = min(row["ground_snow_psf"] for row in table_rows("us_heel_nails"))
     for row in table_rows("us_heel_nails"):
         found = heel_model(
             rise=row["rise"],
@@ -270,7 +273,7 @@ def compare_heel_table(*, nail_value=None):
             nail_value=nail_value,
         ).nails
         cells += 1
-        snowy = row["ground_snow_psf"] > 20
+        snowy = row["ground_snow_psf"] > least_snow
         snow_cells += snowy
         snow_same += snowy and found == row["nails"]
         if found != row["nails"]:

@@ -126,7 +126,7 @@ def raised_tie_adjustment(*, height_fraction):
         )
     if height_fraction == 0:
         return TieAdjustment(
-            0.0, 1.0, 1.0, 1.0, *_statics(0.0)[1:], "tie at the plate: no adjustment", "seen"
+            0.0, 1.0, 1.0, 1.0, *_statics(0.0)[1:], "tie at the plate: no adjustment", "computed"
         )
     span, joint = _tie_row("rafter span", height_fraction), _tie_row("heel joint", height_fraction)
     rows = f"rafter span 1/{span['height_divisor']:g}, heel joint 1/{joint['height_divisor']:g}"
