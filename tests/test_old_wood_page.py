@@ -246,7 +246,7 @@ def test_tables_say_what_is_well_known():
     push = (3 / 8 * 10 + 7 / 16 * 30) * 16 / 12 * 6.5
     assert half[1] == f"{push**2 / (2 * 40 * 16 / 12):.0f} lb-ft"
     feet = {row[0].split(",")[0]: row for row in tables.heavy_load().rows}["cast-iron tub on four feet"]
-    # 325 lb, 45 gal and 180 lb on four feet, two of them on one joist, 9 in either side of the middle of 13 ft
+    # 325 lb, 45 gal and 180 lb on four feet, two on one joist, 9 in either side of the middle of 13 ft
     tub, joist = 325 + 180 + 45 * 231 / 1728 * 62.4, 16 / 12 * 13**2 / 8
     assert feet[2] == f"{tub / 2:.0f} lb" == "440 lb"
     assert feet[3] == f"{100 * (tub / 4 * (6.5 - 0.75) + 10 * joist) / (40 * joist):.0f} %" == "137 %"
