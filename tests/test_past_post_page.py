@@ -133,7 +133,7 @@ def test_a_post_past_a_foundation_wall_stops_and_withdraws_every_verdict():
     shown = _shown(kind="wall")
     assert shown.gates[1:] == (BEYOND_THE_WALL,) and "A lifts" in shown.gates[0]
     assert all(row[2] == row[3] == "" for row in shown.rows)
-    # past the wall 240 plf on 3 ft and 1500 lb lift A by 90 + 375 lb; dead presses by 71.82 plf (11.82 its own
+    # past the wall 240 plf on 3 ft and 1500 lb lift A by 90 + 375 lb; dead presses 71.82 plf (11.82 its own
     # weight) on 12 ft and 3 ft, less 500 lb at the tip: all of it counts in D + L, 0.6 of it in the gate
     lift, dead = 240 * 3**2 / 24 + 1500 * 3 / 12, 71.82 * (12**2 - 3**2) / 24 - 500 * 3 / 12
     assert (f"{lift - dead:.0f}", f"{lift - 0.6 * dead:.0f}") == ("186", "298")
