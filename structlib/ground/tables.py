@@ -230,7 +230,7 @@ def table_value(name, key):
     return in_library_units(table_row(name, key=key), "value")
 
 
-def table_row(name, **cells):
+def table_row(name, /, **cells):
     """Find the one row of a table whose cells are as given.
 
     Parameters

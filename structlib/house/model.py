@@ -11,7 +11,6 @@ import tomllib
 from dataclasses import dataclass, fields, replace
 from pathlib import Path
 
-from structlib.ground.loads import LoadsByType
 from structlib.ground.refusals import BadInput, check_choice, check_number
 from structlib.ground.reading import read, read_area_load, read_length
 from structlib.ground.showing import show

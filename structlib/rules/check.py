@@ -33,7 +33,7 @@ def least_verified(words):
     Returns
     -------
     str
-        The word that comes last in VERIFIED_ORDER; 'seen' when there is none [-].
+        The word that comes last in VERIFIED_ORDER; 'recalled' when there is none [-].
 
     Raises
     ------
@@ -48,7 +48,7 @@ def least_verified(words):
     known = [
         VERIFIED_ORDER.index(check_choice("verified word", word, VERIFIED_ORDER)) for word in words if word
     ]
-    return VERIFIED_ORDER[max(known)] if known else "seen"
+    return VERIFIED_ORDER[max(known)] if known else "recalled"
 
 
 @dataclass(frozen=True)
@@ -95,7 +95,7 @@ class Seat:
     below: str = "plate"
     below_bearing: float | None = None
     below_name: str = ""
-    below_verified: str = "seen"
+    below_verified: str = "recalled"
 
 
 @dataclass(frozen=True)

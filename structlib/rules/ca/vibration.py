@@ -9,8 +9,9 @@ import math
 from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
-from structlib.ground.tables import in_library_units, table_row, table_rows
+from structlib.ground.tables import table_rows
 from structlib.rules.check import least_verified
+from structlib.rules.keyed import KeyedNumbers
 
 TIED = (
     "strapping",
@@ -25,6 +26,7 @@ SPACINGS = (300.0, 400.0, 600.0)
 FIXINGS = ("nailed", "glued")
 
 _CLAUSE = "NBC 2020 Div. B Note A-9.23.4.2.(2)"
+_number = KeyedNumbers("ca_vibration_numbers").number
 
 
 @dataclass(frozen=True)
@@ -178,10 +180,6 @@ def _row(constant, **cells):
         if row["constant"] == constant and all(row[name] == cell for name, cell in cells.items()):
             return row
     raise OutsideRule(f"the vibration rule has no constant {constant} for {cells}")
-
-
-def _number(key):
-    return in_library_units(table_row("ca_vibration_numbers", key=key), "value")
 
 
 def point_load_limit(*, span):

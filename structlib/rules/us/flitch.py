@@ -11,11 +11,11 @@ from typing import Any
 from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice
 from structlib.ground.sections import rectangle_section_modulus
-from structlib.ground.tables import in_library_units, table_row
 from structlib.ground.units import deg, ft, inch, lb, plf  # noqa: F401  the examples use them
 from structlib.mechanics.composite import Part, own_stress, shares_by_stiffness
 from structlib.mechanics.fastener_groups import fastener_spacing
 from structlib.rules.check import Check, least_verified
+from structlib.rules.keyed import KeyedNumbers
 from structlib.rules.us.dowels import (
     adjusted_value,
     bolt,
@@ -640,7 +640,7 @@ def hole_loss(beam, *, edge_distance, bolt_diameter):
 
 
 def _hole_diameter(bolt_diameter):
-    return bolt_diameter + in_library_units(table_row("us_roof_tie_rules", key="bolt_hole_over"), "value")
+    return bolt_diameter + KeyedNumbers("us_roof_tie_rules").number("bolt_hole_over")
 
 
 def plate_hole_loss(beam, *, edge_distance, bolt_diameter):

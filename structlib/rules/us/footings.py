@@ -21,6 +21,8 @@ from structlib.rules.us.one_number import check_one_count, check_one_number, inc
 
 SPREADS = {"1:2": 0.5, "45 degrees": 1.0}
 _WIDEST = 20 * ft
+# how far the footing table is stepped from its 32 ft house: a limit of this library, not of the code
+_HOUSES = (20 * ft, 44 * ft)
 
 
 @dataclass(frozen=True)
@@ -613,11 +615,11 @@ def table_footing(
             "in "
             f"{row['table']}, or work the width out from the load"
         )
-    if not 20 * ft <= house_width * (1 + 1e-9) or not house_width <= 44 * ft * (1 + 1e-9):
+    if not _HOUSES[0] <= house_width * (1 + 1e-9) or not house_width <= _HOUSES[1] * (1 + 1e-9):
         raise OutsideRule(
             f"the table is for a house 32 ft wide; {length_text(house_width)} is too far from it to step "
-            "there "
-            "(20 ft to 44 ft is accepted); work the width out from the load"
+            f"there ({length_text(_HOUSES[0])} to {length_text(_HOUSES[1])} is accepted); work the width out "
+            "from the load"
         )
     middle = in_library_units(row, "house_width_ft")
     steps = numpy.ceil((house_width - middle) / factors.length("footing_step_house_width") - 1e-9)

@@ -15,7 +15,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.sections import plies_width, rectangle_inertia, rectangle_section_modulus
 from structlib.ground.showing import show
-from structlib.ground.tables import in_library_units, table_rows
+from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import ft, psf
 from structlib.mechanics import formulas
 from structlib.rules.check import Check, Factor, least_verified
@@ -251,8 +251,9 @@ def header_loads(basis, *, building_width, ground_snow=None):
     if basis.snows:
         found.append(HeaderLoad("D + S", dead + snow, on_snow, snow))
     if basis.floors and basis.snows and basis.combined:
-        passing = 0.75 * live + 0.75 * snow
-        found.append(HeaderLoad("D + 0.75 L + 0.75 S", dead + passing, on_snow, passing))
+        both = table_row("us_load_combinations", name="D + 0.75 L + 0.75 S")
+        passing = both["live"] * live + both["snow"] * snow
+        found.append(HeaderLoad(both["name"], dead + passing, on_snow, passing))
     return tuple(found)
 
 

@@ -10,15 +10,16 @@ from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.showing import show
-from structlib.ground.tables import in_library_units, table_row
 from structlib.ground.units import ft, inch, lb, psi  # noqa: F401 (some: in examples)
 from structlib.rules.check import Check
+from structlib.rules.keyed import KeyedNumbers
 from structlib.rules.us.factors import nominal_of
 from structlib.rules.us.one_number import check_one_number, inches_text, length_text
 
 KINDS = ("sawn", "lvl", "glulam", "i-joist", "truss")
 FACES = ("top", "bottom")
 
+_LIMITS = KeyedNumbers("us_cuts")
 _CLAUSE = "IRC 2021 R502.8.1"
 _WHY_ENGINEERED = (
     "may be cut only as its maker's instructions or a design professional say (IRC R502.8.2); "
@@ -81,7 +82,7 @@ def cut_limit(key):
     >>> cut_limit("notch_depth_divisor")
     6.0
     """
-    return in_library_units(table_row("us_cuts", key=key), "value")
+    return _LIMITS.number(key)
 
 
 def check_joist(joist):
@@ -353,7 +354,7 @@ def _check(name, sentence, asked, given, place, formula, joist, key):
         clause=_CLAUSE,
         formula=formula,
         substitute=(("d", joist.depth, "section length"),),
-        verified=table_row("us_cuts", key=key)["verified"],
+        verified=_LIMITS.verified(key),
     )
 
 

@@ -1,7 +1,6 @@
 """Steel for beams: rolled W and S shapes, flat plates, the factors of the steel rules, what is compact."""
 
 from dataclasses import dataclass
-from functools import lru_cache
 from math import sqrt
 
 from structlib.ground.records import measured
@@ -9,14 +8,13 @@ from structlib.ground.refusals import BadInput, OutsideRule, check_choice
 from structlib.ground.sections import rectangle_area, rectangle_inertia, rectangle_section_modulus
 from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import inch, ksi
-from structlib.rules.check import least_verified
+from structlib.rules.keyed import KeyedNumbers
 from structlib.rules.us.inputs import check_size
 from structlib.rules.us.one_number import check_one_number, inches_text
 
-_FACTORS = "us_steel_factors"
+_FACTORS = KeyedNumbers("us_steel_factors")
 
 
-@lru_cache(maxsize=None)
 def steel_factor(key):
     """Return one factor of the steel rules in the library's own units.
 
@@ -40,7 +38,7 @@ def steel_factor(key):
     >>> steel_factor("bending_safety")
     1.67
     """
-    return in_library_units(table_row(_FACTORS, key=key), "value")
+    return _FACTORS.number(key)
 
 
 def steel_known(*keys):
@@ -61,7 +59,7 @@ def steel_known(*keys):
     >>> steel_known("modulus", "bending_safety")
     'recalled'
     """
-    return least_verified(table_row(_FACTORS, key=key)["verified"] for key in keys)
+    return _FACTORS.verified(*keys)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -1,12 +1,9 @@
 """Words and numbers that the rooms of dowel-type fasteners share."""
 
-from functools import lru_cache
-
 import numpy
 
 from structlib.ground.refusals import BadInput, is_symbolic
-from structlib.ground.tables import in_library_units, table_row
-from structlib.rules.check import least_verified
+from structlib.rules.keyed import KeyedNumbers
 from structlib.rules.us.inputs import check_size
 
 MODES = {"single": ("Im", "Is", "II", "IIIm", "IIIs", "IV"), "double": ("Im", "Is", "IIIs", "IV")}
@@ -22,17 +19,9 @@ MODE_WORDS = {
 MOISTURE = ("dry", "wet in service", "wet when built")
 LOAD_DIRECTIONS = ("parallel, compression", "parallel, tension", "perpendicular")
 DISTANCES = ("end", "edge", "unloaded edge", "in a row", "between rows")
-_TABLE = "us_fasteners_factors"
+_FACTORS = KeyedNumbers("us_fasteners_factors")
+_scalar, _verified = _FACTORS.number, _FACTORS.verified
 _SIZE_SLACK = 1e-9  # diameters come from inches; a rounding must not change the band
-
-
-@lru_cache(maxsize=None)
-def _scalar(key):
-    return in_library_units(table_row(_TABLE, key=key), "value")
-
-
-def _verified(*keys):
-    return least_verified(table_row(_TABLE, key=key)["verified"] for key in keys)
 
 
 def _inches(length):

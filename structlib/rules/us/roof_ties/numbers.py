@@ -1,29 +1,15 @@
 """Numbers and refusals that ties, ridges and heel joints share."""
 
-from functools import lru_cache
-
-from structlib.ground.tables import in_library_units, table_row
 from structlib.ground.units import ft
-from structlib.rules.check import Check, least_verified
+from structlib.rules.check import Check
+from structlib.rules.keyed import KeyedNumbers
 from structlib.rules.us import factors
 from structlib.rules.us.one_number import check_one_number, inches_text, length_text
 
-_TABLE = "us_roof_tie_rules"
+_NUMBERS = KeyedNumbers("us_roof_tie_rules")
+_row, _number, _verified = _NUMBERS.row, _NUMBERS.number, _NUMBERS.verified
 _SLACK = 1e-9
 _FRACTION = {"low": 0.0, "high": 0.95, "hint": "0 at the wall plate, 1/3 at a third of the height"}
-
-
-@lru_cache(maxsize=None)
-def _row(key):
-    return table_row(_TABLE, key=key)
-
-
-def _number(key):
-    return in_library_units(_row(key), "value")
-
-
-def _verified(*keys):
-    return least_verified(_row(key)["verified"] for key in keys)
 
 
 def _at_least(name, least, has, key):

@@ -3,7 +3,7 @@
 import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
-from structlib.ground.tables import in_library_units, table_row
+from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import deg, ft, psf
 from structlib.rules.check import Factor
 from structlib.rules.us.inputs import check_yes_or_no
@@ -228,15 +228,19 @@ def slope_factor(*, rise, thermal, surface, r_value=None, vented=None, run=12):
 
 def _curve(thermal, surface, r_value, vented):
     check_choice("surface", surface, SURFACES)
-    check_one_number("thermal factor", thermal, low=0.85, high=1.3, hint="for example 1.1")
-    if thermal <= 1.0:
-        if surface == "slippery" and not _insulated_for_sliding(r_value, vented):
-            surface = "other"
-        return table_row("us_snow_slope_curves", roof="warm", surface=surface)
-    if abs(thermal - 1.1) < _SLACK:
-        return table_row("us_snow_slope_curves", roof="cold ventilated", surface=surface)
-    if thermal >= 1.2 - _SLACK:
-        return table_row("us_snow_slope_curves", roof="cold", surface=surface)
+    rows = [row for row in table_rows("us_snow_slope_curves") if row["surface"] == surface]
+    check_one_number(
+        "thermal factor",
+        thermal,
+        low=min(row["thermal_from"] for row in rows),
+        high=max(row["thermal_to"] for row in rows),
+        hint="for example 1.1",
+    )
+    for row in rows:
+        if row["thermal_from"] - _SLACK <= thermal <= row["thermal_to"] + _SLACK:
+            if (row["roof"], surface) == ("warm", "slippery") and not _insulated_for_sliding(r_value, vented):
+                return table_row("us_snow_slope_curves", roof="warm", surface="other")
+            return row
     raise OutsideRule(
         "the curves of the slope factor are for a thermal factor of 1.0 and less, of 1.1, and of 1.2 "
         f"and more, got {thermal:g}; take the factor of the table, for example 1.1"

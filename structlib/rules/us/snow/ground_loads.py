@@ -1,16 +1,14 @@
 """Snow on the ground, with its edition and basis, and what every snow rule shares."""
 
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import Any
 
 import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_number, is_symbolic
 from structlib.ground.showing import show
-from structlib.ground.tables import in_library_units, table_row
 from structlib.ground.units import ft, inch, pcf, psf
-from structlib.rules.check import least_verified
+from structlib.rules.keyed import KeyedNumbers
 from structlib.rules.us.inputs import check_amount
 from structlib.rules.us.one_number import check_one_number
 
@@ -18,7 +16,8 @@ EDITION = "ASCE 7-16"
 BASIS = "allowable-stress ground snow of ASCE 7-16"
 _GREATEST_GROUND_SNOW = 400 * psf
 _GREATEST_RISE = 60
-_TABLE = "us_snow_numbers"
+_NUMBERS = KeyedNumbers("us_snow_numbers")
+_row, _number, _verified = _NUMBERS.row, _NUMBERS.number, _NUMBERS.verified
 _SLACK = 1e-9  # a slope or length computed from feet and inches must not miss a limit by rounding
 
 
@@ -34,19 +33,6 @@ class GroundSnow:
     edition: str
     basis: str
     source: str = ""
-
-
-@lru_cache(maxsize=None)
-def _row(key):
-    return table_row(_TABLE, key=key)
-
-
-def _number(key):
-    return in_library_units(_row(key), "value")
-
-
-def _verified(*keys):
-    return least_verified(_row(key)["verified"] for key in keys)
 
 
 def ground_snow(value, *, edition, basis, source=""):
