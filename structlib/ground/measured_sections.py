@@ -12,6 +12,7 @@ import numpy
 from .refusals import BadInput, check_choice, check_number, is_symbolic
 from .roots import pi_for, square_root
 from .sections import (
+    check_section_size,
     rectangle_area,
     rectangle_inertia,
     round_area,
@@ -23,18 +24,6 @@ from .units import ft, inch  # noqa: F401 (inch: in the examples)
 SHAPES = ("sawn", "round", "flat sides", "half round", "hewn")
 
 _GREATEST_SIZE = 10 * ft
-
-
-def _size(name, value):
-    return check_number(
-        name,
-        value,
-        low=0,
-        high=_GREATEST_SIZE,
-        low_allowed=False,
-        shown=lambda size: show(size, "section length"),
-        hint="for example 9.25*inch for 9 1/4 in",
-    )
 
 
 def _at_most(name, value, limit, than):
@@ -128,7 +117,7 @@ def half_round_centroid(*, diameter):
     >>> round(half_round_centroid(diameter=10*inch) / inch, 3)
     2.122
     """
-    return 2 * _size("diameter", diameter) / (3 * pi_for(diameter))
+    return 2 * check_section_size("diameter", diameter) / (3 * pi_for(diameter))
 
 
 def half_round_inertia(*, diameter):
@@ -254,10 +243,10 @@ def flat_sided_inertia(*, diameter, width):
 
 
 def _check_flat_sides(diameter, width):
-    _size("diameter", diameter)
+    check_section_size("diameter", diameter)
     _at_most(
         "width between the flat sides",
-        _size("width between the flat sides", width),
+        check_section_size("width between the flat sides", width),
         diameter,
         "the diameter of the log",
     )
@@ -395,8 +384,8 @@ def rounded_inertia(*, width, depth, radius):
 
 
 def _check_wane(width, depth, wane, name="missing corner"):
-    _size("width", width)
-    _size("depth", depth)
+    check_section_size("width", width)
+    check_section_size("depth", depth)
     check_number(
         name,
         wane,
@@ -465,11 +454,11 @@ def measured_section(shape, *, width, depth, wane=0.0):
     (23.84, 2.88)
     """
     check_choice("shape", shape, SHAPES)
-    _size("depth", depth)
+    check_section_size("depth", depth)
     if shape in ("round", "half round"):
         diameter = depth if shape == "round" else 2 * depth
         return _of_log(shape, diameter)
-    _size("width", width)
+    check_section_size("width", width)
     if shape == "flat sides":
         area = flat_sided_area(diameter=depth, width=width)
         inertia = flat_sided_inertia(diameter=depth, width=width)

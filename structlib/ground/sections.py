@@ -12,7 +12,31 @@ _GREATEST_SIZE = 10 * ft
 _MOST_BOARDS = 10
 
 
-def _size(name, value):
+def check_section_size(name, value):
+    """Refuse anything but a size of a section: above zero, 10 ft at most.
+
+    Parameters
+    ----------
+    name : str
+        What it is, for the message [-].
+    value : float, numpy.ndarray or sympy expression
+        The size [mm].
+
+    Returns
+    -------
+    float, numpy.ndarray or sympy expression
+        The size, unchanged [mm].
+
+    Raises
+    ------
+    BadInput
+        When it is no such size.
+
+    Examples
+    --------
+    >>> check_section_size("depth", 235.0)
+    235.0
+    """
     return check_number(name, value, low=0, high=_GREATEST_SIZE, low_allowed=False,
                         shown=lambda size: show(size, "section length"),
                         hint="for example 9.25*inch for 9 1/4 in")
@@ -57,7 +81,7 @@ def rectangle_area(*, width, depth):
     >>> round(rectangle_area(width=1.5*inch, depth=9.25*inch) / inch**2, 3)
     13.875
     """
-    return _size("width", width) * _size("depth", depth)
+    return check_section_size("width", width) * check_section_size("depth", depth)
 
 
 def rectangle_section_modulus(*, width, depth):
@@ -85,7 +109,7 @@ def rectangle_section_modulus(*, width, depth):
     >>> round(rectangle_section_modulus(width=1.5*inch, depth=9.25*inch) / inch**3, 3)
     21.391
     """
-    return _size("width", width) * _size("depth", depth) ** 2 / 6
+    return check_section_size("width", width) * check_section_size("depth", depth) ** 2 / 6
 
 
 def rectangle_inertia(*, width, depth):
@@ -113,7 +137,7 @@ def rectangle_inertia(*, width, depth):
     >>> round(rectangle_inertia(width=1.5*inch, depth=9.25*inch) / inch**4, 3)
     98.932
     """
-    return _size("width", width) * _size("depth", depth) ** 3 / 12
+    return check_section_size("width", width) * check_section_size("depth", depth) ** 3 / 12
 
 
 def plies_width(*, ply_width, plies):
@@ -141,7 +165,7 @@ def plies_width(*, ply_width, plies):
     >>> round(plies_width(ply_width=1.75*inch, plies=3) / inch, 2)
     5.25
     """
-    return _size("ply width", ply_width) * _count("plies", plies)
+    return check_section_size("ply width", ply_width) * _count("plies", plies)
 
 
 def edge_to_flat_strength(*, width, depth):
@@ -288,7 +312,8 @@ def joined_stack_section_modulus(*, width, depth, boards):
     >>> round(joined_stack_section_modulus(width=1.5*inch, depth=5.5*inch, boards=2) / inch**3, 2)
     30.25
     """
-    return rectangle_section_modulus(width=width, depth=_size("depth", depth) * _count("boards", boards))
+    whole = check_section_size("depth", depth) * _count("boards", boards)
+    return rectangle_section_modulus(width=width, depth=whole)
 
 
 def joined_stack_inertia(*, width, depth, boards):
@@ -318,7 +343,8 @@ def joined_stack_inertia(*, width, depth, boards):
     >>> round(joined_stack_inertia(width=1.5*inch, depth=5.5*inch, boards=2) / inch**4, 3)
     166.375
     """
-    return rectangle_inertia(width=width, depth=_size("depth", depth) * _count("boards", boards))
+    whole = check_section_size("depth", depth) * _count("boards", boards)
+    return rectangle_inertia(width=width, depth=whole)
 
 
 def round_area(*, diameter):
@@ -344,7 +370,7 @@ def round_area(*, diameter):
     >>> round(round_area(diameter=8*inch) / inch**2, 2)
     50.27
     """
-    return pi_for(diameter) * _size("diameter", diameter) ** 2 / 4
+    return pi_for(diameter) * check_section_size("diameter", diameter) ** 2 / 4
 
 
 def round_section_modulus(*, diameter):
@@ -370,7 +396,7 @@ def round_section_modulus(*, diameter):
     >>> round(round_section_modulus(diameter=8*inch) / inch**3, 2)
     50.27
     """
-    return pi_for(diameter) * _size("diameter", diameter) ** 3 / 32
+    return pi_for(diameter) * check_section_size("diameter", diameter) ** 3 / 32
 
 
 def round_inertia(*, diameter):
@@ -396,7 +422,7 @@ def round_inertia(*, diameter):
     >>> round(round_inertia(diameter=8*inch) / inch**4, 2)
     201.06
     """
-    return pi_for(diameter) * _size("diameter", diameter) ** 4 / 64
+    return pi_for(diameter) * check_section_size("diameter", diameter) ** 4 / 64
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -429,8 +455,8 @@ class Section:
     plies: int = measured("count", "plies side by side", default=1)
 
     def __post_init__(self):
-        _size("ply width", self.ply_width)
-        _size("depth", self.depth)
+        check_section_size("ply width", self.ply_width)
+        check_section_size("depth", self.depth)
         _count("plies", self.plies)
 
     @property

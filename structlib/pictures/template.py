@@ -88,7 +88,7 @@ def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=
         x, y = left + along - start, bottom - up
         lines.append(f'<circle class="hole" cx="{x:.3f}" cy="{y:.3f}" r="{diameter / 2:.3f}"/>')
         lines.append(f'<path d="M{x - 6:.3f} {y:.3f}h12M{x:.3f} {y - 6:.3f}v12"/>')
-        words = f"{number}: {_from_end(along, system)}, {show(up, 'section length', system)} up"
+        words = f"{number}: {from_end(along, system)}, {show(up, 'section length', system)} up"
         # a text must not leave the sheet on the right
         texts.append((min(x + 7.5, max(left, width - MARGIN - 1.9 * len(words))), y - 2.0, words, 0.8))
     ruler = bottom + 12.0
@@ -173,7 +173,26 @@ def _link(draft, path):
         os.replace(draft, path)  # a disk without hard links: the check before has to do
 
 
-def _from_end(along, system):
+def from_end(along, system):
+    """Write a distance from the end of a beam as a carpenter reads it: inches up to 4 ft, then feet and inches.
+
+    Parameters
+    ----------
+    along : float
+        Distance [mm].
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+
+    Returns
+    -------
+    str
+        The text [-].
+
+    Examples
+    --------
+    >>> from_end(40 * inch, "us"), from_end(52 * inch, "us")
+    ('40 in', '4 ft 4 in')
+    """
     return show(along, "section length" if along < 4 * ft or system == "metric" else "length", system)
 
 

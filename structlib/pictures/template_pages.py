@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from structlib.ground.refusals import BadInput
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch
-from structlib.pictures.template import RULER, check_stretch
+from structlib.pictures.template import RULER, check_stretch, from_end
 
 LONG, SHORT = 11 * inch, 8.5 * inch  # letter paper
 OVERLAP = 0.5 * inch  # of beam, on both of two pages
@@ -149,7 +149,7 @@ def _page(size, window, beam, holes, title, windows, system):
             x, y = at(along, rise)
             drawn.append((x, y, radius))
             strokes += [Stroke(((x - 6, y), (x + 6, y))), Stroke(((x, y - 6), (x, y + 6)))]
-            told = f"{number}: {_from_end(along, system)}, {show(rise, 'section length', system)} up"
+            told = f"{number}: {from_end(along, system)}, {show(rise, 'section length', system)} up"
             on_right = x + 7.5 + 0.62 * _TEXT * len(told) < width - 3
             aside, anchor = (7.5, "left") if on_right else (-7.5, "right")
             words.append(Words(x + aside, y + 2.0, told, _TEXT, anchor))
@@ -194,7 +194,7 @@ def _overlap_words(windows, window, system):
     """The dashed middle lines of the overlaps on this page, and one sentence that tells what they are for."""
     low, high, down, up = window
     marks = [((seam, down), (seam, up)) for seam in _seams(windows, 0) if low < seam < high]
-    places = [_from_end(mark[0][0], system) for mark in marks]
+    places = [from_end(mark[0][0], system) for mark in marks]
     marks += [((low, seam), (high, seam)) for seam in _seams(windows, 2) if down < seam < up]
     if not marks:
         return (), ""
@@ -213,7 +213,3 @@ def _ruler(width):
         Words(left, y - 9.0, "print again at 100 %, without fitting to the page."),
     )
     return strokes, words
-
-
-def _from_end(along, system):
-    return show(along, "section length" if along < 4 * ft or system == "metric" else "length", system)

@@ -3,6 +3,8 @@
 Each function reads the inputs of one case and calls the library; no expected value stands here.
 """
 
+from casebook import register
+
 from structlib.ground import loads, sections
 from structlib.ground.lumber import stock_sizes
 from structlib.ground.units import ft, inch, kPa, lb, m, pcf, plf, psf, psi
@@ -12,14 +14,7 @@ from structlib.mechanics.resultants import load_between
 from structlib.rules.us import bearing, bending, stability
 
 CASES = {}
-
-
-def case(name):
-    def keep(function):
-        CASES[name] = function
-        return function
-
-    return keep
+case = register(CASES)
 
 
 def spans_even_load(count):

@@ -3,6 +3,8 @@
 Single cases go by their name, the rows of a whole table by their topic. No expected value stands here.
 """
 
+from casebook import register
+
 from structlib.ground.lumber import find_material, stock_sizes
 from structlib.ground.units import ft, inch, kip, ksi, lb, pcf, psf, psi
 from structlib.mechanics import columns as mechanics
@@ -19,22 +21,7 @@ from structlib.rules.us.columns import Column, built_up_fastening, column_capaci
 from structlib.rules.us.dowels import nail
 
 CASES, TABLES = {}, {}
-
-
-def case(name):
-    def keep(function):
-        CASES[name] = function
-        return function
-
-    return keep
-
-
-def table(topic):
-    def keep(function):
-        TABLES[topic] = function
-        return function
-
-    return keep
+case, table = register(CASES), register(TABLES)
 
 
 def find_root(function, low, high):

@@ -3,6 +3,8 @@
 No expected value stands here.
 """
 
+from casebook import register
+
 from structlib.ground import sections
 from structlib.ground.sizes import stock_sizes
 from structlib.ground.units import ft, inch, kip, kN, ksi, lb, m, pcf, plf, psf, psi
@@ -21,14 +23,7 @@ from structlib.rules.us.steel_beams import plastic_modulus_needed, steel_moment
 from structlib.rules.us.steel_sections import steel_shape
 
 CASES = {}
-
-
-def case(name):
-    def keep(function):
-        CASES[name] = function
-        return function
-
-    return keep
+case = register(CASES)
 
 
 @case("FL-02")

@@ -1,22 +1,17 @@
 """How each published fastener value is put to the library; no expected value stands here."""
 
+from casebook import register
+
 from structlib.ground.sections import rectangle_inertia
 from structlib.ground.units import deg, inch, lb, psi
 from structlib.mechanics.fastener_groups import fastener_flow, fastener_spacing, shear_flow, shear_from_flow
 from structlib.rules.us import dowels
 
 CASES = {}
+case = register(CASES)
 
 #: Which member's grain the load crosses, by the heading of the published column.
 CROSSED = {"any": (0, 0), "Z_par": (0, 0), "Zs_perp": (0, 90), "Zm_perp": (90, 0), "Z_perp": (90, 90)}
-
-
-def case(name):
-    def keep(function):
-        CASES[name] = function
-        return function
-
-    return keep
 
 
 def pieces(G, tm, ts, direction, steel=False):

@@ -3,6 +3,8 @@
 Single cases go by their name, the rows of a whole table by their topic. No expected value stands here.
 """
 
+from casebook import register
+
 from structlib.ground.units import inch, lb, psi
 from structlib.mechanics import formulas
 from structlib.mechanics.vibration import simple_span_frequency
@@ -10,14 +12,7 @@ from structlib.rules.ca.vibration import point_load_limit, vibration_span
 from structlib.rules.us import notches
 
 CASES, TABLES = {}, {}
-
-
-def case(name):
-    def keep(function):
-        CASES[name] = function
-        return function
-
-    return keep
+case = register(CASES)
 
 
 @case("NT-02")

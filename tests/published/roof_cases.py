@@ -3,18 +3,13 @@
 No expected value stands here.
 """
 
+from casebook import register
+
 from structlib.ground.units import ft, pcf, psf
 from structlib.rules.us import snow
 
 CASES = {}
-
-
-def case(name):
-    def keep(function):
-        CASES[name] = function
-        return function
-
-    return keep
+case = register(CASES)
 
 
 def ground(pg):

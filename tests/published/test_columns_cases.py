@@ -1,19 +1,12 @@
 """Published cases on posts and footings: one row one expected value, one runner, the tally at the end."""
 
-import csv
 import json
-from collections import defaultdict
-from pathlib import Path
 
 import pytest
+from casebook import check_rows, compare, rows_of
 from columns_cases import CASES, TABLES
 
-from tests_tally import record_published
-
-ROWS = defaultdict(list)
-with (Path(__file__).parent / "columns_cases.csv").open(newline="", encoding="utf-8") as file:
-    for row in csv.DictReader(file):
-        ROWS[row["case"]].append(row)
+ROWS = rows_of("columns_cases")
 
 
 @pytest.mark.parametrize("name", sorted(ROWS))
@@ -23,22 +16,13 @@ def test_worked_case(name):
     ask = CASES[name] if name in CASES else TABLES[topic]
     found = ask(**json.loads(rows[0]["inputs"]))
     for row in rows:
-        expected, tolerance = float(row["expected"]), float(row["tolerance"])
-        allowed = tolerance * abs(expected) if row["tolerance_kind"] == "rel" else tolerance
-        off = abs(found[row["key"]] - expected)
-        assert off <= allowed + 1e-12 * abs(expected), (
-            f"{name} {row['key']}: got {found[row['key']]!r}, {row['source']} has {expected!r}"
-        )
         group = topic if topic in TABLES else "worked cases"
-        record_published(group, row["verified"], off / allowed if allowed else 0.0, f"{name} {row['key']}")
+        compare(row, found[row["key"]], group)
 
 
 def test_every_row_has_a_case_and_a_source():
     assert set(CASES) <= set(ROWS)
     for name, rows in ROWS.items():
         assert name in CASES or rows[0]["topic"] in TABLES
-        for row in rows:
-            assert row["source"].strip() and row["verified"].strip() and row["inputs"] == rows[0]["inputs"], (
-                row
-            )
+    check_rows(ROWS)
     assert set(TABLES) <= {rows[0]["topic"] for rows in ROWS.values()}

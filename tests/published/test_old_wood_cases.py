@@ -1,19 +1,12 @@
 """Published cases on notches and floor vibration: one row one expected value, the tally at the end."""
 
-import csv
 import json
-from collections import defaultdict
-from pathlib import Path
 
 import pytest
+from casebook import check_rows, compare, rows_of
 from old_wood_cases import CASES, TABLES
 
-from tests_tally import record_published
-
-ROWS = defaultdict(list)
-with (Path(__file__).parent / "old_wood_cases.csv").open(newline="", encoding="utf-8") as file:
-    for row in csv.DictReader(file):
-        ROWS[row["case"]].append(row)
+ROWS = rows_of("old_wood_cases")
 ODD = {name for name, rows in ROWS.items() if rows[0]["note"].startswith("odd")}
 
 
@@ -27,14 +20,8 @@ def _found(name):
 def test_worked_case(name):
     found = _found(name)
     for row in ROWS[name]:
-        expected, tolerance = float(row["expected"]), float(row["tolerance"])
-        allowed = tolerance * abs(expected) if row["tolerance_kind"] == "rel" else tolerance
-        off = abs(found[row["key"]] - expected)
-        assert off <= allowed + 1e-12 * abs(expected), (
-            f"{name} {row['key']}: got {found[row['key']]!r}, {row['source']} has {expected!r}"
-        )
         group = row["topic"] if row["topic"] in TABLES else "worked cases"
-        record_published(group, row["verified"], off / allowed if allowed else 0.0, f"{name} {row['key']}")
+        compare(row, found[row["key"]], group)
 
 
 def test_odd_cells_are_odd_in_the_one_known_way():
@@ -50,7 +37,4 @@ def test_every_row_has_a_case_and_a_source():
     assert set(CASES) <= set(ROWS)
     for name, rows in ROWS.items():
         assert name in CASES or rows[0]["topic"] in TABLES
-        for row in rows:
-            assert row["source"].strip() and row["verified"].strip() and row["inputs"] == rows[0]["inputs"], (
-                row
-            )
+    check_rows(ROWS)

@@ -1,19 +1,12 @@
 """Published worked cases: one row one expected value, one runner, the tally printed at the end."""
 
-import csv
 import json
-from collections import defaultdict
-from pathlib import Path
 
 import pytest
+from casebook import check_rows, compare, rows_of
 from cases import CASES
 
-from tests_tally import record_published
-
-ROWS = defaultdict(list)
-with (Path(__file__).parent / "worked_cases.csv").open(newline="", encoding="utf-8") as file:
-    for row in csv.DictReader(file):
-        ROWS[row["case"]].append(row)
+ROWS = rows_of("worked_cases")
 
 
 @pytest.mark.parametrize("name", sorted(ROWS))
@@ -21,16 +14,9 @@ def test_worked_case(name):
     rows = ROWS[name]
     found = CASES[name](**json.loads(rows[0]["inputs"]))
     for row in rows:
-        expected, tolerance = float(row["expected"]), float(row["tolerance"])
-        allowed = tolerance * abs(expected) if row["tolerance_kind"] == "rel" else tolerance
-        off = abs(found[row["key"]] - expected)
-        assert off <= allowed + 1e-12 * abs(expected), (
-            f"{name} {row['key']}: got {found[row['key']]!r}, {row['source']} has {expected!r}")
-        record_published("worked cases", row["verified"], off / allowed if allowed else 0.0, f"{name} {row['key']}")
+        compare(row, found[row["key"]], "worked cases")
 
 
 def test_every_row_has_a_case_and_a_source():
     assert set(ROWS) == set(CASES)
-    for rows in ROWS.values():
-        for row in rows:
-            assert row["source"].strip() and row["verified"].strip(), row
+    check_rows(ROWS)

@@ -1,19 +1,14 @@
 """How each published case on rafter thrust is put to the library: its inputs in, every expected key out."""
 
+from casebook import register
+
 from structlib.ground.units import ft, lb, plf, psf
 from structlib.mechanics import frames
 from structlib.mechanics.plane_frame import solve_frame
 from structlib.mechanics.rafter_pair import rafter_pair
 
 CASES = {}
-
-
-def case(name):
-    def keep(function):
-        CASES[name] = function
-        return function
-
-    return keep
+case = register(CASES)
 
 
 @case("RT-02")

@@ -6,17 +6,9 @@ from structlib.mechanics import formulas
 from structlib.rules.us import bearing
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, board, one_word, say
+from .wording import any_unit, board, one_word, say, say_length, say_line_load
 
 _MADE_UP = "The values are made up for this exercise."
-
-
-def _long(value):
-    return say(value, "length")
-
-
-def _line_load(value):
-    return say(value, "line load")
 
 
 def _beam(draw):
@@ -33,7 +25,7 @@ def _end_reaction(draw):
     moment = formulas.simple_uniform_moment(line_load=load, span=span)
     return Question(
         prompt=(
-            f"A simple beam spans {_long(span)} and carries {_line_load(load)} all along, its own weight"
+            f"A simple beam spans {say_length(span)} and carries {say_line_load(load)} all along, its own weight"
             f" included. What does each end support carry? {any_unit('pounds (lb)')}"
         ),
         dimension="force",
@@ -65,10 +57,10 @@ def _end_reaction(draw):
         hints=(
             "Add up all the load. Two ends share it alike.",
             "R = w × ____ / ____.",
-            f"R = {_line_load(load)} × {_long(span)} / 2.",
+            f"R = {say_line_load(load)} × {say_length(span)} / 2.",
         ),
         solution=(
-            f"All the load: {_line_load(load)} × {_long(span)} = {say(2 * answer, 'force')}.\n\n"
+            f"All the load: {say_line_load(load)} × {say_length(span)} = {say(2 * answer, 'force')}.\n\n"
             f"Each end takes half: **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "span": span},
@@ -82,7 +74,7 @@ def _greatest_moment(draw):
     reaction = formulas.simple_uniform_reaction(line_load=load, span=span)
     return Question(
         prompt=(
-            f"A simple beam spans {_long(span)} and carries {_line_load(load)} all along. "
+            f"A simple beam spans {say_length(span)} and carries {say_line_load(load)} all along. "
             f"What is the greatest bending moment? {any_unit('pound-feet (lb-ft)')}"
         ),
         dimension="moment",
@@ -133,10 +125,10 @@ def _greatest_moment(draw):
         hints=(
             "The moment is greatest at the middle. It grows with the square of the span.",
             "M = w × ____² / ____.",
-            f"M = {_line_load(load)} × ({_long(span)})² / 8.",
+            f"M = {say_line_load(load)} × ({say_length(span)})² / 8.",
         ),
         solution=(
-            f"M = w × L² / 8 = {_line_load(load)} × ({_long(span)})² / 8.\n\n"
+            f"M = w × L² / 8 = {say_line_load(load)} × ({say_length(span)})² / 8.\n\n"
             f"M = **{say(answer, 'moment')}**.\n\n"
             "Twice the span would give four times this."
         ),
@@ -153,7 +145,7 @@ def _required_modulus(draw):
     answer = formulas.bending_stress(moment=moment, section_modulus=stress)
     return Question(
         prompt=(
-            f"A simple beam spans {_long(span)} and carries {_line_load(load)} all along. Its wood may be"
+            f"A simple beam spans {say_length(span)} and carries {say_line_load(load)} all along. Its wood may be"
             f" stressed to {say(stress, 'stress')} in bending, all factors included. {_MADE_UP} How much"
             f" section modulus is needed? {any_unit('cubic inches (in³)')}"
         ),
@@ -198,7 +190,7 @@ def _required_modulus(draw):
             f"S = 12 × {say(moment, 'moment')} / {say(stress, 'stress')}.",
         ),
         solution=(
-            f"M = w × L² / 8 = {_line_load(load)} × ({_long(span)})² / 8 = {say(moment, 'moment')}.\n\n"
+            f"M = w × L² / 8 = {say_line_load(load)} × ({say_length(span)})² / 8 = {say(moment, 'moment')}.\n\n"
             f"In pound-inches that is 12 times as many: {moment / (lb * inch):,.0f} lb-in.\n\n"
             f"S = M / stress = {moment / (lb * inch):,.0f} lb-in / {say(stress, 'stress')}.\n\n"
             f"S = **{say(answer, 'section modulus')}**."
@@ -224,8 +216,8 @@ def _live_sag(draw):
     compared = "less" if answer < limit else "more"
     return Question(
         prompt=(
-            f"A beam of {plies} dry {size.name}s spans {_long(span)}. It carries {_line_load(live)} live"
-            f" and {_line_load(dead)} dead. E is {modulus / psi / 1e6:.1f} million psi. {_MADE_UP} The sag"
+            f"A beam of {plies} dry {size.name}s spans {say_length(span)}. It carries {say_line_load(live)} live"
+            f" and {say_line_load(dead)} dead. E is {modulus / psi / 1e6:.1f} million psi. {_MADE_UP} The sag"
             " under live load alone is to be compared with the span over 360. How far does the beam sag"
             f" under live load? {any_unit('inches (in)')}"
         ),
@@ -290,8 +282,8 @@ def _live_sag(draw):
             ),
         ),
         solution=(
-            f"I = {plies} × {_long(size.width)} × ({_long(size.depth)})³ / 12 ="
-            f" {say(inertia, 'inertia')}.\n\nLive load: {_line_load(live)}, which is {live / plf / 12:.2f}"
+            f"I = {plies} × {say_length(size.width)} × ({say_length(size.depth)})³ / 12 ="
+            f" {say(inertia, 'inertia')}.\n\nLive load: {say_line_load(live)}, which is {live / plf / 12:.2f}"
             f" lb/in. Span: {span / inch:.0f} in.\n\nSag = 5 w L⁴ / (384 E I) = **{answer / inch:.3f}"
             f" in**.\n\nThe span over 360 is {limit / inch:.3f} in. The beam sags {compared} than that."
         ),
@@ -318,8 +310,8 @@ def _bearing_length(draw):
     answer = bearing.bearing_length_needed(reaction=reaction, width=width, bearing_value=crushing)
     return Question(
         prompt=(
-            f"A beam of {plies} plies, each {_long(size.width)} thick, spans {_long(span)} and carries"
-            f" {_line_load(load)} all along. Its wood may be pressed to {say(crushing, 'stress')} across"
+            f"A beam of {plies} plies, each {say_length(size.width)} thick, spans {say_length(span)} and carries"
+            f" {say_line_load(load)} all along. Its wood may be pressed to {say(crushing, 'stress')} across"
             f" the grain. {_MADE_UP} How long a seat does each end need? {any_unit('inches (in)')}"
         ),
         dimension="small length",
@@ -369,14 +361,14 @@ def _bearing_length(draw):
             "First the push of one end. Then the area it needs. Then divide by the width.",
             "Length = (w L / ____) / (width × ____).",
             (
-                f"Push = {say(reaction, 'force')}. Width = {_long(width)}. Pressure ="
+                f"Push = {say(reaction, 'force')}. Width = {say_length(width)}. Pressure ="
                 f" {say(crushing, 'stress')}."
             ),
         ),
         solution=(
-            f"Push of one end: {_line_load(load)} × {_long(span)} / 2 = {say(reaction, 'force')}.\n\nArea"
+            f"Push of one end: {say_line_load(load)} × {say_length(span)} / 2 = {say(reaction, 'force')}.\n\nArea"
             f" needed: {say(reaction, 'force')} / {say(crushing, 'stress')} ="
-            f" {say(reaction / crushing, 'area')}.\n\nThe beam is {_long(width)} wide. Length ="
+            f" {say(reaction / crushing, 'area')}.\n\nThe beam is {say_length(width)} wide. Length ="
             f" **{say(answer, 'small length')}**.\n\nA code also sets a least length. Look it up, and take"
             " the longer one."
         ),

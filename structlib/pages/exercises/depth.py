@@ -7,13 +7,9 @@ from structlib.ground import sections
 from structlib.ground.units import inch
 
 from .question import Mistake, Question, asks
-from .wording import STOCK, any_unit, board, say, times, whole
+from .wording import STOCK, any_unit, board, say, say_size, times, whole
 
 _DRY = "A dry board is smaller than its name. Take the dressed size, or measure it."
-
-
-def _long(value):
-    return say(value, "section length")
 
 
 def _two_sizes(draw):
@@ -72,12 +68,12 @@ def _section_modulus(draw):
         hints=(
             "S measures strength in bending. Width counts once. Depth counts twice.",
             "S = width × ____² / ____. Take the dressed size.",
-            f"S = {_long(b)} × ({_long(d)})² / 6.",
+            f"S = {say_size(b)} × ({say_size(d)})² / 6.",
         ),
         solution=(
-            f"A dry {size.name} is {_long(size.width)} wide and {_long(d)} deep.\n\n"
-            f"Plies: {plies}. Width in all: b = {_long(b)}.\n\n"
-            f"S = b × d² / 6 = {_long(b)} × ({_long(d)})² / 6.\n\n"
+            f"A dry {size.name} is {say_size(size.width)} wide and {say_size(d)} deep.\n\n"
+            f"Plies: {plies}. Width in all: b = {say_size(b)}.\n\n"
+            f"S = b × d² / 6 = {say_size(b)} × ({say_size(d)})² / 6.\n\n"
             f"S = **{say(answer, 'section modulus')}**."
         ),
         numbers={"width": size.width, "depth": d, "plies": plies},
@@ -126,10 +122,10 @@ def _stiffer_by_depth(draw):
         hints=(
             "The widths are equal, so they cancel. Only the depths matter.",
             "Times stiffer = (deep / shallow) to the power ____.",
-            f"({_long(deep.depth)} / {_long(shallow.depth)})³.",
+            f"({say_size(deep.depth)} / {say_size(shallow.depth)})³.",
         ),
         solution=(
-            f"Dressed depths: {_long(deep.depth)} and {_long(shallow.depth)}.\n\n"
+            f"Dressed depths: {say_size(deep.depth)} and {say_size(shallow.depth)}.\n\n"
             f"Depth against depth: {r:.3f}.\n\n"
             "Stiffness goes with I = b × d³ / 12. The width and the 12 cancel.\n\n"
             f"{r:.3f} × {r:.3f} × {r:.3f} = **{answer:.2f} times**."
@@ -177,10 +173,10 @@ def _edge_or_flat(draw):
         hints=(
             "Write it twice: once on edge, once flat. Then divide.",
             f"{letter}. On edge d is the big side. Flat, d is the ____ side.",
-            f"On edge: b = {_long(size.width)}, d = {_long(size.depth)}. Flat: the other way round.",
+            f"On edge: b = {say_size(size.width)}, d = {say_size(size.depth)}. Flat: the other way round.",
         ),
         solution=(
-            f"The board is {_long(size.width)} by {_long(size.depth)}. Depth over width: {r:.3f}.\n\n"
+            f"The board is {say_size(size.width)} by {say_size(size.depth)}. Depth over width: {r:.3f}.\n\n"
             f"Take {letter} on edge, and again with b and d changed over.\n\n"
             + (
                 f"Most of it cancels. What is left is {r:.3f} × {r:.3f}.\n\n"
@@ -254,7 +250,7 @@ def _many_or_deep(draw):
         hints=(
             "Side by side, boards simply add up. They do not become one deep board.",
             f"Share = {plies} × (thin depth / deep depth) to the power ____.",
-            f"{plies} × ({_long(thin.depth)} / {_long(deep.depth)}) to the power {power}.",
+            f"{plies} × ({say_size(thin.depth)} / {say_size(deep.depth)}) to the power {power}.",
         ),
         solution=(
             f"One {thin.name} has {say(measure(thin.plies()), dimension)}. {plies} have"
@@ -313,10 +309,10 @@ def _plies_to_match(draw):
         hints=(
             "Boards side by side add up. Ask how many times stiffer the deep beam is.",
             f"Boards = {wanted} × (deep depth / shallow depth)³, then round ____.",
-            f"{wanted} × ({_long(deep.depth)} / {_long(shallow.depth)})³, rounded up.",
+            f"{wanted} × ({say_size(deep.depth)} / {say_size(shallow.depth)})³, rounded up.",
         ),
         solution=(
-            f"Dressed depths: {_long(deep.depth)} and {_long(shallow.depth)}.\n\n"
+            f"Dressed depths: {say_size(deep.depth)} and {say_size(shallow.depth)}.\n\n"
             f"Depth against depth: {r:.3f}. Cubed: {r**3:.2f}.\n\n"
             f"Times {wanted} for {beam}: {exact:.2f} boards. Round up.\n\n"
             f"**{answer} boards**."

@@ -4,11 +4,7 @@ from structlib.ground.units import ft, inch, plf, psf
 from structlib.mechanics import formulas, jacking, shoring
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, one_word, say, times
-
-
-def _long(value):
-    return say(value, "length")
+from .wording import any_unit, one_word, say, say_length, times
 
 
 @asks("11", "temporary_wall", "What does the temporary wall carry?")
@@ -22,9 +18,9 @@ def _temporary_wall(draw):
     )
     return Question(
         prompt=(
-            f"Joists of {_long(span)} end on a middle wall and carry {say(load, 'area load')}. The wall "
+            f"Joists of {say_length(span)} end on a middle wall and carry {say(load, 'area load')}. The wall "
             "comes out. A"
-            f" temporary wall stands {_long(offset)} from it, on one side. What does it carry?"
+            f" temporary wall stands {say_length(offset)} from it, on one side. What does it carry?"
             f" {any_unit('pounds per foot (plf)')}"
         ),
         dimension="line load",
@@ -52,12 +48,12 @@ def _temporary_wall(draw):
         hints=(
             "Take the turning about the far wall, with and without the wall.",
             "R = (w × L / 2) × L / ____.",
-            f"R = {say(share, 'line load')} × {_long(span)} / {_long(span - offset)}.",
+            f"R = {say(share, 'line load')} × {say_length(span)} / {say_length(span - offset)}.",
         ),
         solution=(
-            f"The wall had {say(load, 'area load')} × {_long(span)} / 2 = {say(share, 'line load')} "
+            f"The wall had {say(load, 'area load')} × {say_length(span)} / 2 = {say(share, 'line load')} "
             "from this side."
-            f"\n\nThe lever shrinks from {_long(span)} to {_long(span - offset)}.\n\nR = "
+            f"\n\nThe lever shrinks from {say_length(span)} to {say_length(span - offset)}.\n\nR = "
             f"**{say(answer, 'line load')}**."
         ),
         numbers={"span": span, "offset": offset, "load": load},
@@ -72,9 +68,9 @@ def _far_wall(draw):
     answer, push = shoring.far_wall_reaction(**given), shoring.temporary_wall_reaction(**given)
     return Question(
         prompt=(
-            f"Joists of {_long(span)} carry {say(load, 'area load')}. Their inner wall is out. A "
+            f"Joists of {say_length(span)} carry {say(load, 'area load')}. Their inner wall is out. A "
             "temporary wall holds them"
-            f" {_long(offset)} from where it was. What is left on the outside wall? "
+            f" {say_length(offset)} from where it was. What is left on the outside wall? "
             f"{any_unit('pounds per foot (plf)')}"
         ),
         dimension="line load",
@@ -117,8 +113,8 @@ def _load_that_tips(draw):
     answer = shoring.tip_load_that_lifts_the_far_end(**given)
     return Question(
         prompt=(
-            f"An outside wall comes out under joists of {_long(span)}. The temporary wall stands "
-            f"{_long(offset)} inside."
+            f"An outside wall comes out under joists of {say_length(span)}. The temporary wall stands "
+            f"{say_length(offset)} inside."
             f" The empty floor weighs {say(load, 'area load')}. Which load on the joist tips just lifts "
             "the far end?"
             f" {any_unit('pounds per foot (plf)')}"
@@ -150,12 +146,12 @@ def _load_that_tips(draw):
         hints=(
             "Take the turning about the temporary wall. At the limit the far wall gives nothing.",
             "P × d = w × L × (L / 2 − ____).",
-            f"P × {_long(offset)} = {say(load * span, 'line load')} × {_long(span / 2 - offset)}.",
+            f"P × {say_length(offset)} = {say(load * span, 'line load')} × {say_length(span / 2 - offset)}.",
         ),
         solution=(
             f"The floor weighs {say(load * span, 'line load')}. Its middle is "
-            f"{_long(span / 2 - offset)} from the temporary"
-            f" wall.\n\nThe tips are {_long(offset)} from it.\n\nP = **{say(answer, 'line load')}**."
+            f"{say_length(span / 2 - offset)} from the temporary"
+            f" wall.\n\nThe tips are {say_length(offset)} from it.\n\nP = **{say(answer, 'line load')}**."
         ),
         numbers={"span": span, "offset": offset, "load": load},
     )
@@ -176,9 +172,9 @@ def _does_it_rise(draw):
     )
     return Question(
         prompt=(
-            f"Joists of {_long(span)} weigh {say(load, 'area load')} with their floor. A temporary wall "
+            f"Joists of {say_length(span)} weigh {say(load, 'area load')} with their floor. A temporary wall "
             "stands"
-            f" {_long(offset)} from their inner end. On that end stand {say(tip, 'line load')}. Does "
+            f" {say_length(offset)} from their inner end. On that end stand {say(tip, 'line load')}. Does "
             "the far end rise or"
             f" stay? {one_word(('rises', 'stays'))}"
         ),
@@ -188,8 +184,8 @@ def _does_it_rise(draw):
         hints=(
             "Compare two turnings about the temporary wall.",
             "tips: P × d. Floor: w × L × (L / 2 − ____).",
-            f"tips: {say(tip, 'line load')} × {_long(offset)}. Floor: {say(load * span, 'line load')} ×"
-            f" {_long(span / 2 - offset)}.",
+            f"tips: {say(tip, 'line load')} × {say_length(offset)}. Floor: {say(load * span, 'line load')} ×"
+            f" {say_length(span / 2 - offset)}.",
         ),
         solution=(
             f"It turns round at {say(limit, 'line load')} on the tips. Here there are "

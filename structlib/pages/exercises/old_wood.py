@@ -5,15 +5,7 @@ from structlib.mechanics import formulas, vibration
 from structlib.rules.us import deflection, notches
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, say, times
-
-
-def _long(value):
-    return say(value, "length")
-
-
-def _size(value):
-    return say(value, "section length")
+from .wording import any_unit, say, say_length, say_size, times
 
 
 @asks("10", "strength_left_at_a_notch", "What does a notch leave?")
@@ -28,7 +20,7 @@ def _strength_left(draw):
     stiff = notches.notched_inertia(notch=notch, **size) / notches.notched_inertia(notch=0.0 * inch, **size)
     return Question(
         prompt=(
-            f"A joist is {_size(depth)} deep. A notch takes {_size(notch)} off its depth. What share of its "
+            f"A joist is {say_size(depth)} deep. A notch takes {say_size(notch)} off its depth. What share of its "
             f"bending"
             f" strength is left there? {times()}"
         ),
@@ -51,10 +43,10 @@ def _strength_left(draw):
         hints=(
             "The wood left is a shallower board of the same width.",
             "share = ((d − n) / ____)².",
-            f"share = ({_size(depth - notch)} / {_size(depth)})².",
+            f"share = ({say_size(depth - notch)} / {say_size(depth)})².",
         ),
         solution=(
-            f"{_size(depth - notch)} of {_size(depth)} are left.\n\nStrength goes with the square: "
+            f"{say_size(depth - notch)} of {say_size(depth)} are left.\n\nStrength goes with the square: "
             f"**{say(answer, 'ratio')}** what it was."
         ),
         numbers={"depth": depth, "notch": notch},
@@ -72,7 +64,7 @@ def _deepest_notch(draw):
     where = "at its end" if at_end else "in an outer third of its span, away from the ends"
     return Question(
         prompt=(
-            f"A sawn joist is {_size(depth)} deep. It wants a notch {where}. How deep may the notch be by "
+            f"A sawn joist is {say_size(depth)} deep. It wants a notch {where}. How deep may the notch be by "
             f"the code?"
             f" {any_unit('inches (in)')}"
         ),
@@ -101,11 +93,11 @@ def _deepest_notch(draw):
         hints=(
             "Two limits: one for notches at an end, one for those away from the ends.",
             "deepest = depth / ____.",
-            f"deepest = {_size(depth)} / {4 if at_end else 6}.",
+            f"deepest = {say_size(depth)} / {4 if at_end else 6}.",
         ),
         solution=(
             f"{'At an end: a quarter' if at_end else 'Away from the ends: a sixth'} of the "
-            f"depth.\n\n{_size(depth)} /"
+            f"depth.\n\n{say_size(depth)} /"
             f" {4 if at_end else 6} = **{say(answer, 'small length')}**."
         ),
         numbers={"depth": depth, "at_end": at_end},
@@ -216,7 +208,7 @@ def _notched_end(draw):
     full = notches.tension_notch_shear(remaining=depth, **given)
     return Question(
         prompt=(
-            f"A joist is {_size(width)} wide and {_size(depth)} deep. Its end is notched {_size(notch)} "
+            f"A joist is {say_size(width)} wide and {say_size(depth)} deep. Its end is notched {say_size(notch)} "
             f"from below. The"
             f" wood takes {say(value, 'stress')} in shear. How much may that end push on its seat?"
             f" {any_unit('pounds (lb)')}"
@@ -242,12 +234,12 @@ def _notched_end(draw):
         hints=(
             "The wood left carries 2/3 of its area times the value. Then the split takes its part.",
             "V = 2/3 × F × b × d left × (d left / ____)².",
-            f"V = 2/3 × {say(value, 'stress')} × {_size(width)} × {_size(depth - notch)} × "
-            f"({_size(depth - notch)} /"
-            f" {_size(depth)})².",
+            f"V = 2/3 × {say(value, 'stress')} × {say_size(width)} × {say_size(depth - notch)} × "
+            f"({say_size(depth - notch)} /"
+            f" {say_size(depth)})².",
         ),
         solution=(
-            f"The depth left is {_size(depth - notch)}. Whole, the end gives {say(full, 'force')}.\n\nThe "
+            f"The depth left is {say_size(depth - notch)}. Whole, the end gives {say(full, 'force')}.\n\nThe "
             f"depth ratio to the"
             f" third power is left of it.\n\nV = **{say(answer, 'force')}**."
         ),
@@ -261,7 +253,7 @@ def _beam_under(draw):
     answer = formulas.two_span_uniform_middle_reaction(line_load=load, span=span / 2)
     return Question(
         prompt=(
-            f"A joist spans {_long(span)} and carries {say(load, 'line load')}. It is lifted straight, and "
+            f"A joist spans {say_length(span)} and carries {say(load, 'line load')}. It is lifted straight, and "
             f"a new beam comes"
             f" under its middle. The joist runs through. What does it put on the beam? "
             f"{any_unit('pounds (lb)')}"
@@ -287,11 +279,11 @@ def _beam_under(draw):
         hints=(
             "Two equal spans in one piece: the middle takes more than half of all.",
             "R = 10/8 × w × ____.",
-            f"R = 10/8 × {say(load, 'line load')} × {_long(span / 2)}.",
+            f"R = 10/8 × {say(load, 'line load')} × {say_length(span / 2)}.",
         ),
         solution=(
-            f"Each span is {_long(span / 2)} now.\n\nR = 1.25 × {say(load, 'line load')} × "
-            f"{_long(span / 2)} ="
+            f"Each span is {say_length(span / 2)} now.\n\nR = 1.25 × {say(load, 'line load')} × "
+            f"{say_length(span / 2)} ="
             f" **{say(answer, 'force')}**."
         ),
         numbers={"span": span, "load": load},

@@ -13,11 +13,7 @@ from structlib.mechanics.tapered import tapered_uniform_stress_place
 from structlib.rules.us.uplift import hold_down_demand
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, say, whole
-
-
-def _long(value):
-    return say(value, "length")
+from .wording import any_unit, say, say_length, whole
 
 
 def _tip_load(draw):
@@ -33,7 +29,7 @@ def _far_end_lifts(draw):
     answer, near = -overhang_tip_back_reaction(**given), overhang_tip_near_reaction(**given)
     return Question(
         prompt=(
-            f"A beam spans {_long(span)} and runs {_long(overhang)} past its right post. A post from above puts"
+            f"A beam spans {say_length(span)} and runs {say_length(overhang)} past its right post. A post from above puts"
             f" {say(load, 'force')} on the tip. Leave out all other load. How much must hold the left end down?"
             f" {any_unit('pounds (lb)')}"
         ),
@@ -63,10 +59,10 @@ def _far_end_lifts(draw):
         hints=(
             "Turn about the near post. The load turns one way, the hold-down the other.",
             "R × L = P × ____.",
-            f"R = {say(load, 'force')} × {_long(overhang)} / {_long(span)}.",
+            f"R = {say(load, 'force')} × {say_length(overhang)} / {say_length(span)}.",
         ),
         solution=(
-            f"Turning about the near post: R × {_long(span)} = {say(load, 'force')} × {_long(overhang)}.\n\n"
+            f"Turning about the near post: R × {say_length(span)} = {say(load, 'force')} × {say_length(overhang)}.\n\n"
             f"R = **{say(answer, 'force')}**, downward on the beam."
         ),
         numbers={"load": load, "span": span, "overhang": overhang},
@@ -80,7 +76,7 @@ def _near_post(draw):
     answer = overhang_tip_near_reaction(**given)
     return Question(
         prompt=(
-            f"A beam spans {_long(span)} and runs {_long(overhang)} past its right post. A post from above puts"
+            f"A beam spans {say_length(span)} and runs {say_length(overhang)} past its right post. A post from above puts"
             f" {say(load, 'force')} on the tip. Leave out all other load. What does the right post carry?"
             f" {any_unit('pounds (lb)')}"
         ),
@@ -106,7 +102,7 @@ def _near_post(draw):
         hints=(
             "The near post carries the load, and the pull of the far end.",
             "R = P × (L + ____) / L.",
-            f"R = {say(load, 'force')} × ({_long(span)} + {_long(overhang)}) / {_long(span)}.",
+            f"R = {say(load, 'force')} × ({say_length(span)} + {say_length(overhang)}) / {say_length(span)}.",
         ),
         solution=(
             f"The far end pulls down with {say(-overhang_tip_back_reaction(**given), 'force')}.\n\n"
@@ -128,7 +124,7 @@ def _hold_down_against_dead(draw):
     answer = hold_down_demand(dead_push=press, passing_push=-lift)
     return Question(
         prompt=(
-            f"A beam spans {_long(span)} and runs {_long(overhang)} past its right post. Live load through a post puts"
+            f"A beam spans {say_length(span)} and runs {say_length(overhang)} past its right post. Live load through a post puts"
             f" {say(load, 'force')} on the tip. Dead load of {say(dead, 'line load')} lies on the span only. Count 0.6 of the"
             f" dead load. What must hold the left end down? {any_unit('pounds (lb)')}"
         ),
@@ -163,8 +159,8 @@ def _hold_down_against_dead(draw):
             f"hold-down = {say(lift, 'force')} − 0.6 × {say(press, 'force')}.",
         ),
         solution=(
-            f"The tip lifts with {say(load, 'force')} × {_long(overhang)} / {_long(span)} = {say(lift, 'force')}.\n\n"
-            f"The dead load presses with {say(dead, 'line load')} × {_long(span)} / 2 = {say(press, 'force')}.\n\n"
+            f"The tip lifts with {say(load, 'force')} × {say_length(overhang)} / {say_length(span)} = {say(lift, 'force')}.\n\n"
+            f"The dead load presses with {say(dead, 'line load')} × {say_length(span)} / 2 = {say(press, 'force')}.\n\n"
             f"Hold-down = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "span": span, "overhang": overhang, "dead": dead},
@@ -180,7 +176,7 @@ def _moment_past_the_post(draw):
     answer = tip + spread
     return Question(
         prompt=(
-            f"A beam runs {_long(overhang)} past its post. The tip carries {say(load, 'force')}, and the overhang carries"
+            f"A beam runs {say_length(overhang)} past its post. The tip carries {say(load, 'force')}, and the overhang carries"
             f" {say(even, 'line load')} all along. How great is the moment over the post? Give its size, without a sign."
             f" {any_unit('pound-feet (lb-ft)')}"
         ),
@@ -208,7 +204,7 @@ def _moment_past_the_post(draw):
         hints=(
             "Each load times its lever from the post.",
             "M = P × a + w × a² / ____.",
-            f"M = {say(load, 'force')} × {_long(overhang)} + {say(even, 'line load')} × ({_long(overhang)})² / 2.",
+            f"M = {say(load, 'force')} × {say_length(overhang)} + {say(even, 'line load')} × ({say_length(overhang)})² / 2.",
         ),
         solution=(
             f"The tip: {say(tip, 'moment')}.\n\nThe even load: {say(spread, 'moment')}.\n\nM = **{say(answer, 'moment')}**,"
@@ -225,7 +221,7 @@ def _post_taken_out_moment(draw):
     before = formulas.simple_uniform_moment(line_load=load, span=span)
     return Question(
         prompt=(
-            f"A beam runs over a middle post. Both spans are {_long(span)}, with {say(load, 'line load')} all along. The"
+            f"A beam runs over a middle post. Both spans are {say_length(span)}, with {say(load, 'line load')} all along. The"
             f" middle post is taken out. What is the greatest moment now? {any_unit('pound-feet (lb-ft)')}"
         ),
         dimension="moment",
@@ -252,9 +248,9 @@ def _post_taken_out_moment(draw):
         hints=(
             "Without the post there is one simple span.",
             "M = w × (2 L)² / ____.",
-            f"M = {say(load, 'line load')} × ({_long(2 * span)})² / 8.",
+            f"M = {say(load, 'line load')} × ({say_length(2 * span)})² / 8.",
         ),
-        solution=f"The span is {_long(2 * span)} now.\n\nM = **{say(answer, 'moment')}**, four times that before.",
+        solution=f"The span is {say_length(2 * span)} now.\n\nM = **{say(answer, 'moment')}**, four times that before.",
         numbers={"load": load, "span": span},
     )
 
@@ -269,7 +265,7 @@ def _plies_that_run_through(draw):
     answer = plies_at(span * ft, splices)
     verb = "is" if at == 1 else "are"
     more = (
-        f" Of the others, {other} {'is' if other == 1 else 'are'} cut in the span, {_long(0.25 * span * ft)} before it."
+        f" Of the others, {other} {'is' if other == 1 else 'are'} cut in the span, {say_length(0.25 * span * ft)} before it."
         if other
         else ""
     )
@@ -308,7 +304,7 @@ def _zero_moment_place(draw):
     answer = two_span_inflection_places(span=span)[0]
     return Question(
         prompt=(
-            f"A beam in one piece runs over a middle post. Both spans are {_long(span)}, with an even load all along. How far"
+            f"A beam in one piece runs over a middle post. Both spans are {say_length(span)}, with an even load all along. How far"
             f" from the left end is the moment of the first span zero again? {any_unit('feet (ft)')}"
         ),
         dimension="length",
@@ -330,9 +326,9 @@ def _zero_moment_place(draw):
         hints=(
             "The end pushes 3/8 of w L. The moment is R x − w x² / 2.",
             "3/8 × w L x = w x² / ____.",
-            f"x = 3/4 × {_long(span)}.",
+            f"x = 3/4 × {say_length(span)}.",
         ),
-        solution=f"3/8 w L x − w x² / 2 = 0 gives x = 3/4 L.\n\nx = **{_long(answer)}**. It wanders when the load does.",
+        solution=f"3/8 w L x − w x² / 2 = 0 gives x = 3/4 L.\n\nx = **{say_length(answer)}**. It wanders when the load does.",
         numbers={"span": span},
     )
 
@@ -345,7 +341,7 @@ def _taper_weak_spot(draw):
     answer = tapered_uniform_stress_place(span=span, start_depth=shallow, end_depth=deep)
     return Question(
         prompt=(
-            f"A simple beam spans {_long(span)} under an even load. It is {say(shallow, 'section length')} deep at the left"
+            f"A simple beam spans {say_length(span)} under an even load. It is {say(shallow, 'section length')} deep at the left"
             f" end and {say(deep, 'section length')} at the right, and tapers evenly between. How far from the left end is it"
             f" stressed most in bending? {any_unit('feet (ft)')}"
         ),
@@ -370,8 +366,8 @@ def _taper_weak_spot(draw):
         hints=(
             "Stress is moment over section modulus, and both change along the beam.",
             "x = L × shallow / (shallow + ____).",
-            f"x = {_long(span)} × {say(shallow, 'section length')} / ({say(shallow, 'section length')} + {say(deep, 'section length')}).",
+            f"x = {say_length(span)} × {say(shallow, 'section length')} / ({say(shallow, 'section length')} + {say(deep, 'section length')}).",
         ),
-        solution=f"x = L d₀ / (d₀ + d₁) = **{_long(answer)}** from the shallow end.",
+        solution=f"x = L d₀ / (d₀ + d₁) = **{say_length(answer)}** from the shallow end.",
         numbers={"span": span, "shallow": shallow, "deep": deep},
     )

@@ -10,15 +10,7 @@ from structlib.rules.us import columns, footings
 from structlib.rules.us.book import RULEBOOK
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, board, say, times, whole
-
-
-def _long(value):
-    return say(value, "length")
-
-
-def _size(value):
-    return say(value, "section length")
+from .wording import any_unit, board, say, say_length, say_size, times, whole
 
 
 @asks("06", "taller_post", "A taller post: what is left of its buckling load?")
@@ -81,8 +73,8 @@ def _weak_way(draw):
     told = "It is held at mid-height the weak way, too." if held else "Nothing holds it between its ends."
     return Question(
         prompt=(
-            f"A post of {plies} dry {piece.name} plies, each {_size(piece.width)} by {_size(piece.depth)}, is"
-            f" {_long(height)} tall. {told} Across the plies, how many times its thickness is its free "
+            f"A post of {plies} dry {piece.name} plies, each {say_size(piece.width)} by {say_size(piece.depth)}, is"
+            f" {say_length(height)} tall. {told} Across the plies, how many times its thickness is its free "
             f"length? {times()}"
         ),
         dimension="ratio",
@@ -183,7 +175,7 @@ def _pad_presses(draw):
     answer, own = checks[0].asked, footings.concrete_weight() * thick
     return Question(
         prompt=(
-            f"A post brings {say(load, 'force')} to a pad {_size(side)} square and {_size(thick)} "
+            f"A post brings {say(load, 'force')} to a pad {say_size(side)} square and {say_size(thick)} "
             "thick. Concrete weighs"
             f" {footings.concrete_weight() / pcf:.0f} lb a cubic foot. With the weight of the pad in "
             "it, how hard is the soil"
@@ -247,7 +239,7 @@ def _plies_on_a_plate(draw):
     )
     return Question(
         prompt=(
-            f"A post of dry {name} plies, each {_size(piece.width)} by {_size(piece.depth)}, brings "
+            f"A post of dry {name} plies, each {say_size(piece.width)} by {say_size(piece.depth)}, brings "
             f"{say(load, 'force')} to a"
             f" plate of {species}. Across its grain the plate gives {say(plate.bearing, 'stress')}. "
             "Take no bonus for a short"

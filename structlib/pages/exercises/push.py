@@ -4,11 +4,7 @@ from structlib.ground.units import ft, lb, plf
 from structlib.mechanics import formulas
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, say, times
-
-
-def _long(value):
-    return say(value, "length")
+from .wording import any_unit, say, say_length, times
 
 
 def _one_load(draw):
@@ -26,7 +22,7 @@ def _nearer_support(draw):
     other = formulas.simple_point_right_reaction(point_load=load, span=span, load_position=place)
     return Question(
         prompt=(
-            f"A simple beam spans {_long(span)}. One load of {say(load, 'force')} stands {_long(place)} from the left"
+            f"A simple beam spans {say_length(span)}. One load of {say(load, 'force')} stands {say_length(place)} from the left"
             f" support. Leave out the beam's own weight. What does the left support carry? {any_unit('pounds (lb)')}"
         ),
         dimension="force",
@@ -45,11 +41,11 @@ def _nearer_support(draw):
         hints=(
             "Take the turning about the other support.",
             "R = P × ____ / L.",
-            f"R = {say(load, 'force')} × {_long(span - place)} / {_long(span)}.",
+            f"R = {say(load, 'force')} × {say_length(span - place)} / {say_length(span)}.",
         ),
         solution=(
-            f"Turning about the right support: the load's lever is {_long(span)} − {_long(place)} = {_long(span - place)}."
-            f"\n\nR × {_long(span)} = {say(load, 'force')} × {_long(span - place)}.\n\nR = **{say(answer, 'force')}**."
+            f"Turning about the right support: the load's lever is {say_length(span)} − {say_length(place)} = {say_length(span - place)}."
+            f"\n\nR × {say_length(span)} = {say(load, 'force')} × {say_length(span - place)}.\n\nR = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "span": span, "place": place},
     )
@@ -62,7 +58,7 @@ def _moment_under_load(draw):
     middle = formulas.simple_midspan_point_moment(point_load=load, span=span)
     return Question(
         prompt=(
-            f"A simple beam spans {_long(span)}. One load of {say(load, 'force')} stands {_long(place)} from the left"
+            f"A simple beam spans {say_length(span)}. One load of {say(load, 'force')} stands {say_length(place)} from the left"
             f" support. Leave out the beam's own weight. What is the greatest moment? {any_unit('pound-feet (lb-ft)')}"
         ),
         dimension="moment",
@@ -91,12 +87,12 @@ def _moment_under_load(draw):
         hints=(
             "First the push of the left support, then its lever up to the load.",
             "M = R × ____, with R = P × b / L.",
-            f"M = {say(load, 'force')} × {_long(place)} × {_long(span - place)} / {_long(span)}.",
+            f"M = {say(load, 'force')} × {say_length(place)} × {say_length(span - place)} / {say_length(span)}.",
         ),
         solution=(
             f"The left support pushes "
             f"{say(formulas.simple_point_left_reaction(point_load=load, span=span, load_position=place), 'force')}."
-            f"\n\nIts lever up to the load is {_long(place)}.\n\nM = **{say(answer, 'moment')}**."
+            f"\n\nIts lever up to the load is {say_length(place)}.\n\nM = **{say(answer, 'moment')}**."
         ),
         numbers={"load": load, "span": span, "place": place},
     )
@@ -110,8 +106,8 @@ def _shear_on_the_way(draw):
     end = formulas.simple_uniform_reaction(line_load=load, span=span)
     return Question(
         prompt=(
-            f"A simple beam spans {_long(span)} and carries {say(load, 'line load')} all along. How much shear is there"
-            f" {_long(place)} from the left support? {any_unit('pounds (lb)')}"
+            f"A simple beam spans {say_length(span)} and carries {say(load, 'line load')} all along. How much shear is there"
+            f" {say_length(place)} from the left support? {any_unit('pounds (lb)')}"
         ),
         dimension="force",
         answer=answer,
@@ -141,10 +137,10 @@ def _shear_on_the_way(draw):
         hints=(
             "Start with the push of the support.",
             "V = w × L / 2 − w × ____.",
-            f"V = {say(end, 'force')} − {say(load, 'line load')} × {_long(place)}.",
+            f"V = {say(end, 'force')} − {say(load, 'line load')} × {say_length(place)}.",
         ),
         solution=(
-            f"The support pushes {say(end, 'force')}.\n\nOn the way {say(load, 'line load')} × {_long(place)} ="
+            f"The support pushes {say(end, 'force')}.\n\nOn the way {say(load, 'line load')} × {say_length(place)} ="
             f" {say(load * place, 'force')} come off.\n\nV = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "span": span, "place": place},
@@ -158,7 +154,7 @@ def _over_the_support(draw):
     in_span = formulas.two_span_uniform_span_moment(line_load=load, span=span)
     return Question(
         prompt=(
-            f"A beam in one piece runs over three supports. Both spans are {_long(span)}, with {say(load, 'line load')} all"
+            f"A beam in one piece runs over three supports. Both spans are {say_length(span)}, with {say(load, 'line load')} all"
             f" along. How great is the moment over the middle support? Give its size, without a sign."
             f" {any_unit('pound-feet (lb-ft)')}"
         ),
@@ -184,10 +180,10 @@ def _over_the_support(draw):
         hints=(
             "It is as great as in the middle of one simple span.",
             "M = w × L² / ____.",
-            f"M = {say(load, 'line load')} × ({_long(span)})² / 8.",
+            f"M = {say(load, 'line load')} × ({say_length(span)})² / 8.",
         ),
         solution=(
-            f"M = w L² / 8 = {say(load, 'line load')} × ({_long(span)})² / 8.\n\nM = **{say(answer, 'moment')}**, and it bends"
+            f"M = w L² / 8 = {say(load, 'line load')} × ({say_length(span)})² / 8.\n\nM = **{say(answer, 'moment')}**, and it bends"
             " the beam the other way."
         ),
         numbers={"load": load, "span": span},

@@ -5,13 +5,9 @@ from structlib.mechanics import frames, frames_spread
 from structlib.rules.us import roof_ties
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, one_word, say, times
+from .wording import any_unit, one_word, say, say_length, times
 
 _HEIGHTS = ((5, "one fifth"), (4, "one quarter"), (3, "one third"), (2, "one half"))
-
-
-def _long(value):
-    return say(value, "length")
 
 
 def _roof(draw):
@@ -24,7 +20,7 @@ def _roof(draw):
 
 
 def _told(load, width, rise):
-    gable = f"A gable roof is {_long(width)} wide and rises {rise} in 12."
+    gable = f"A gable roof is {say_length(width)} wide and rises {rise} in 12."
     return f"{gable} It carries {say(load, 'area load')} on plan."
 
 
@@ -63,11 +59,11 @@ def _eave_push(draw):
         hints=(
             "Cut one rafter free, and turn about the ridge.",
             "push = w × L² / (8 × ____).",
-            f"push = {say(load, 'area load')} × ({_long(width)})² / (8 × {_long(rise)}).",
+            f"push = {say(load, 'area load')} × ({say_length(width)})² / (8 × {say_length(rise)}).",
         ),
         solution=(
-            f"The rise is {_long(width)} / 2 × {rise_in_12} / 12 = {_long(rise)}.\n\npush = w L² / (8 h) ="
-            f" {say(load, 'area load')} × ({_long(width)})² / (8 × {_long(rise)}).\n\npush = "
+            f"The rise is {say_length(width)} / 2 × {rise_in_12} / 12 = {say_length(rise)}.\n\npush = w L² / (8 h) ="
+            f" {say(load, 'area load')} × ({say_length(width)})² / (8 × {say_length(rise)}).\n\npush = "
             f"**{say(answer, 'line load')}**."
         ),
         numbers={"load": load, "width": width, "rise": rise_in_12},
@@ -135,9 +131,9 @@ def _ridge_end_post(draw):
     which = "an end post" if ends == 1 else "a middle post, where two such spans end"
     return Question(
         prompt=(
-            f"A gable roof is {_long(width)} wide and carries {say(load, 'area load')} on plan. A ridge "
+            f"A gable roof is {say_length(width)} wide and carries {say(load, 'area load')} on plan. A ridge "
             f"beam spans"
-            f" {_long(span)} from post to post. Leave its own weight out. What does {which} carry? "
+            f" {say_length(span)} from post to post. Leave its own weight out. What does {which} carry? "
             f"{any_unit('pounds (lb)')}"
         ),
         dimension="force",
@@ -164,11 +160,11 @@ def _ridge_end_post(draw):
         hints=(
             "Half of the roof lands on the ridge. Half of each span lands on a post.",
             "post = w × (L / 2) × ____ / 2.",
-            f"post = {say(line, 'line load')} × {_long(ends * span)} / 2.",
+            f"post = {say(line, 'line load')} × {say_length(ends * span)} / 2.",
         ),
         solution=(
-            f"Along the ridge: {say(load, 'area load')} × {_long(width)} / 2 = {say(line, 'line load')}.\n\n"
-            f"Half of {_long(ends * span)} ends on this post.\n\npost = **{say(answer, 'force')}**."
+            f"Along the ridge: {say(load, 'area load')} × {say_length(width)} / 2 = {say(line, 'line load')}.\n\n"
+            f"Half of {say_length(ends * span)} ends on this post.\n\npost = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "width": width, "span": span, "ends": ends},
     )
@@ -219,7 +215,7 @@ def _peak_without_tie(draw):
     answer = frames_spread.stiff_peak_moment(**given)
     return Question(
         prompt=(
-            f"A gable roof is {_long(width)} wide and carries {say(load, 'area load')} on plan. Rafters "
+            f"A gable roof is {say_length(width)} wide and carries {say(load, 'area load')} on plan. Rafters "
             f"stand every"
             f" {say(spacing, 'section length')}. There is no tie and no ridge beam. Someone wants to "
             f"stiffen the peak."
@@ -251,7 +247,7 @@ def _peak_without_tie(draw):
         hints=(
             "The two rafters are then one bent beam, as long as the house is wide.",
             "M = w × ____² / 8.",
-            f"M = {say(load * spacing, 'line load')} × ({_long(width)})² / 8.",
+            f"M = {say(load * spacing, 'line load')} × ({say_length(width)})² / 8.",
         ),
         solution=(
             f"A pair carries {say(load, 'area load')} × {say(spacing, 'section length')} = "
@@ -284,7 +280,7 @@ def _name_of_the_tie(draw):
     where = "at the eaves" if inches == 0 else f"{say(inches / 12 * ft, 'length')} above the eaves"
     return Question(
         prompt=(
-            f"The ridge stands {_long(rise * ft)} above the eaves. A board joins the two rafters {where}. "
+            f"The ridge stands {say_length(rise * ft)} above the eaves. A board joins the two rafters {where}. "
             f"What does the"
             " code count it as: a rafter tie that holds the walls, a collar tie, or something between? "
             + one_word(choices)

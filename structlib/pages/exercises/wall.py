@@ -7,19 +7,11 @@ from structlib.ground.units import ft, inch, psf
 from structlib.mechanics import formulas
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, say, whole
-
-
-def _long(value):
-    return say(value, "length")
+from .wording import any_unit, say, say_length, say_line_load, whole
 
 
 def _area_load(value):
     return say(value, "area load")
-
-
-def _per_foot(value):
-    return say(value, "line load")
 
 
 def _span(draw, low, high):
@@ -39,7 +31,7 @@ def _tributary_width(draw):
     answer = loads.tributary_width_cut(left_span=left, right_span=right)
     return Question(
         prompt=(
-            f"A wall stands between two floors. Joists span {_long(left)} on the left and {_long(right)} on"
+            f"A wall stands between two floors. Joists span {say_length(left)} on the left and {say_length(right)} on"
             " the right. They are cut over the wall. How wide a strip of floor does the wall carry?"
             f" {any_unit('feet (ft)')}"
         ),
@@ -69,12 +61,12 @@ def _tributary_width(draw):
         hints=(
             "A cut joist hands half of its load to each end.",
             "Width = ____ / 2 + ____ / 2.",
-            f"Width = {_long(left)} / 2 + {_long(right)} / 2.",
+            f"Width = {say_length(left)} / 2 + {say_length(right)} / 2.",
         ),
         solution=(
-            f"From the left: half of {_long(left)}, which is {_long(left / 2)}.\n\n"
-            f"From the right: half of {_long(right)}, which is {_long(right / 2)}.\n\n"
-            f"Together: **{_long(answer)}**."
+            f"From the left: half of {say_length(left)}, which is {say_length(left / 2)}.\n\n"
+            f"From the right: half of {say_length(right)}, which is {say_length(right / 2)}.\n\n"
+            f"Together: **{say_length(answer)}**."
         ),
         numbers={"left": left, "right": right},
     )
@@ -88,7 +80,7 @@ def _line_load(draw):
     answer = loads.line_load(dead + live, tributary_width=width)
     return Question(
         prompt=(
-            f"Floor joists span {_long(span)} from an outside wall to a beam. The floor weighs"
+            f"Floor joists span {say_length(span)} from an outside wall to a beam. The floor weighs"
             f" {_area_load(dead)} dead and carries {_area_load(live)} live. What does one foot of the"
             " outside wall carry from this floor, dead and live together?"
             f" {any_unit('pounds per foot (plf)')}"
@@ -131,13 +123,13 @@ def _line_load(draw):
         hints=(
             "First the width of floor that the wall carries. Then load times width.",
             "Line load = (dead + ____) × span / ____.",
-            f"({_area_load(dead)} + {_area_load(live)}) × {_long(span)} / 2.",
+            f"({_area_load(dead)} + {_area_load(live)}) × {say_length(span)} / 2.",
         ),
         solution=(
-            f"The wall carries half the span: {_long(width)}.\n\nDead: {_area_load(dead)} × {_long(width)}"
-            f" = {_per_foot(loads.line_load(dead, tributary_width=width))}.\n\nLive: {_area_load(live)} ×"
-            f" {_long(width)} = {_per_foot(loads.line_load(live, tributary_width=width))}.\n\nTogether:"
-            f" **{_per_foot(answer)}**. Keep the two apart in your notes."
+            f"The wall carries half the span: {say_length(width)}.\n\nDead: {_area_load(dead)} × {say_length(width)}"
+            f" = {say_line_load(loads.line_load(dead, tributary_width=width))}.\n\nLive: {_area_load(live)} ×"
+            f" {say_length(width)} = {say_line_load(loads.line_load(live, tributary_width=width))}.\n\nTogether:"
+            f" **{say_line_load(answer)}**. Keep the two apart in your notes."
         ),
         numbers={"span": span, "dead": dead, "live": live},
     )
@@ -231,12 +223,12 @@ def _level_by_level(draw):
     floors = answer - roof - dead_parts[3][1]
     return Question(
         prompt=(
-            f"The house is invented. It is {_long(house)} wide. The roof spans from eave wall to eave wall."
-            f" Both floors span {_long(house / 2)}, from the eave wall to a middle wall, and are cut there."
+            f"The house is invented. It is {say_length(house)} wide. The roof spans from eave wall to eave wall."
+            f" Both floors span {say_length(house / 2)}, from the eave wall to a middle wall, and are cut there."
             f" On plan:\n\n- Roof: {_area_load(roof_dead)} dead, {_area_load(snow)} snow.\n- Attic floor:"
             f" {_area_load(attic_dead)} dead, {_area_load(attic_live)} live.\n- Upper floor:"
             f" {_area_load(floor_dead)} dead, {_area_load(floor_live)} live.\n- Upper eave wall:"
-            f" {_area_load(wall)} dead, {_long(height)} high.\n\nKeep dead apart from snow and live. Then"
+            f" {_area_load(wall)} dead, {say_length(height)} high.\n\nKeep dead apart from snow and live. Then"
             " add everything up, with nothing taken off. What lands on the top of the lower eave wall?"
             f" {any_unit('pounds per foot (plf)')}"
         ),
@@ -280,14 +272,14 @@ def _level_by_level(draw):
             "Go level by level, from the roof down. For each: load times half of its own span.",
             "Roof: half of ____. Floors: half of ____. Wall: weight × ____.",
             (
-                f"Roof: half of {_long(house)}. Floors: half of {_long(house / 2)}. Wall:"
-                f" {_area_load(wall)} × {_long(height)}."
+                f"Roof: half of {say_length(house)}. Floors: half of {say_length(house / 2)}. Wall:"
+                f" {_area_load(wall)} × {say_length(height)}."
             ),
         ),
         solution=(
-            f"The roof lands with {_long(roof_width)}. Each floor lands with {_long(floor_width)}.\n\nDead:"
-            f" {_sum(dead_parts)}. In all {_per_foot(dead)}.\n\nSnow and live: {_sum(other_parts)}. In all"
-            f" {_per_foot(other)}.\n\nTogether: **{_per_foot(answer)}**.\n\nA rulebook may count less"
+            f"The roof lands with {say_length(roof_width)}. Each floor lands with {say_length(floor_width)}.\n\nDead:"
+            f" {_sum(dead_parts)}. In all {say_line_load(dead)}.\n\nSnow and live: {_sum(other_parts)}. In all"
+            f" {say_line_load(other)}.\n\nTogether: **{say_line_load(answer)}**.\n\nA rulebook may count less"
             " than all of it at once. That comes after, and only with the parts kept apart."
         ),
         numbers={
@@ -305,7 +297,7 @@ def _level_by_level(draw):
 
 
 def _sum(parts):
-    return ", ".join(f"{name} {_per_foot(load)}" for name, load in parts)
+    return ", ".join(f"{name} {say_line_load(load)}" for name, load in parts)
 
 
 @asks("02", "middle_wall", "Joists that run through over a wall")
@@ -318,7 +310,7 @@ def _middle_wall(draw):
     cut = 2 * formulas.simple_uniform_reaction(line_load=load, span=span)
     return Question(
         prompt=(
-            f"Joists run through over a middle wall, in one piece. Both spans are {_long(span)}. "
+            f"Joists run through over a middle wall, in one piece. Both spans are {say_length(span)}. "
             f"The floor carries {_area_load(dead)} dead and {_area_load(live)} live, everywhere. "
             f"What does one foot of the middle wall carry? {any_unit('pounds per foot (plf)')}"
         ),
@@ -367,13 +359,13 @@ def _middle_wall(draw):
         hints=(
             "Two half spans land on the middle wall. A joist in one piece adds a quarter.",
             "Wall load = ____ × (dead + live) × span.",
-            f"1.25 × ({_area_load(dead)} + {_area_load(live)}) × {_long(span)}.",
+            f"1.25 × ({_area_load(dead)} + {_area_load(live)}) × {say_length(span)}.",
         ),
         solution=(
-            f"Cut joists would bring half a span from each side: {_per_foot(cut)}.\n\n"
+            f"Cut joists would bring half a span from each side: {say_line_load(cut)}.\n\n"
             "Joists in one piece bring a quarter more, when both spans are equal and equally loaded.\n\n"
-            f"1.25 × {_per_foot(cut)} = **{_per_foot(answer)}**.\n\n"
-            f"Each end wall gets less: {_per_foot(end)}."
+            f"1.25 × {say_line_load(cut)} = **{say_line_load(answer)}**.\n\n"
+            f"Each end wall gets less: {say_line_load(end)}."
         ),
         numbers={"span": span, "dead": dead, "live": live},
     )
@@ -387,7 +379,7 @@ def _joist_count(draw):
     answer = spaces + 1
     return Question(
         prompt=(
-            f"A floor is {_long(length * inch)} long, from the first joist to the last one. "
+            f"A floor is {say_length(length * inch)} long, from the first joist to the last one. "
             f"No space between joists may be more than {spacing} in. "
             f"How many joists are there, with no doubles? {whole('joists')}"
         ),

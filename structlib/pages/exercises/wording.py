@@ -117,6 +117,69 @@ def say(value, dimension):
     return show(value, dimension, "us", precision=3 if dimension == "small length" else None)
 
 
+def say_length(value):
+    """Write a span, a height or a distance of a question with its unit.
+
+    Parameters
+    ----------
+    value : float
+        The value, in internal units [mm].
+
+    Returns
+    -------
+    str
+        The text [-].
+
+    Examples
+    --------
+    >>> say_length(3048.0)
+    '10 ft'
+    """
+    return say(value, "length")
+
+
+def say_size(value):
+    """Write a size of a section of a question with its unit.
+
+    Parameters
+    ----------
+    value : float
+        The value, in internal units [mm].
+
+    Returns
+    -------
+    str
+        The text [-].
+
+    Examples
+    --------
+    >>> say_size(234.95)
+    '9 1/4 in'
+    """
+    return say(value, "section length")
+
+
+def say_line_load(value):
+    """Write a load by length of a question with its unit.
+
+    Parameters
+    ----------
+    value : float
+        The value, in internal units [N/mm].
+
+    Returns
+    -------
+    str
+        The text [-].
+
+    Examples
+    --------
+    >>> say_line_load(5.8375)
+    '400 plf'
+    """
+    return say(value, "line load")
+
+
 def any_unit(unit):
     """Say how to answer with a unit.
 

@@ -17,7 +17,7 @@ from structlib.ground.units import ft, inch, lb, pcf, plf, psf  # noqa: F401 (so
 from structlib.rules.check import Check, least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.inputs import check_amount
-from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text, length_text
+from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text, length_text, psf_text
 
 SPREADS = {"1:2": 0.5, "45 degrees": 1.0}
 _WIDEST = 20 * ft
@@ -589,10 +589,10 @@ def table_footing(
     check_choice("foundation", foundation, dict.fromkeys(row["foundation"] for row in rows))
     stories = check_one_count("stories", stories, low=1, high=3, hint="for example 2")
     check_one_number(
-        "ground snow", ground_snow, low=0.0, high=300 * psf, shown=_psf, hint="for example 30*psf"
+        "ground snow", ground_snow, low=0.0, high=300 * psf, shown=psf_text, hint="for example 30*psf"
     )
     check_one_number(
-        "soil pressure", soil_pressure, low=0.0, high=20000 * psf, shown=_psf, hint="for example 2000*psf"
+        "soil pressure", soil_pressure, low=0.0, high=20000 * psf, shown=psf_text, hint="for example 2000*psf"
     )
     check_one_number(
         "house width", house_width, low=1 * ft, high=200 * ft, shown=length_text, hint="for example 32*ft"
@@ -605,13 +605,13 @@ def table_footing(
     snow, soil = in_library_units(row, "ground_snow_psf"), in_library_units(row, "soil_psf")
     if ground_snow > snow * (1 + 1e-9):
         raise OutsideRule(
-            f"only the footings for {_psf(snow)} of ground snow are at hand, got {_psf(ground_snow)}; look "
+            f"only the footings for {psf_text(snow)} of ground snow are at hand, got {psf_text(ground_snow)}; look "
             "it up in "
             f"{row['table']}, or work the width out from the load"
         )
     if abs(soil_pressure - soil) > 1e-6 * soil:
         raise OutsideRule(
-            f"only the footings on soil of {_psf(soil)} are at hand, got {_psf(soil_pressure)}; look it up "
+            f"only the footings on soil of {psf_text(soil)} are at hand, got {psf_text(soil_pressure)}; look it up "
             "in "
             f"{row['table']}, or work the width out from the load"
         )
@@ -626,7 +626,7 @@ def table_footing(
     width = in_library_units(row, "width_in") + steps * factors.length("footing_step_width")
     thickness = in_library_units(row, "thickness_in") + steps * factors.length("footing_step_thickness")
     basis = (
-        f"{row['table']}, {row['edition']}: {_psf(snow)} ground snow, {_psf(soil)} soil, a house "
+        f"{row['table']}, {row['edition']}: {psf_text(snow)} ground snow, {psf_text(soil)} soil, a house "
         f"{length_text(middle)} wide "
         "with a center bearing wall that carries half of the attic and the floors"
     )
@@ -803,7 +803,3 @@ def _check_plate(load, plate):
 def _check_yes(permanent):
     if permanent is not True and permanent is not False:
         raise BadInput(f"permanent must be True or False, got {permanent!r}")
-
-
-def _psf(pressure):
-    return show(pressure, "area load")

@@ -14,14 +14,13 @@ import numpy
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.sections import plies_width, rectangle_inertia, rectangle_section_modulus
-from structlib.ground.showing import show
 from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import ft, psf
 from structlib.mechanics import formulas
 from structlib.rules.check import Check, Factor, least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.bending import bending_value
-from structlib.rules.us.one_number import check_one_number, length_text
+from structlib.rules.us.one_number import check_one_number, length_text, psf_text
 from structlib.rules.us.seats import jack_studs
 from structlib.rules.us.span_table_lumber import table_size
 
@@ -633,18 +632,14 @@ def _checked_snow(basis, snow):
         return 0.0
     if snow is None:
         raise BadInput(f"{basis.table} goes by ground snow; give it, for example ground_snow=30*psf")
-    check_one_number("ground snow", snow, low=0.0, high=1000 * psf, shown=_psf, hint="for example 30*psf")
+    check_one_number("ground snow", snow, low=0.0, high=1000 * psf, shown=psf_text, hint="for example 30*psf")
     for column in basis.snows:
         if abs(snow - column) <= 1e-6 * column:
             return column
-    listed = ", ".join(_psf(column) for column in basis.snows)
+    listed = ", ".join(psf_text(column) for column in basis.snows)
     raise OutsideRule(
-        f"{basis.table} has columns for {listed} of ground snow, got {_psf(snow)}; under the first take the "
+        f"{basis.table} has columns for {listed} of ground snow, got {psf_text(snow)}; under the first take the "
         "first "
         "(where the roof live load is 20 psf or less), between two the heavier one, over the last ask the "
         "engineer"
     )
-
-
-def _psf(pressure):
-    return show(pressure, "area load")

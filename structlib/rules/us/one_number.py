@@ -107,6 +107,28 @@ def length_text(value):
     return show(value, "length")
 
 
+def psf_text(value):
+    """Write a load by area for a message, in psf.
+
+    Parameters
+    ----------
+    value : float
+        Load [MPa].
+
+    Returns
+    -------
+    str
+        The text [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.units import psf
+    >>> psf_text(40 * psf)
+    '40 psf'
+    """
+    return show(value, "area load")
+
+
 def inches_text(value):
     """Write a section length for a message, in inches.
 

@@ -16,6 +16,7 @@ from structlib.ground.tables import in_library_units, table_rows
 from structlib.ground.units import ft, inch, psf
 from structlib.rules.us import factors
 from structlib.rules.us.inputs import check_words, check_yes_or_no
+from structlib.rules.us.one_number import inches_text
 
 #: Design values of today; any other word is a set of data/us_span_table_design_values.csv.
 CURRENT = "current"
@@ -115,23 +116,19 @@ class TableBasis:
         if not isinstance(self.spacings, (tuple, list)):
             raise BadInput(f"spacings must be a group of lengths, got {self.spacings!r}; "
                            "for example (16*inch, 24*inch)")
-        check_number("spacings", self.spacings, low=1.5 * inch, high=120 * inch, shown=_length,
+        check_number("spacings", self.spacings, low=1.5 * inch, high=120 * inch, shown=inches_text,
                      hint="for example (16*inch, 24*inch)")
         if self.greatest_span is not None:
-            check_number("greatest span", self.greatest_span, low=ft, high=100 * ft, shown=_length,
+            check_number("greatest span", self.greatest_span, low=ft, high=100 * ft, shown=inches_text,
                          hint="for example 26*ft")
         widest = factors.length("repetitive_member_greatest_spacing")
         if self.repetitive and max(self.spacings) > widest * (1 + 1e-9):
-            raise OutsideRule(f"the repetitive member factor holds for spacings up to {_length(widest)} "
-                              f"(NDS 4.3.9), got {_length(max(self.spacings))}; for wider ones make the "
+            raise OutsideRule(f"the repetitive member factor holds for spacings up to {inches_text(widest)} "
+                              f"(NDS 4.3.9), got {inches_text(max(self.spacings))}; for wider ones make the "
                               "basis with repetitive=False")
 
 
 _EXAMPLES = {"species": "('Hem-Fir',)", "grades": "('No.2',)", "sizes": "('2x10',)"}
-
-
-def _length(value):
-    return show(value, "section length")
 
 
 def _check_one_each(basis):

@@ -6,11 +6,10 @@ from typing import Any
 import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_number, is_symbolic
-from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, pcf, psf
 from structlib.rules.keyed import KeyedNumbers
 from structlib.rules.us.inputs import check_amount
-from structlib.rules.us.one_number import check_one_number
+from structlib.rules.us.one_number import check_one_number, length_text, psf_text
 
 EDITION = "ASCE 7-16"
 BASIS = "allowable-stress ground snow of ASCE 7-16"
@@ -79,7 +78,7 @@ def ground_snow(value, *, edition, basis, source=""):
 department for the ground snow load of ASCE 7-16
     """
     check_number(
-        "ground snow load", value, low=0.0, high=_GREATEST_GROUND_SNOW, shown=_psf, hint="for example 40*psf"
+        "ground snow load", value, low=0.0, high=_GREATEST_GROUND_SNOW, shown=psf_text, hint="for example 40*psf"
     )
     for name, word, example in (("edition", edition, EDITION), ("basis", basis, BASIS)):
         if not isinstance(word, str) or not word.strip():
@@ -200,7 +199,7 @@ def _check_ground(ground):
         ground.value,
         low=0.0,
         high=_GREATEST_GROUND_SNOW,
-        shown=_psf,
+        shown=psf_text,
         hint="for example 40*psf",
     )
 
@@ -212,7 +211,7 @@ def _numbers_of(ground):
 
 
 def _one_of(ground):
-    return float(check_one_number("ground snow load", _check_ground(ground), low=0.0, high=1.0, shown=_psf))
+    return float(check_one_number("ground snow load", _check_ground(ground), low=0.0, high=1.0, shown=psf_text))
 
 
 def _refuse_symbol(name, value):
@@ -239,7 +238,7 @@ def _check_width(value):
         low=0.0,
         high=600 * ft,
         low_allowed=False,
-        shown=_length,
+        shown=length_text,
         hint="for example 14*ft",
     )
 
@@ -255,11 +254,3 @@ def _slope_angle(rise, run):
 def _one_slope(rise, run):
     check_one_number("rise", rise, low=0.0, high=_GREATEST_RISE, hint="for example rise 6 in run 12")
     return float(_slope_angle(rise, run))
-
-
-def _psf(load):
-    return f"{load / psf:g} psf"
-
-
-def _length(value):
-    return show(value, "length")

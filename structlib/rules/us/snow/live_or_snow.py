@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from structlib.ground.tables import in_library_units, table_rows
 from structlib.ground.units import ft, psf
 from structlib.rules.us import factors
-from structlib.rules.us.one_number import check_one_number
+from structlib.rules.us.one_number import check_one_number, psf_text
 
-from .ground_loads import _GREATEST_GROUND_SNOW, _SLACK, _one_slope, _psf
+from .ground_loads import _GREATEST_GROUND_SNOW, _SLACK, _one_slope
 
 
 @dataclass(frozen=True)
@@ -111,7 +111,7 @@ def roof_live_or_snow(*, roof_live, snow, dead=0.0):
     ('roof live', 'snow')
     """
     for name, load in (("roof live load", roof_live), ("roof snow", snow), ("dead load", dead)):
-        check_one_number(name, load, low=0.0, high=_GREATEST_GROUND_SNOW, shown=_psf)
+        check_one_number(name, load, low=0.0, high=_GREATEST_GROUND_SNOW, shown=psf_text)
     live_time, snow_time = (factors.time_factor(["dead", word])[0] for word in ("roof live", "snow"))
     live_over, snow_over = (dead + roof_live) / live_time, (dead + snow) / snow_time
     return RoofLoadChoice(

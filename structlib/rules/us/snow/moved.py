@@ -7,19 +7,17 @@ import numpy
 from structlib.ground.refusals import BadInput, OutsideRule, check_number
 from structlib.ground.units import ft, psf
 from structlib.rules.us.inputs import check_yes_or_no
-from structlib.rules.us.one_number import check_one_number
+from structlib.rules.us.one_number import check_one_number, length_text, psf_text
 
 from .ground_loads import (
     _GREATEST_GROUND_SNOW,
     _SLACK,
     _check_importance,
     _check_width,
-    _length,
     _number,
     _numbers_of,
     _one_of,
     _one_slope,
-    _psf,
     _refuse_symbol,
     _row,
     _verified,
@@ -102,13 +100,13 @@ def drift_height(ground, *, fetch, importance=1.0):
     _check_importance(importance)
     _refuse_symbol("fetch", fetch)
     check_number(
-        "fetch", fetch, low=0.0, high=600 * ft, low_allowed=False, shown=_length, hint="for example 100*ft"
+        "fetch", fetch, low=0.0, high=600 * ft, low_allowed=False, shown=length_text, hint="for example 100*ft"
     )
     shortest = _number("drift_fetch_least")
     if numpy.any(numpy.asarray(fetch) < shortest * (1 - _SLACK)):
         raise OutsideRule(
-            f"the drift height is here for a fetch of {_length(shortest)} and more, got "
-            f"{_length(float(numpy.min(fetch)))}; for shorter ones the editions of the standard differ, "
+            f"the drift height is here for a fetch of {length_text(shortest)} and more, got "
+            f"{length_text(float(numpy.min(fetch)))}; for shorter ones the editions of the standard differ, "
             "ask the engineer"
         )
     feet = (
@@ -160,14 +158,14 @@ def step_drift(ground, *, upper_length, clear_height, importance=1.0):
     (73.1, 15.23)
     """
     _one_of(ground)
-    check_one_number("upper length", upper_length, low=0.0, high=600 * ft, shown=_length)
+    check_one_number("upper length", upper_length, low=0.0, high=600 * ft, shown=length_text)
     check_one_number(
-        "clear height", clear_height, low=0.0, high=200 * ft, shown=_length, hint="for example 9*ft"
+        "clear height", clear_height, low=0.0, high=200 * ft, shown=length_text, hint="for example 9*ft"
     )
     height = drift_height(ground, fetch=upper_length, importance=importance)
     if clear_height < height:
         raise OutsideRule(
-            f"the drift would be {_length(height)} high and the wall stands {_length(clear_height)} "
+            f"the drift would be {length_text(height)} high and the wall stands {length_text(clear_height)} "
             "above the snow; the wider drift of a low wall is not in this library, ask the engineer"
         )
     density = snow_density(ground)
@@ -246,7 +244,7 @@ def unbalanced_gable(ground, *, rise, eave_to_ridge, simple_rafters, balanced=No
             "more than 20 ft from eave to ridge, or without simple rafters, the unbalanced snow goes by "
             "the balanced one; give balanced, for example balanced=30.8*psf"
         )
-    check_one_number("balanced snow", balanced, low=0.0, high=_GREATEST_GROUND_SNOW, shown=_psf)
+    check_one_number("balanced snow", balanced, low=0.0, high=_GREATEST_GROUND_SNOW, shown=psf_text)
     height = drift_height(ground, fetch=eave_to_ridge, importance=importance)
     root = (run / rise) ** 0.5
     return GableSnow(
