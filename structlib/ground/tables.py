@@ -16,7 +16,16 @@ from types import MappingProxyType
 from . import units as u
 from .refusals import BadInput, check_choice
 
-VERIFIED_WORDS = ("seen", "recalled", "recalled-agrees", "back-solved", "computed", "common practice")
+#: How a number is known, from the best to the least.
+VERIFIED_WORDS = (
+    "seen",
+    "transcribed",
+    "recalled-agrees",
+    "back-solved",
+    "computed",
+    "recalled",
+    "common practice",
+)
 
 UNITS = {
     "psi": u.psi, "psf": u.psf, "pcf": u.pcf, "plf": u.plf, "lb": u.lb, "kip": u.kip,

@@ -10,9 +10,10 @@ from dataclasses import dataclass
 from typing import Any, Protocol
 
 from structlib.ground.refusals import BadInput, check_choice
+from structlib.ground.tables import VERIFIED_WORDS
 
 #: How well a number is known, from the best to the least. A result is as well known as its worst input.
-VERIFIED_ORDER = ("seen", "recalled-agrees", "back-solved", "computed", "recalled", "common practice")
+VERIFIED_ORDER = VERIFIED_WORDS
 
 #: Load types that come and go. Dead load stays.
 VARIABLE_TYPES = ("live", "roof live", "snow")
