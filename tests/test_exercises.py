@@ -79,7 +79,8 @@ def test_no_two_mistakes_collide_and_an_answer_within_the_tolerance_is_never_tur
         for one in question.mistakes:
             for other in question.mistakes:
                 assert one is other or abs(one.value / other.value - 1) > question.tolerance / 1.1
-        for share in (0.9801, 0.99, 1.01, 1.0199):
+        on_the_side = {"at least": (1.01, 1.0199), "at most": (0.9801, 0.99)}
+        for share in on_the_side.get(question.side, (0.9801, 0.99, 1.01, 1.0199)):
             text = typed(share * question.answer, question)[0]
             assert exercises.judge(question, text).right, (seed, text)
 
@@ -90,7 +91,12 @@ def test_a_rounded_right_answer_counts(kind):
         if question.tolerance == 0:
             continue
         for unit, size in TYPED[question.dimension].items():
-            text = f"{question.answer / size:.3g}".replace("e+0", "e") + f" {unit}"
+            number = question.answer / size
+            if question.side != "value":  # a limit is rounded to its careful side
+                three = 10.0 ** (math.floor(math.log10(number)) - 2)
+                way = math.ceil if question.side == "at least" else math.floor
+                number = way(round(number / three, 6)) * three
+            text = f"{number:.3g}".replace("e+0", "e") + f" {unit}"
             assert exercises.judge(question, text).right, (seed, text)
 
 

@@ -6,7 +6,7 @@ from structlib.mechanics import formulas
 from structlib.rules.us import bearing
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, board, one_word, say, say_length, say_line_load
+from .wording import SEAT_STEPS, any_unit, board, one_word, say, say_length, say_line_load
 
 _MADE_UP = "The values are made up for this exercise."
 
@@ -147,9 +147,10 @@ def _required_modulus(draw):
         prompt=(
             f"A simple beam spans {say_length(span)} and carries {say_line_load(load)} all along. Its wood may be"
             f" stressed to {say(stress, 'stress')} in bending, all factors included. {_MADE_UP} How much"
-            f" section modulus is needed? {any_unit('cubic inches (in³)')}"
+            f" section modulus is needed? {any_unit('cubic inches (in³)', 'at least')}"
         ),
         dimension="section modulus",
+        side="at least",
         answer=answer,
         mistakes=(
             Mistake(
@@ -312,9 +313,12 @@ def _bearing_length(draw):
         prompt=(
             f"A beam of {plies} plies, each {say_length(size.width)} thick, spans {say_length(span)} and carries"
             f" {say_line_load(load)} all along. Its wood may be pressed to {say(crushing, 'stress')} across"
-            f" the grain. {_MADE_UP} How long a seat does each end need? {any_unit('inches (in)')}"
+            f" the grain. {_MADE_UP} How long a seat does each end need?"
+            f" {any_unit('inches (in)', 'at least', SEAT_STEPS)}"
         ),
         dimension="small length",
+        side="at least",
+        stock=SEAT_STEPS,
         answer=answer,
         mistakes=(
             Mistake(

@@ -278,6 +278,7 @@ def _plies_to_match(draw):
             f"Same wood, same span. {whole('boards')}"
         ),
         dimension="count",
+        side="at least",
         answer=answer,
         tolerance=0,
         mistakes=(

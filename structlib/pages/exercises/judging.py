@@ -6,7 +6,7 @@ from structlib.ground.reading import read
 from structlib.ground.refusals import BadInput
 
 from .bare import read_count, read_ratio, read_word
-from .question import HAND_TOLERANCE, Mistake, is_near
+from .question import HAND_TOLERANCE, Mistake, is_near, is_right
 from .wording import say
 
 _GENERIC = (
@@ -75,7 +75,7 @@ def judge(question, answer_text):
         read_as = say(given, question.dimension)
     except BadInput as refusal:
         return Verdict(False, "", _sentence(str(refusal)), asks=True)
-    if is_near(given, question.answer, question.tolerance):
+    if is_right(question, given):
         return Verdict(True, read_as, _praise(question, given, read_as))
     mistake = _named(question, given) or _generic(question, given)
     parts = ["Not yet.", f"You answered {read_as}{_off(question, given)}."]
@@ -120,6 +120,8 @@ def _praise(question, given, read_as):
         return f"Right: {read_as}."
     percent = 100 * abs(given / question.answer - 1)
     exact = say(question.answer, question.dimension)
+    if question.side != "value":
+        return f"Right: {read_as}. The limit is {question.side} {exact}, and this keeps it."
     apart = "no difference" if percent < 0.05 else f"{percent:.1f} % apart"
     return (
         f"Right: {read_as}. The computed answer is {exact}, {apart}; within {100 * question.tolerance:.0f}"
@@ -149,6 +151,9 @@ def _named(question, given):
 def _generic(question, given):
     if not _is_measured(question):
         return None
+    if question.side != "value" and is_near(given, question.answer, question.tolerance):
+        how = "a least value: round up" if question.side == "at least" else "a greatest value: round down"
+        return Mistake(given, "rounded to the unsafe side", f"The limit is {how}.")
     if question.dimension == "ratio" and is_near(given, 100 * question.answer, question.tolerance):
         return Mistake(given, "per cent sign missing", "If you mean per cent, write the sign behind it.")
     for factor, name, message in _GENERIC:

@@ -115,11 +115,12 @@ def _load_that_tips(draw):
         prompt=(
             f"An outside wall comes out under joists of {say_length(span)}. The temporary wall stands "
             f"{say_length(offset)} inside."
-            f" The empty floor weighs {say(load, 'area load')}. Which load on the joist tips just lifts "
-            "the far end?"
-            f" {any_unit('pounds per foot (plf)')}"
+            f" The empty floor weighs {say(load, 'area load')}. How much may stand on the joist "
+            "tips before the far end lifts?"
+            f" {any_unit('pounds per foot (plf)', 'at most')}"
         ),
         dimension="line load",
+        side="at most",
         answer=answer,
         mistakes=(
             Mistake(
@@ -208,9 +209,11 @@ def _ends_let_go(draw):
         prompt=(
             f"A simple beam springs down {say(sag, 'small length')} under its even load. A jack lifts "
             "its middle from"
-            f" there. At which lift does the whole load hang on the jack? {any_unit('inches (in)')}"
+            f" there. How far may it go before the whole load hangs on it?"
+            f" {any_unit('inches (in)', 'at most')}"
         ),
         dimension="small length",
+        side="at most",
         answer=answer,
         mistakes=(
             Mistake(

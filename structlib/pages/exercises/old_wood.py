@@ -7,6 +7,8 @@ from structlib.rules.us import deflection, notches
 from .question import Mistake, Question, asks
 from .wording import any_unit, say, say_length, say_size, times
 
+_NOTCH_STEPS = (inch / 16, inch / 8)
+
 
 @asks("10", "strength_left_at_a_notch", "What does a notch leave?")
 def _strength_left(draw):
@@ -66,9 +68,11 @@ def _deepest_notch(draw):
         prompt=(
             f"A sawn joist is {say_size(depth)} deep. It wants a notch {where}. How deep may the notch be by "
             f"the code?"
-            f" {any_unit('inches (in)')}"
+            f" {any_unit('inches (in)', 'at most', _NOTCH_STEPS)}"
         ),
         dimension="small length",
+        side="at most",
+        stock=_NOTCH_STEPS,
         answer=answer,
         mistakes=(
             Mistake(
@@ -211,9 +215,10 @@ def _notched_end(draw):
             f"A joist is {say_size(width)} wide and {say_size(depth)} deep. Its end is notched {say_size(notch)} "
             f"from below. The"
             f" wood takes {say(value, 'stress')} in shear. How much may that end push on its seat?"
-            f" {any_unit('pounds (lb)')}"
+            f" {any_unit('pounds (lb)', 'at most')}"
         ),
         dimension="force",
+        side="at most",
         answer=answer,
         mistakes=(
             Mistake(full, "notch forgotten", "That is the end without a notch."),

@@ -31,9 +31,10 @@ def _far_end_lifts(draw):
         prompt=(
             f"A beam spans {say_length(span)} and runs {say_length(overhang)} past its right post. A post from above puts"
             f" {say(load, 'force')} on the tip. Leave out all other load. How much must hold the left end down?"
-            f" {any_unit('pounds (lb)')}"
+            f" {any_unit('pounds (lb)', 'at least')}"
         ),
         dimension="force",
+        side="at least",
         answer=answer,
         mistakes=(
             Mistake(
@@ -126,9 +127,10 @@ def _hold_down_against_dead(draw):
         prompt=(
             f"A beam spans {say_length(span)} and runs {say_length(overhang)} past its right post. Live load through a post puts"
             f" {say(load, 'force')} on the tip. Dead load of {say(dead, 'line load')} lies on the span only. Count 0.6 of the"
-            f" dead load. What must hold the left end down? {any_unit('pounds (lb)')}"
+            f" dead load. What must hold the left end down? {any_unit('pounds (lb)', 'at least')}"
         ),
         dimension="force",
+        side="at least",
         answer=answer,
         mistakes=(
             Mistake(lift, "dead load left out", "That is the lift alone. Part of the dead load helps."),

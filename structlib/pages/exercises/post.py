@@ -12,6 +12,8 @@ from structlib.rules.us.book import RULEBOOK
 from .question import Mistake, Question, asks
 from .wording import any_unit, board, say, say_length, say_size, times, whole
 
+_PAD_STEPS = (inch, 2 * inch, 6 * inch)
+
 
 @asks("06", "taller_post", "A taller post: what is left of its buckling load?")
 def _taller_post(draw):
@@ -123,9 +125,12 @@ def _pad_side_asked(draw):
         prompt=(
             f"A post brings {say(load, 'force')} to a square pad. The soil bears "
             f"{say(soil.pressure, 'area load')}. Leave out"
-            f" the weight of the pad. How long is its side at least? {any_unit('inches (in)')}"
+            f" the weight of the pad. How long is its side at least?"
+            f" {any_unit('inches (in)', 'at least', _PAD_STEPS)}"
         ),
         dimension="small length",
+        side="at least",
+        stock=_PAD_STEPS,
         answer=answer,
         mistakes=(
             Mistake(
@@ -246,6 +251,7 @@ def _plies_on_a_plate(draw):
             f" seat. How many plies keep the plate from being crushed? {whole('plies')}"
         ),
         dimension="count",
+        side="at least",
         answer=answer,
         tolerance=0,
         mistakes=(

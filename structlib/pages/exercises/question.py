@@ -1,10 +1,14 @@
 """What a question is: a pure function of a kind and a seed, with the wrong answers worked out too."""
 
+import math
 import operator
 import random
 from dataclasses import dataclass, field, replace
 
+from structlib.ground.reading import read
 from structlib.ground.refusals import BadInput, check_choice
+
+from .wording import say
 
 HAND_TOLERANCE = 0.02
 """How far an answer worked by hand may lie from the computed one [-]."""
@@ -55,7 +59,11 @@ class Question:
     numbers : dict
         The drawn numbers by name, in internal units [any].
     tolerance : float
-        Accepted share of difference; 0 for counts and words [-].
+        Accepted share of difference, for a limit on its careful side only; 0 for counts and words [-].
+    side : str
+        ``value``, or for a limit the side on which it is kept: ``at least`` or ``at most`` [-].
+    stock : tuple of float
+        Steps in which such sizes are made; the next one on the careful side counts [answer's unit].
     choices : tuple of str
         The words that may be answered; empty unless a word is asked [-].
     kind : str
@@ -76,6 +84,8 @@ class Question:
     solution: str
     numbers: dict = field(hash=False)
     tolerance: float = HAND_TOLERANCE
+    side: str = "value"
+    stock: tuple = ()
     choices: tuple = ()
     kind: str = ""
     notebook: str = ""
@@ -223,7 +233,9 @@ def settle(question):
     kept = []
     for mistake in question.mistakes:
         # Twice the tolerance: a rounded slip must not be taken for a rounded right answer.
-        if is_near(mistake.value, question.answer, 2 * question.tolerance):
+        if is_near(mistake.value, question.answer, 2 * question.tolerance) or any(
+            is_near(mistake.value, size, question.tolerance) for size in next_stock(question)
+        ):
             continue
         twin = next(
             (i for i, m in enumerate(kept) if is_near(mistake.value, m.value, question.tolerance)), None
@@ -266,3 +278,59 @@ def is_near(value, target, tolerance):
     if isinstance(target, str) or tolerance == 0:
         return value == target
     return abs(value - target) <= tolerance * abs(target) * (1 + 1e-9)
+
+
+def next_stock(question):
+    """List the stock sizes that come next on the careful side of a limit, one for each step.
+
+    Parameters
+    ----------
+    question : Question
+        The question [-].
+
+    Returns
+    -------
+    tuple of float
+        The sizes; none below the first step [answer's unit].
+
+    Examples
+    --------
+    >>> [round(size / 25.4) for size in next_stock(make_question("pad_side_asked", 1))]
+    [44, 44, 48]
+    """
+    rounds = math.ceil if question.side == "at least" else math.floor
+    steps = ((step, rounds(round(question.answer / step, 9))) for step in question.stock)
+    return tuple(step * count for step, count in steps if count)
+
+
+def is_right(question, value):
+    """Tell whether an answer counts: a limit is never passed by more than the rounding of the shown number.
+
+    Parameters
+    ----------
+    question : Question
+        The question [-].
+    value : float or str
+        The answer as read [answer's unit].
+
+    Returns
+    -------
+    bool
+        Whether it counts [-].
+
+    Examples
+    --------
+    >>> pad = make_question("pad_side_asked", 1)  # at least 43.82 in
+    >>> [is_right(pad, inches * 25.4) for inches in (43, 43.8, 44.5, 47, 48)]
+    [False, True, True, False, True]
+    """
+    near = is_near(value, question.answer, question.tolerance)
+    if question.side == "value" or question.tolerance == 0:
+        return near
+    careful = 1 if question.side == "at least" else -1
+    number, _, unit = say(question.answer, question.dimension).partition(" ")
+    shown = (number, f"{float(number.replace(',', '')):.3g}")  # three figures are asked for
+    edge = min(careful * read(f"{text} {unit}", question.dimension) for text in shown)
+    edge = min(edge, careful * question.answer)
+    kept = careful * value >= edge - 1e-9 * abs(edge)
+    return (near and kept) or any(is_near(value, size, 1e-6) for size in next_stock(question))

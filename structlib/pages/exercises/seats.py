@@ -5,7 +5,7 @@ from structlib.mechanics import formulas
 from structlib.rules.us import bearing, seats
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, one_word, say, times, whole
+from .wording import SEAT_STEPS, any_unit, one_word, say, times, whole
 
 _MADE_UP = "The values are made up for practice."
 _PLY = 1.5 * inch
@@ -26,9 +26,11 @@ def _seat_length(draw):
             f"The end of a beam pushes down with {say(push, 'force')}. It has {plies} plies, each 1 1/2 "
             "in thick."
             f" The wood below may be pressed to {say(value, 'stress')}. {_MADE_UP}"
-            f" How long must the seat be, along the beam? {any_unit('inches (in)')}"
+            f" How long must the seat be, along the beam? {any_unit('inches (in)', 'at least', SEAT_STEPS)}"
         ),
         dimension="small length",
+        side="at least",
+        stock=SEAT_STEPS,
         answer=answer,
         mistakes=(
             Mistake(plies * answer, "one ply only", f"You took one ply. All {plies} plies are in contact."),
@@ -71,8 +73,9 @@ def _crushing_share(draw):
     span = draw.randrange(6, 15) * ft
     plies, seat = draw.choice((2, 3, 4)), draw.choice((1.5, 3.0, 4.5)) * inch
     value = draw.choice((405, 425, 500, 565, 625)) * psi
-    # a share worth asking about comes first; the load that makes nearly that share is a round number
-    share = draw.randrange(35, 141) / 100
+    # a share worth asking about comes first, too far from 100 % for rounding to turn the verdict;
+    # the load that makes nearly that share is a round number
+    share = draw.choice((*range(35, 93), *range(108, 141))) / 100
     load = round(share * value * _width(plies) * seat * 2 / span / (10 * plf)) * 10 * plf
     push = formulas.simple_uniform_reaction(line_load=load, span=span)
     stress = bearing.bearing_stress(reaction=push, width=_width(plies), bearing_length=seat)
@@ -199,6 +202,7 @@ def _jack_stud_count(draw):
             f" the header. How many jack studs does that end need? {whole('jack studs')}"
         ),
         dimension="count",
+        side="at least",
         answer=found.count,
         tolerance=0,
         mistakes=(

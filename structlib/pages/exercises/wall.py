@@ -384,6 +384,7 @@ def _joist_count(draw):
             f"How many joists are there, with no doubles? {whole('joists')}"
         ),
         dimension="count",
+        side="at least",
         answer=answer,
         tolerance=0,
         mistakes=(

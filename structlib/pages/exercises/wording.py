@@ -8,6 +8,9 @@ from structlib.ground.sections import Section
 from structlib.ground.showing import show
 from structlib.ground.units import inch
 
+SEAT_STEPS = (inch / 8, inch / 4, inch / 2, 1.5 * inch)
+"""Seats are cut to eighths, quarters or halves of an inch, or counted in studs of 1 1/2 in."""
+
 STOCK = ("2x4", "2x6", "2x8", "2x10", "2x12")
 """Dimension lumber that every yard carries, shallowest first."""
 
@@ -180,23 +183,32 @@ def say_line_load(value):
     return say(value, "line load")
 
 
-def any_unit(unit):
+_COUNTS = {
+    "value": "Three figures are enough: within 2 % counts",
+    "at least": "It is a least value, so round up: three figures; up to 2 % more counts",
+    "at most": "It is a greatest value, so round down: three figures; up to 2 % less counts",
+}
+
+
+def any_unit(unit, side="value", stock=()):
     """Say how to answer with a unit.
 
     Parameters
     ----------
     unit : str
         The unit people would use [-].
+    side : str
+        ``value``, or for a limit ``at least`` or ``at most`` [-].
+    stock : tuple of float
+        Steps in which such sizes are made, if the next one counts too [-].
 
     Returns
     -------
     str
         The sentence [-].
     """
-    return (
-        f"Give it in {unit} or in another unit, and write the unit. Three figures are enough: within 2 %"
-        " counts."
-    )
+    more = ", and so does the next stock size." if stock else "."
+    return f"Give it in {unit} or in another unit, and write the unit. {_COUNTS[side]}{more}"
 
 
 def times():
