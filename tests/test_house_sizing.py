@@ -10,6 +10,7 @@ from structlib.house.beam import BeamJob, TypedLoad, check_beam, evenly_loaded
 from structlib.house.sizing import build_rack, cost_of, give_way, limit_widths, rack_demand, size_beams
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
+from structlib.rules.us.bearing import PLATE_NOT_NAMED
 from structlib.rules.us.book import RULEBOOK
 
 SPAN = 12 * ft
@@ -31,7 +32,7 @@ MADE = user_lvl(
 FULL_NAMES = {
     "bending": ["bending"],
     "shear": ["shear, left end", "shear, right end"],
-    "bearing": [f"bearing, {end} seat, {face}" for end in ("left", "right") for face in ("beam", "plate")],
+    "bearing": [f"bearing, {end} seat, {face}" for end in ("left", "right") for face in ("beam", "plate", PLATE_NOT_NAMED)],
     "seat length": ["seat length, left", "seat length, right"],
     "sag under live load": ["sag under live load"],
     "sag under all load": ["sag under all load"],

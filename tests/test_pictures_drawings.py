@@ -289,7 +289,7 @@ def test_diagrams_peak_below_the_place_of_the_beam_where_they_do():
         ({"sag_limit": -1.0}, "sag limit"),
         ({"material_kind": "swan"}, "did you mean 'sawn'"),
         ({"title": "  "}, "title"),
-        ({"title": "word " * 40}, "two lines"),
+        ({"title": "word " * 40}, "three lines"),
         ({"sag_y": SAG[:-1]}, "as many places"),
         ({"sag_y": (math.nan,) * 61}, "sag"),
         ({"shear_x": ()}, "shear"),

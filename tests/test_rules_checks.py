@@ -8,10 +8,23 @@ import pytest
 from structlib.ground.lumber import find_material, lvl
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, plf, psi
+from structlib.house.alternatives import check_steel
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam, demands_on
 from structlib.mechanics.beams import LineLoad, PointLoad
-from structlib.rules.check import BeamMember, BeamUse, Check, Combination, Seat, governing, least_verified
+from structlib.rules.check import (
+    VERIFIED_ORDER,
+    BeamMember,
+    BeamUse,
+    Check,
+    Combination,
+    Factor,
+    Seat,
+    governing,
+    least_verified,
+)
+from structlib.rules.us.bearing import PLATE_NOT_NAMED
 from structlib.rules.us.book import RULEBOOK
+from structlib.rules.us.steel_sections import steel_shape
 
 WOOD = find_material("Hem-Fir", "No.2")
 SPAN = 12 * ft
@@ -129,6 +142,31 @@ def test_both_faces_of_a_seat_are_checked_and_the_weaker_governs():
         assert factor(beam, "C_b") == 1.0  # at a beam's end
     assert result.check("bearing, left seat, beam").position == 0.0
     assert result.check("bearing, right seat, beam").position == pytest.approx(SPAN)
+
+
+@pytest.mark.parametrize("end", ["left", "right"])
+def test_a_plate_that_is_not_named_counts_as_the_weakest_one_listed(end):
+    """Across the grain the weakest wood of NDS Supplement Table 4A is Spruce-Pine-Fir (South), 335 psi."""
+    named = Seat(3 * inch, "plate", 425 * psi, "plate of Spruce-Pine-Fir", "recalled")
+    for below in (Seat(3 * inch), Seat(3 * inch, "plate")):
+        result = check(job(**{"left": named, "right": named, end: below}))
+        plate = result.check(f"bearing, {end} seat, {PLATE_NOT_NAMED}")
+        push = (300 * plf + result.member.weight_per_length) * SPAN / 2
+        assert plate.given == pytest.approx(335 * psi)
+        assert plate.share == pytest.approx(push / (3 * inch * 3 * inch) / (335 * psi))
+    under_steel = check_steel(job(left=Seat(3 * inch), right=Seat(3 * inch)), steel_shape("W8x18"), RULEBOOK)
+    assert [one.given for one in under_steel if one.kind == "bearing"] == pytest.approx([335 * psi] * 2)
+
+
+def test_what_nobody_vouched_for_is_known_least():
+    """A seat, a factor or a check without a word for how it is known must not borrow one."""
+    last = VERIFIED_ORDER[-1]
+    seat = Seat(3 * inch, "plate", 425 * psi, "plate of a friend")
+    assert least_verified([]) == least_verified(["", ""]) == last
+    plate = check(job(left=seat)).check("bearing, left seat, plate of a friend")
+    assert seat.below_verified == plate.verified == last
+    assert {field.default for kind in (Check, Factor, Seat) for field in dataclasses.fields(kind)
+            if "verified" in field.name} == {last}
 
 
 @pytest.mark.parametrize(

@@ -297,7 +297,7 @@ def check_steel(job, section, rulebook):
     >>> from structlib.rules.check import Seat, governing
     >>> from structlib.rules.us.book import RULEBOOK
     >>> from structlib.rules.us.steel_sections import steel_shape
-    >>> job = BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (
+    >>> job = BeamJob(12 * ft, Seat(3 * inch, "post"), Seat(3 * inch, "post"), (
     ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 800 * plf)),))
     >>> governing(check_steel(job, steel_shape("W8x18"), RULEBOOK)).name
     'sag under live load'
@@ -367,7 +367,7 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
     >>> from structlib.rules.check import Seat
     >>> from structlib.rules.us.book import RULEBOOK
     >>> from structlib.rules.us.steel_sections import steel_shape
-    >>> job = BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (
+    >>> job = BeamJob(12 * ft, Seat(3 * inch, "post"), Seat(3 * inch, "post"), (
     ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 400 * plf)),))
     >>> found = alternatives(job, space=Space(middle=9.25 * inch, right=8 * inch), rulebook=RULEBOOK,
     ...                      steel=[steel_shape("W8x13"), steel_shape("W10x12"), steel_shape("W6x16")])

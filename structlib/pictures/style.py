@@ -14,8 +14,8 @@ from structlib.ground.refusals import check_choice
 # a unit is half a pixel: a primary label is 11 px there and nothing is below 9 px.
 # sizes that a title tries: in one line, then in two
 TITLE_SIZES = {
-    "page": ((1, (25, 22, 20)), (2, (22, 20))),
-    "tall": ((1, (36, 32)), (2, (36, 32, 28))),
+    "page": ((1, (25, 22, 20)), (2, (22, 20)), (3, (18,))),
+    "tall": ((1, (36, 32)), (2, (36, 32, 28)), (3, (28,))),
 }
 LABEL_SIZE = 22
 NOTE_SIZE = 18

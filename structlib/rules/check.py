@@ -15,6 +15,9 @@ from structlib.ground.tables import VERIFIED_WORDS
 #: How well a number is known, from the best to the least. A result is as well known as its worst input.
 VERIFIED_ORDER = VERIFIED_WORDS
 
+#: What counts where nobody said how a number is known.
+LEAST_KNOWN = VERIFIED_ORDER[-1]
+
 #: Load types that come and go. Dead load stays.
 VARIABLE_TYPES = ("live", "roof live", "snow")
 
@@ -34,7 +37,7 @@ def least_verified(words):
     Returns
     -------
     str
-        The word that comes last in VERIFIED_ORDER; 'recalled' when there is none [-].
+        The word that comes last in VERIFIED_ORDER; the last of all when there is none: nothing is known then [-].
 
     Raises
     ------
@@ -45,11 +48,13 @@ def least_verified(words):
     --------
     >>> least_verified(["seen", "recalled", "computed"])
     'recalled'
+    >>> least_verified([]) == VERIFIED_ORDER[-1]
+    True
     """
     known = [
         VERIFIED_ORDER.index(check_choice("verified word", word, VERIFIED_ORDER)) for word in words if word
     ]
-    return VERIFIED_ORDER[max(known)] if known else "recalled"
+    return VERIFIED_ORDER[max(known)] if known else LEAST_KNOWN
 
 
 @dataclass(frozen=True)
@@ -89,14 +94,15 @@ class Seat:
     """What one end of a beam rests on.
 
     ``below`` is 'plate' (wood loaded across its grain), 'post' (end grain), 'steel', 'masonry' or
-    'hanger'. ``below_bearing`` is the crushing value of a wood plate, MPa, with its name.
+    'hanger'. ``below_bearing`` is the crushing value of a wood plate, MPa, with its name; a plate without one is
+    not named, and a rulebook takes its weakest listed wood for it.
     """
 
     length: float
     below: str = "plate"
     below_bearing: float | None = None
     below_name: str = ""
-    below_verified: str = "recalled"
+    below_verified: str = LEAST_KNOWN
 
 
 @dataclass(frozen=True)
@@ -200,7 +206,7 @@ class Factor:
     value: float
     reason: str
     clause: str
-    verified: str = "recalled"
+    verified: str = LEAST_KNOWN
 
 
 @dataclass(frozen=True)
@@ -227,7 +233,7 @@ class Check:
     formula: str
     substitute: tuple[tuple[str, float, str], ...] = ()
     factors: tuple[Factor, ...] = ()
-    verified: str = "recalled"
+    verified: str = LEAST_KNOWN
     decides: bool = True
 
 

@@ -13,7 +13,7 @@ MARGIN = 20.0
 # size reads equally well wherever a picture is shown 360 pixels wide.
 FRAMES = {"page": (720.0, 720.0), "wide": (720.0, 405.0), "tall": (720.0, 1280.0)}
 
-# where the title ends: room for two lines is kept even when one is enough
+# where the title ends: room for all of its lines is kept even when one is enough
 TITLE_ROOM = {"page": 66.0, "wide": 66.0, "tall": 116.0}
 # type of an upright film is larger: it has the room
 TYPE = {"page": NOTE_SIZE, "wide": NOTE_SIZE, "tall": 22}
@@ -22,7 +22,7 @@ MATERIALS = ("sawn", "lvl", "timber", "steel")
 
 
 def title_labels(title, frame="page"):
-    """Lay the title out: in one line if it fits, in two otherwise, in the same band.
+    """Lay the title out: in one line if it fits, in two or three otherwise, in the same band.
 
     Parameters
     ----------
@@ -34,12 +34,12 @@ def title_labels(title, frame="page"):
     Returns
     -------
     list of Label
-        One or two bold labels at the top [-].
+        One to three bold labels at the top [-].
 
     Raises
     ------
     BadInput
-        When the title is empty or needs more than two lines.
+        When the title is empty or needs more than three lines.
 
     Examples
     --------
@@ -62,7 +62,7 @@ def title_labels(title, frame="page"):
                     Label(line, MARGIN, first + 1.2 * size * k, "ink", size, bold=True)
                     for k, line in enumerate(lines)
                 ]
-    raise BadInput(f"a title must fit in two lines, about 90 letters, got {len(title)} letters: {title!r}")
+    raise BadInput(f"a title must fit in three lines, about 110 letters, got {len(title)} letters: {title!r}")
 
 
 def caption_labels(texts, frame, most):

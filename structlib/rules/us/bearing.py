@@ -1,10 +1,55 @@
 """Bearing across the grain (NDS 2018 3.10): the seat crushes, the beam's face or the plate below it."""
 
+from functools import lru_cache
+
 import numpy
 
+from structlib.ground.lumber import materials
 from structlib.ground.refusals import check_number
 from structlib.rules.us import factors
 from structlib.rules.us.inputs import check_amount, check_member_length, check_size, check_unit_circle
+
+
+def plate_below(seat):
+    """Return the crushing value of the wood plate below a seat, its name, and how it is known.
+
+    Parameters
+    ----------
+    seat : structlib.rules.check.Seat
+        The seat [-].
+
+    Returns
+    -------
+    tuple of (float, str, str) or None
+        Value across the grain, name and verified word; None where no plate is below [MPa, -, -].
+
+    Notes
+    -----
+    A plate that is not named is taken as the weakest wood of NDS Supplement 2018 Table 4A and 4B.
+
+    Examples
+    --------
+    >>> from structlib.ground.units import inch, psi
+    >>> from structlib.rules.check import Seat
+    >>> value, name, _ = plate_below(Seat(3 * inch))
+    >>> round(value / psi), name
+    (335, 'plate not named, weakest wood listed')
+    """
+    if seat.below != "plate":
+        return None
+    if seat.below_bearing is None:
+        weakest = _weakest_plate()
+        return weakest.bearing, PLATE_NOT_NAMED, weakest.verified
+    return seat.below_bearing, seat.below_name or "plate below", seat.below_verified
+
+
+#: Name of a plate whose wood nobody told.
+PLATE_NOT_NAMED = "plate not named, weakest wood listed"
+
+
+@lru_cache(maxsize=None)
+def _weakest_plate():
+    return min(materials("dimension") + materials("southern pine"), key=lambda wood: wood.bearing)
 
 
 def bearing_stress(*, reaction, width, bearing_length):

@@ -266,8 +266,9 @@ class UnitedStates:
             if seat.below == "hanger":
                 continue
             weaker = strengths["bearing"]
-            if seat.below == "plate" and seat.below_bearing is not None:
-                weaker = numpy.minimum(weaker, seat.below_bearing)
+            plate = bearing.plate_below(seat)
+            if plate is not None:
+                weaker = numpy.minimum(weaker, plate[0])
             with numpy.errstate(divide="ignore"):
                 crush = numpy.maximum(
                     crush, reaction / (rack.width * seat.length) / (weaker * moist["bearing"])
@@ -502,15 +503,10 @@ def _seat_checks(member, demands, end):
             "the underside of the beam is crushed on its seat",
         )
     ]
-    if seat.below == "plate" and seat.below_bearing is not None:
-        faces.append(
-            (
-                seat.below_name or "plate below",
-                seat.below_bearing,
-                seat.below_verified,
-                "the plate below is crushed by the beam",
-            )
-        )
+    plate = bearing.plate_below(seat)
+    if plate is not None:
+        value, name, known_plate = plate
+        faces.append((name, value, known_plate, "the plate below is crushed by the beam"))
     for face, value, verified, sentence in faces:
         given = value * wet
         checks.append(

@@ -10,7 +10,7 @@ from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, kip  # noqa: F401  the examples use them
 from structlib.rules.check import Check, Factor, least_verified
-from structlib.rules.us.bearing import bearing_stress
+from structlib.rules.us.bearing import bearing_stress, plate_below
 from structlib.rules.us.inputs import check_amount, check_member_length
 from structlib.rules.us.one_number import check_one_number
 from structlib.rules.us.steel_sections import (
@@ -460,19 +460,21 @@ def _seat_checks(section, demands, left, right):
     """Wood below a flange is crushed like wood below a beam; other seats are the engineer's."""
     checks = []
     for end, seat, place in (("left", left, 0), ("right", right, -1)):
-        if seat.below != "plate" or seat.below_bearing is None:
+        plate = plate_below(seat)
+        if plate is None:
             continue
+        given, name, known = plate
         worst = max(demands, key=lambda one: one.solution.reactions[place].force)
         reaction = worst.solution.reactions[place].force
         stress = bearing_stress(reaction=reaction, width=section.flange_width, bearing_length=seat.length)
         checks.append(
             Check(
-                name=f"bearing, {end} seat, {seat.below_name or 'plate below'}",
+                name=f"bearing, {end} seat, {name}",
                 kind="bearing",
                 sentence="the wood below is crushed by the flange",
                 asked=stress,
-                given=seat.below_bearing,
-                share=stress / seat.below_bearing,
+                given=given,
+                share=stress / given,
                 dimension="stress",
                 position=seat.length / 2 if place == 0 else demands[0].span - seat.length / 2,
                 where=f"at the {end} seat",
@@ -484,7 +486,7 @@ def _seat_checks(section, demands, left, right):
                     ("b", section.flange_width, "section length"),
                     ("seat", seat.length, "section length"),
                 ),
-                verified=least_verified([section.verified, seat.below_verified]),
+                verified=least_verified([section.verified, known]),
             )
         )
     return checks
