@@ -29,8 +29,9 @@ VERIFIED_WORDS = (
 
 UNITS = {
     "psi": u.psi, "psf": u.psf, "pcf": u.pcf, "plf": u.plf, "lb": u.lb, "kip": u.kip,
-    "in": u.inch, "in2": u.inch**2, "in3": u.inch**3, "in4": u.inch**4, "ft": u.ft, "ft2": u.ft**2,
-    "mm": u.mm, "m": u.m, "MPa": u.MPa, "kPa": u.kPa, "kN": u.kN, "deg": u.deg, "-": 1.0, "percent": 1.0,
+    "in": u.inch, "in2": u.inch**2, "in3": u.inch**3, "in4": u.inch**4, "in6": u.inch**6,
+    "ft": u.ft, "ft2": u.ft**2, "mm": u.mm, "m": u.m, "MPa": u.MPa, "kPa": u.kPa, "kN": u.kN,
+    "deg": u.deg, "-": 1.0, "percent": 1.0,
 }
 
 

@@ -5,7 +5,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.tables import table_value
-from structlib.ground.units import ft, inch, kip, lb, plf, psi
+from structlib.ground.units import ft, inch, kip, ksi, lb, plf, psi
 from structlib.house.alternatives import Space, alternatives, check_flitch
 from structlib.house.beam import BeamJob, TypedLoad
 from structlib.mechanics import formulas
@@ -24,7 +24,7 @@ from structlib.pages.show import Table, start_values
 from structlib.pages.woods import pieces
 from structlib.pictures.template import drilling_template
 from structlib.pictures.template_pages import drilling_pages
-from structlib.rules.check import Seat, governing
+from structlib.rules.check import Seat, governing, least_verified
 from structlib.rules.us.book import RULEBOOK
 from structlib.rules.us.dowels import nail
 from structlib.rules.us.fastening import fasteners_per_foot, load_to_pass, ply_fastening
@@ -548,22 +548,20 @@ def steel_table(names=("W8x18", "W8x24", "W10x22"), braces=(0.0, 4 * ft, 8 * ft,
     >>> steel_table(("W8x18",), (0.0,)).rows[0]
     ('W8x18', '42.4')
     """
+    shapes = [steel_shape(name) for name in names]
+    found = [[steel_moment(one, unbraced_length=length) for length in braces] for one in shapes]
     rows = [
-        (
-            name,
-            *(
-                f"{steel_moment(steel_shape(name), unbraced_length=length).allowed / (kip * ft):.1f}"
-                for length in braces
-            ),
-        )
-        for name in names
+        (one.name, *(f"{moment.allowed / (kip * ft):.1f}" for moment in moments))
+        for one, moments in zip(shapes, found)
     ]
+    yields = " and ".join(f"{strength / ksi:.0f}" for strength in sorted({s.yield_strength for s in shapes}))
+    known = least_verified([moment.verified for moments in found for moment in moments])
     head = ("held all along" if length == 0 else f"every {show(length, 'length')}" for length in braces)
     return Table(
         ("shape", *head),
         rows,
-        "allowable moment in kip-ft (1,000 lb-ft), by the distance between braces; 50 ksi steel, the same "
-        "moment all along (C_b = 1), AISC 360-16 F2, recalled",
+        f"allowable moment in kip-ft (1,000 lb-ft), by the distance between braces; {yields} ksi steel, the "
+        f"same moment all along (C_b = 1), AISC 360-16 F2, {known}",
     )
 
 

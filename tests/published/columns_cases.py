@@ -210,6 +210,19 @@ def _(plies):
     }
 
 
+@case("ST-201")
+def _(A, r, height):
+    allowed = {
+        Fy: steel_columns.steel_capacity(
+            steel_columns.SteelPost("as printed", "tube", 0.0, A * inch**2, r * inch, Fy * ksi, "transcribed"),
+            height=height * ft,
+        ).load
+        for Fy in (46, 50)
+    }
+    factored = {Fy: 0.9 * factors.scalar("steel_column_safety") * load / kip for Fy, load in allowed.items()}
+    return {"phi_Pn_46": factored[46], "phi_Pn_50": factored[50], "allowed_50": allowed[50] / kip}
+
+
 @table("steel column")
 def _(section, height, Fy, method, outside=None, wall=None):
     old = method == "AISC 1989"

@@ -19,8 +19,8 @@ from structlib.mechanics.composite import (
     shares_by_stiffness,
     transformed_inertia,
 )
-from structlib.rules.us.steel_beams import plastic_modulus_needed, steel_moment
-from structlib.rules.us.steel_sections import steel_shape
+from structlib.rules.us.steel_beams import brace_lengths, plastic_modulus_needed, steel_moment, steel_shear
+from structlib.rules.us.steel_sections import SteelSection, lean_parts, steel_shape
 
 CASES = {}
 case = register(CASES)
@@ -115,6 +115,75 @@ def _():
 def _():
     names = ("W8x18", "W8x24", "W10x22", "W12x26")
     return {name: steel_moment(steel_shape(name), unbraced_length=0.0).allowed / (kip * ft) for name in names}
+
+
+@case("ST-04")
+def _():
+    shape = steel_shape("W10x15")
+    nominal = {feet: steel_moment(shape, unbraced_length=feet * ft).nominal for feet in (0, 6, 20)}
+    return {f"phi_Mn_{feet}": 0.9 * moment / (kip * ft) for feet, moment in nominal.items()}
+
+
+def _printed_shape(Fy, Z, S, **more):
+    """A shape that has the printed properties, and whatever else about the parts that are not asked."""
+    whole = {"J": 1.0, "rts": 1.0, "ho": 20.0, "ry": 1.0, "b_2t": 5.0, "h_tw": 20.0, "tw": 1.0, **more}
+    return SteelSection(
+        name="as printed",
+        kind="shape",
+        depth=whole.get("d", whole["ho"] + 1) * inch,
+        flange_width=2 * whole["b_2t"] * inch,
+        web=whole["tw"] * inch,
+        flange=inch,
+        section_modulus=S * inch**3,
+        plastic_modulus=Z * inch**3,
+        weak_inertia=inch**4,
+        weak_radius=whole["ry"] * inch,
+        web_ratio=whole["h_tw"],
+        torsion_constant=whole["J"] * inch**4,
+        warping_constant=(whole["rts"] ** 2 * S) ** 2 * inch**6,
+        yield_strength=Fy * ksi,
+    )
+
+
+def _printed_moment(Lb=0.0, Cb=1.0, **printed):
+    shape = _printed_shape(**printed)
+    found = steel_moment(shape, unbraced_length=Lb * ft, moment_shape=Cb)
+    low, high = (length / ft for length in brace_lengths(shape))
+    return {
+        "Mn": found.nominal / (kip * ft),
+        "allowed": found.allowed / (kip * ft),
+        "Lp": low,
+        "Lr": high,
+    }
+
+
+for _name in ("ST-05", "ST-06", "ST-07", "ST-08"):
+    case(_name)(_printed_moment)
+
+
+@case("ST-09")
+def _():
+    shapes = [steel_shape(name) for name in ("W10x12", "W8x31", "W8x10", "W6x15", "W6x8.5")]
+    held = {one.name: steel_moment(one, unbraced_length=0.0).nominal for one in shapes}
+    return {one.name: 100 * held[one.name] / (one.yield_strength * one.plastic_modulus) for one in shapes}
+
+
+@case("ST-10")
+def _(Fy, Z, d, tw, h_tw, L):
+    shape = _printed_shape(Fy=Fy, Z=Z, S=Z, d=d, tw=tw, h_tw=h_tw)
+    counted = (1 + 0.75 + 0.75) / 3  # of the whole load, in equal parts
+    moment = steel_moment(shape, unbraced_length=0.0).allowed
+    return {
+        "P_bending": 4 * moment / (L * ft) / counted / kip,
+        "P_shear": 2 * steel_shear(shape)[0] / counted / kip,
+    }
+
+
+@case("ST-11")
+def _(Fy, b_2t, h_tw):
+    parts = lean_parts(_printed_shape(Fy=Fy, Z=1.0, S=1.0, b_2t=b_2t, h_tw=h_tw))
+    found = {f"{part}_limit": greatest for part, (_, greatest) in parts.items()}
+    return found | {f"{part}_compact": ratio <= greatest for part, (ratio, greatest) in parts.items()}
 
 
 def _sizes(names):

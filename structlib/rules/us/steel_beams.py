@@ -1,20 +1,19 @@
-"""Steel beams by allowable strength (AISC 360-16): bending by unbraced length, shear, seats and sag.
+"""Steel beams by allowable strength (AISC 360-16): every check of one, shear, seats and sag."""
 
-What a pushed flange does between its braces decides more than the section: the unbraced length goes in first.
-"""
+from math import sqrt
 
-from dataclasses import dataclass, field
-from math import pi, sqrt
-
-from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, kip  # noqa: F401  the examples use them
 from structlib.rules.check import Check, Factor, least_verified
 from structlib.rules.us.bearing import bearing_stress, plate_below
 from structlib.rules.us.inputs import check_amount, check_member_length
 from structlib.rules.us.one_number import check_one_number
+from structlib.rules.us.steel_moments import (  # noqa: F401  for callers
+    SteelMoment,
+    brace_lengths,
+    steel_moment,
+)
 from structlib.rules.us.steel_sections import (
-    check_compact,
     check_steel_section,
     check_yield,
     lean_parts,
@@ -22,144 +21,6 @@ from structlib.rules.us.steel_sections import (
     steel_known,
     steel_shape,  # noqa: F401  the examples use it
 )
-
-
-@dataclass(frozen=True, kw_only=True)
-class SteelMoment:
-    """What a steel beam carries in bending, and why.
-
-    Parameters
-    ----------
-    allowed : float
-        Allowable moment, the nominal one over 1.67 [N*mm].
-    nominal : float
-        Nominal moment [N*mm].
-    state : str
-        What ends it: ``yields``, ``rolls over after yield began`` or ``rolls over`` [-].
-    plastic_length : float
-        Unbraced length up to which it yields first, L_p [mm].
-    elastic_length : float
-        Unbraced length from which it rolls over while still elastic, L_r [mm].
-    clause : str
-        Clause [-].
-    formula : str
-        Formula that governs [-].
-    verified : str
-        How the numbers are known [-].
-
-    Examples
-    --------
-    >>> steel_moment(steel_shape("W8x18"), unbraced_length=0.0).state
-    'yields'
-    """
-
-    allowed: float = measured("moment", "allowable moment")
-    nominal: float = measured("moment", "nominal moment")
-    state: str = measured("text", "what ends it")
-    plastic_length: float = measured("length", "unbraced length L_p")
-    elastic_length: float = measured("length", "unbraced length L_r")
-    clause: str = measured("text", "clause")
-    formula: str = measured("text", "formula")
-    verified: str = field(default="recalled")
-
-
-def brace_lengths(section):
-    """Return the unbraced lengths at which a steel beam changes the way it ends.
-
-    Parameters
-    ----------
-    section : SteelSection
-        A rolled shape or a plate [-].
-
-    Returns
-    -------
-    tuple of float
-        L_p, up to which it yields first, and L_r, from which it rolls over elastic [mm, mm].
-
-    Raises
-    ------
-    BadInput
-        When it is no steel section.
-
-    Notes
-    -----
-    AISC 360-16 Eq F2-5, F2-6 for shapes; F11.1, F11.2 for plates. The twisting constant is that of the flat
-    plates of the shape, without fillets, a little on the careful side.
-
-    Examples
-    --------
-    >>> [round(length / ft, 2) for length in brace_lengths(steel_shape("W8x18"))]
-    [4.34, 13.23]
-    """
-    check_steel_section(section)
-    modulus, strength = steel_factor("modulus"), section.yield_strength
-    if section.kind == "plate":
-        one = modulus / strength * section.web**2 / section.depth
-        return steel_factor("plate_plastic") * one, steel_factor("plate_elastic") * one
-    low = steel_factor("residual_share") * strength
-    plastic = steel_factor("brace_plastic") * section.weak_radius * sqrt(modulus / strength)
-    twist = _twist(section)
-    inner = sqrt(twist**2 + steel_factor("brace_elastic_inner") * (low / modulus) ** 2)
-    elastic = steel_factor("brace_elastic") * _flange_radius(section) * modulus / low * sqrt(twist + inner)
-    return plastic, elastic
-
-
-def steel_moment(section, *, unbraced_length, moment_shape=1.0):
-    """Return the allowable moment of a steel beam about its strong axis.
-
-    Parameters
-    ----------
-    section : SteelSection
-        A compact rolled shape, or a plate on edge [-].
-    unbraced_length : float
-        Greatest distance between braces of the pushed edge; zero when it is held all along [mm].
-    moment_shape : float
-        C_b, 1 to 3; 1 is on the careful side for any diagram [-].
-
-    Returns
-    -------
-    SteelMoment
-        The moment and what ends it [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not in its range.
-    OutsideRule
-        When the shape is not compact.
-
-    Notes
-    -----
-    AISC 360-16 F2 and F11; recalled.
-
-    Examples
-    --------
-    >>> held = steel_moment(steel_shape("W8x18"), unbraced_length=0.0)
-    >>> round(held.allowed / (kip * ft), 1)
-    42.4
-    >>> round(steel_moment(steel_shape("W8x18"), unbraced_length=16 * ft).allowed / (kip * ft), 1)
-    20.3
-    """
-    check_compact(section)
-    check_member_length("unbraced length", unbraced_length)
-    check_one_number("moment shape C_b", moment_shape, low=1.0, high=3.0, hint="1 is on the careful side")
-    plastic_length, elastic_length = brace_lengths(section)
-    case = _plate_moment if section.kind == "plate" else _shape_moment
-    nominal, state, clause, formula = case(
-        section, unbraced_length, moment_shape, plastic_length, elastic_length
-    )
-    return SteelMoment(
-        allowed=nominal / steel_factor("bending_safety"),
-        nominal=nominal,
-        state=state,
-        plastic_length=plastic_length,
-        elastic_length=elastic_length,
-        clause=clause,
-        formula=formula,
-        verified=least_verified(
-            [section.verified, steel_known("modulus", "bending_safety", "brace_plastic")]
-        ),
-    )
 
 
 def steel_shear(section):
@@ -262,7 +123,7 @@ def steel_beam_checks(section, demands, *, unbraced_length, left, right, divisor
     Parameters
     ----------
     section : SteelSection
-        A compact rolled shape, or a plate [-].
+        A rolled shape, or a plate [-].
     demands : tuple of BeamDemand
         The beam solved for each combination [-].
     unbraced_length : float
@@ -288,7 +149,7 @@ def steel_beam_checks(section, demands, *, unbraced_length, left, right, divisor
 
     Notes
     -----
-    AISC 360-16 F2, F11, G2. How the web bears the push of the seat (J10) needs the fillet, and is not
+    AISC 360-16 F2, F3, F11, G2. How the web bears the push of the seat (J10) needs the fillet, and is not
     checked.
 
     Examples
@@ -399,61 +260,6 @@ def steel_conditions(section, *, unbraced_length):
 
 
 # ---- parts ------------------------------------------------------------------------------------------------
-
-
-def _twist(section):
-    """J c / (S h_o), with the twisting constant of the flat plates."""
-    between = section.depth - section.flange
-    clear = section.depth - 2 * section.flange
-    constant = (2 * section.flange_width * section.flange**3 + clear * section.web**3) / 3
-    return constant / (section.section_modulus * between)
-
-
-def _flange_radius(section):
-    """r_ts of a doubly symmetric shape: its square is I_y h_o / (2 S_x)."""
-    between = section.depth - section.flange
-    return sqrt(section.weak_inertia * between / (2 * section.section_modulus))
-
-
-def _shape_moment(section, unbraced, shape, plastic_length, elastic_length):
-    strength, modulus = section.yield_strength, steel_factor("modulus")
-    plastic = strength * section.plastic_modulus
-    if unbraced <= plastic_length:
-        return plastic, "yields", "AISC 360-16 F2.1", "M_n = F_y Z"
-    low = steel_factor("residual_share") * strength * section.section_modulus
-    if unbraced <= elastic_length:
-        along = (unbraced - plastic_length) / (elastic_length - plastic_length)
-        found = shape * (plastic - (plastic - low) * along)
-        text = "M_n = C_b (M_p - (M_p - 0.7 F_y S)(L_b - L_p) / (L_r - L_p))"
-        return min(found, plastic), "rolls over after yield began", "AISC 360-16 F2.2(b)", text
-    lean = unbraced / _flange_radius(section)
-    stress = (
-        shape * pi**2 * modulus / lean**2 * sqrt(1 + steel_factor("twist_share") * _twist(section) * lean**2)
-    )
-    return (
-        min(stress * section.section_modulus, plastic),
-        "rolls over",
-        "AISC 360-16 F2.2(c)",
-        "M_n = F_cr S, F_cr = C_b pi^2 E / (L_b / r_ts)^2 sqrt(1 + 0.078 J / (S h_o) (L_b / r_ts)^2)",
-    )
-
-
-def _plate_moment(section, unbraced, shape, plastic_length, elastic_length):
-    strength, modulus = section.yield_strength, steel_factor("modulus")
-    first = strength * section.section_modulus
-    plastic = min(strength * section.plastic_modulus, steel_factor("plate_shape_limit") * first)
-    if unbraced <= plastic_length:
-        return plastic, "yields", "AISC 360-16 F11.1", "M_n = F_y Z <= 1.6 M_y"
-    lean = unbraced * section.depth / section.web**2
-    if unbraced <= elastic_length:
-        found = shape * (
-            (steel_factor("plate_constant") - steel_factor("plate_slope") * lean * strength / modulus) * first
-        )
-        text = "M_n = C_b (1.52 - 0.274 (L_b d / t^2) F_y / E) M_y"
-        return min(found, plastic), "rolls over after yield began", "AISC 360-16 F11.2(a)", text
-    stress = steel_factor("plate_elastic") * modulus * shape / lean
-    text = "M_n = F_cr S, F_cr = 1.9 E C_b / (L_b d / t^2)"
-    return min(stress * section.section_modulus, plastic), "rolls over", "AISC 360-16 F11.2(b)", text
 
 
 def _seat_checks(section, demands, left, right):

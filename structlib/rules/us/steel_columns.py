@@ -15,6 +15,7 @@ from structlib.rules.us import factors
 from structlib.rules.us.inputs import check_amount
 from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text, length_text
 from structlib.rules.us.stability import root
+from structlib.rules.us.steel_sections import shape_names
 
 METHODS = ("AISC 360-16", "AISC 1989")
 _TALLEST = 60 * ft
@@ -85,7 +86,7 @@ def steel_post(section, *, nominal_wall=False, yield_strength=None):
     BadInput
         When the name is not known; the nearest are named.
     OutsideRule
-        When the nominal wall is asked of a tube.
+        When the nominal wall is asked of a tube, or a W or S shape as a post.
 
     Examples
     --------
@@ -93,6 +94,8 @@ def steel_post(section, *, nominal_wall=False, yield_strength=None):
     >>> round(post.area / inch**2, 2), round(post.yield_strength / ksi)
     (2.07, 35)
     """
+    if section in shape_names():
+        raise OutsideRule(f"{section} is a beam here; posts are pipe and square tube, for example NPS 3 std")
     check_choice("steel section", section, steel_sections())
     row = next(row for row in table_rows("us_steel_columns") if row["section"] == section)
     value = lambda column: in_library_units(row, column)  # noqa: E731

@@ -52,12 +52,12 @@ def steel_known(*keys):
     Returns
     -------
     str
-        A word such as ``recalled`` [-].
+        A word such as ``seen`` [-].
 
     Examples
     --------
     >>> steel_known("modulus", "bending_safety")
-    'recalled'
+    'seen'
     """
     return _FACTORS.verified(*keys)
 
@@ -92,6 +92,12 @@ class SteelSection:
         Second moment of area about the weak axis [mm4].
     weak_radius : float
         Radius of gyration about the weak axis [mm].
+    web_ratio : float
+        Web between its fillets over its thickness, h/tw as listed; zero for a plate [-].
+    torsion_constant : float
+        Twisting constant J as listed; zero for a plate [mm4].
+    warping_constant : float
+        Warping constant C_w as listed; zero for a plate [mm6].
     weight : float
         Weight by length [N/mm].
     yield_strength : float
@@ -117,6 +123,9 @@ class SteelSection:
     plastic_modulus: float = 0.0
     weak_inertia: float = 0.0
     weak_radius: float = 0.0
+    web_ratio: float = 0.0
+    torsion_constant: float = 0.0
+    warping_constant: float = 0.0
     weight: float = measured("line load", "own weight", default=0.0)
     yield_strength: float = measured("stress", "yield strength", default=0.0)
     verified: str = measured("text", "how it is known", default="recalled")
@@ -162,7 +171,7 @@ def steel_shape(name, *, yield_strength=None):
     Parameters
     ----------
     name : str
-        Name such as ``W8x18`` [-].
+        Name such as ``W8x18``; capitals and spaces make no difference [-].
     yield_strength : float
         Yield strength; 50 ksi for W shapes and 36 ksi for S shapes when None [MPa].
 
@@ -178,13 +187,15 @@ def steel_shape(name, *, yield_strength=None):
 
     Notes
     -----
-    AISC Shapes Database v15.0.
+    AISC Shapes Database v15.0 and v16.0.
 
     Examples
     --------
     >>> round(steel_shape("W8x18").inertia / inch**4, 1)
     61.9
     """
+    if isinstance(name, str):
+        name = "".join(name.split()).replace("×", "x").capitalize()
     check_choice("steel shape", name, shape_names())
     row = table_row("steel_shapes", shape=name)
     usual = steel_factor("yield_A992" if name[0] == "W" else "yield_A36")
@@ -201,6 +212,9 @@ def steel_shape(name, *, yield_strength=None):
         plastic_modulus=in_library_units(row, "plastic_modulus_in3"),
         weak_inertia=in_library_units(row, "weak_inertia_in4"),
         weak_radius=in_library_units(row, "weak_radius_in"),
+        web_ratio=row["web_ratio"],
+        torsion_constant=in_library_units(row, "torsion_constant_in4"),
+        warping_constant=in_library_units(row, "warping_constant_in6"),
         weight=in_library_units(row, "weight_plf"),
         yield_strength=check_yield(yield_strength, usual=usual),
         verified=row["verified"],
@@ -278,8 +292,7 @@ def lean_parts(section):
     Returns
     -------
     dict
-        ``flange`` and ``web`` to (ratio, greatest); the web without its fillets, a little on the careful
-        side [-].
+        ``flange`` and ``web`` to (ratio, greatest); the web between its fillets [-].
 
     Raises
     ------
@@ -303,12 +316,12 @@ def lean_parts(section):
     root = sqrt(steel_factor("modulus") / section.yield_strength)
     return {
         "flange": (section.flange_width / (2 * section.flange), steel_factor("flange_compact") * root),
-        "web": ((section.depth - 2 * section.flange) / section.web, steel_factor("web_compact") * root),
+        "web": (section.web_ratio, steel_factor("web_compact") * root),
     }
 
 
-def check_compact(section):
-    """Refuse a shape whose flange or web would buckle before it yields: its strength is not in this library.
+def check_not_slender(section):
+    """Refuse a shape whose flange buckles while still elastic or whose web is not compact.
 
     Parameters
     ----------
@@ -323,25 +336,30 @@ def check_compact(section):
     Raises
     ------
     OutsideRule
-        When the shape is not compact.
+        When a part of the shape is too lean.
 
     Notes
     -----
-    AISC 360-16 Table B4.1b; noncompact shapes go by F3, which is left out.
+    AISC 360-16 Table B4.1b. Every shape listed passes: flanges that are not compact go by F3; slender ones
+    (F3.2(b)) and webs that are not compact (F4, F5) are left out.
 
     Examples
     --------
-    >>> check_compact(steel_shape("W8x18")).name
-    'W8x18'
+    >>> check_not_slender(steel_shape("W8x31")).name
+    'W8x31'
     """
     check_steel_section(section)
     if section.kind == "plate":
         return section
-    for part, (ratio, greatest) in lean_parts(section).items():
-        if ratio > greatest:
+    greatest = {
+        "flange": steel_factor("flange_noncompact") * sqrt(steel_factor("modulus") / section.yield_strength),
+        "web": lean_parts(section)["web"][1],
+    }
+    for part, (ratio, _) in lean_parts(section).items():
+        if ratio > greatest[part]:
             raise OutsideRule(
-                f"the {part} of {section.name} is too lean for the rule of compact shapes: {ratio:.2f} over "
-                f"{greatest:.2f} (AISC 360-16 Table B4.1b); take a heavier shape, for example W8x18"
+                f"the {part} of {section.name} is too lean for the rules here: {ratio:.2f} over "
+                f"{greatest[part]:.2f} (AISC 360-16 Table B4.1b); take a heavier shape, for example W8x18"
             )
     return section
 
