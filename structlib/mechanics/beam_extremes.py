@@ -129,13 +129,18 @@ def find_extremes(pieces):
 
     Examples
     --------
-    >>> find_extremes([(0.0, 800.0, 2e12, 0.0, 0.0, 5.0, *4 * [0.0], 4000.0, 0.0, 0.0)]).moment
+    >>> find_extremes([(0.0, 800.0, 2e12, 0.0, 0.0, 5.0, *4 * [0.0], 4000.0, 0.0, 0.0, 0.0)]).moment
     Extreme(value=4000.0, position=800.0)
     """
     shears, moments, slopes, deflections = [], [], [], []
     for piece in pieces:
-        start, end, _, _, _, v0, m0, s0, y0, v1, m1, s1, y1 = piece
+        start, end, ei, load, rate, v0, m0, s0, y0, v1, m1, s1, y1, spread = piece
         turns = _shear_turns(piece, shears, moments)
+        if spread and load or spread and rate:  # the load curves the axis too, as if the moment were greater
+            end_moment = m1 + spread * (load + rate * (end - start))
+            curving = v0 + spread * rate, m0 + spread * load, s0, y0, v1, end_moment, s1, y1
+            piece = (start, end, ei, load, rate, *curving, spread)
+            turns = _shear_turns(piece, [], [])
         flats = _moment_turns(piece, turns, slopes)
         _slope_turns(piece, flats, deflections)
         shears += (v0, start), (v1, end)
@@ -179,7 +184,7 @@ def _shear_turns(piece, shears, moments):
 
 def _moment_turns(piece, turns, slopes):
     """Note the slope where the moment is zero; return those places as (t, slope)."""
-    start, end, ei, load, rate, shear, moment, slope, _, _, end_moment, _, _ = piece
+    start, end, ei, load, rate, shear, moment, slope, _, _, end_moment, *_ = piece
     flats = []
     a, at_a = 0.0, moment
     for b, at_b in (*turns, (end - start, end_moment)):
@@ -194,7 +199,7 @@ def _moment_turns(piece, turns, slopes):
 
 def _slope_turns(piece, flats, deflections):
     """Note the deflection where the slope is zero."""
-    start, end, ei, load, rate, shear, moment, slope, y, _, _, end_slope, _ = piece
+    start, end, ei, load, rate, shear, moment, slope, y, _, _, end_slope, *_ = piece
     a, at_a = 0.0, slope
     for b, at_b in (*flats, (end - start, end_slope)):
         if at_a < 0 < at_b or at_b < 0 < at_a:  # between zeros of the moment it only rises or falls

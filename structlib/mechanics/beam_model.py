@@ -213,6 +213,8 @@ class Beam:
         What loads the beam, in any order [-].
     hinges : tuple of float
         Places where the beam is joined without stiffness, such as a splice [mm].
+    shear_stiffness : float or None
+        G times the shear area of the whole beam; None where shear makes no sag of its own [N].
 
     Raises
     ------
@@ -231,6 +233,7 @@ class Beam:
     supports: tuple
     loads: tuple = ()
     hinges: tuple = ()
+    shear_stiffness: float | None = None
 
     def __post_init__(self):
         length = self.length
@@ -249,6 +252,11 @@ class Beam:
         _check_on_beam(self.supports, self.loads, length)
         if type(self.hinges) is not tuple or self.hinges:
             object.__setattr__(self, "hinges", _checked_hinges(self.hinges, self))
+        if self.shear_stiffness is not None:
+            hint = "for example shear modulus * 5/6 of the area; None for bending alone"
+            limits = (0, GREATEST_STIFFNESS, "N", hint, False)
+            stiffness = _one_number("shear stiffness", self.shear_stiffness, *limits)
+            object.__setattr__(self, "shear_stiffness", stiffness)
 
     def stiffness_pieces(self):
         """Stretches of equal stiffness from left to right.

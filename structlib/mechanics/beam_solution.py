@@ -102,6 +102,8 @@ class Piece(NamedTuple):
         Slope just inside the right end [-].
     end_deflection : float
         Deflection at the right end [mm].
+    shear_spread : float
+        EI over the shear stiffness; zero where shear makes no sag of its own [mm^2].
 
     Examples
     --------
@@ -122,10 +124,12 @@ class Piece(NamedTuple):
     end_moment: float
     end_slope: float
     end_deflection: float
+    shear_spread: float = 0.0
 
 
 # The four polynomials of a piece; t runs from its left end. Floats and arrays pass through.
-# V' = -w, M' = V, EI * slope' = -M, deflection' = slope.
+# V' = -w, M' = V, EI * slope' = -(M + spread * w), deflection' = slope: where shear makes sag of its own,
+# the slope is that of the beam's axis, which steps at a point load, and the load itself curves the axis.
 
 
 def _shear(piece, t):
@@ -137,13 +141,23 @@ def _moment(piece, t):
 
 
 def _slope(piece, t):
-    inner = piece.shear / 2 - t * (piece.load / 6 + t * piece.load_rate / 24)
-    return piece.slope - t * (piece.moment + t * inner) / piece.bending_stiffness
+    moment, shear = _curving(piece)
+    inner = shear / 2 - t * (piece.load / 6 + t * piece.load_rate / 24)
+    return piece.slope - t * (moment + t * inner) / piece.bending_stiffness
 
 
 def _deflection(piece, t):
-    inner = piece.shear / 6 - t * (piece.load / 24 + t * piece.load_rate / 120)
-    return piece.deflection + t * (piece.slope - t * (piece.moment / 2 + t * inner) / piece.bending_stiffness)
+    moment, shear = _curving(piece)
+    inner = shear / 6 - t * (piece.load / 24 + t * piece.load_rate / 120)
+    return piece.deflection + t * (piece.slope - t * (moment / 2 + t * inner) / piece.bending_stiffness)
+
+
+def _curving(piece):
+    """Moment and shear at the left end with what the load adds to the curve of the axis."""
+    return (
+        piece.moment + piece.shear_spread * piece.load,
+        piece.shear + piece.shear_spread * piece.load_rate,
+    )
 
 
 @dataclass(frozen=True)
@@ -324,7 +338,7 @@ class Solution:
                 x = np.union1d(x, inside)
             t = x - piece.start
             row = np.array([x, _shear(piece, t), _moment(piece, t), _slope(piece, t), _deflection(piece, t)])
-            row[1:, -1] = piece[-4:]
+            row[1:, -1] = piece.end_shear, piece.end_moment, piece.end_slope, piece.end_deflection
             rows.append(row)
         return Points(*np.concatenate(rows, axis=1))
 

@@ -69,8 +69,14 @@ def solve(beam):
         _simple_span(places, first, last, forces, couples, intensity, rate, stiffness)
         for (first, _, _), (last, _, _) in zip(joints, joints[1:])
     ]
+    if beam.shear_stiffness is not None:
+        spans = [
+            _gives_to_shear(span, sum(couples[first : last + (last == len(places) - 1)]), beam.shear_stiffness)
+            for span, (first, _, _), (last, _, _) in zip(spans, joints, joints[1:])
+        ]
     lifted, state = _settle(beam, joints, spans)
-    pieces = _pieces(places, joints, spans, state, (forces, couples, intensity, rate, stiffness))
+    given = 0.0 if beam.shear_stiffness is None else 1 / beam.shear_stiffness
+    pieces = _pieces(places, joints, spans, state, (forces, couples, intensity, rate, stiffness), given)
     return Solution(beam, _reactions(beam, joints, state, lifted), pieces)
 
 
@@ -184,6 +190,17 @@ def _simple_span(places, first, last, forces, couples, intensity, rate, stiffnes
     return length, near, cross, far, left_slope, right_slope, left_push, right_shear
 
 
+def _gives_to_shear(span, couples, shear_stiffness):
+    """The same span with shear: its ends turn by V / (G A) more, so that the axis still meets its joints.
+
+    A push that grows along the span leaves the end turns as they are; end moments and couples do not.
+    """
+    length, near, cross, far, left_slope, right_slope, left_push, right_shear = span
+    give = 1 / (shear_stiffness * length)
+    turned = left_slope + give * couples, right_slope - give * couples
+    return length, near + give, cross - give, far + give, *turned, left_push, right_shear
+
+
 # ---- which supports carry ----
 
 
@@ -290,8 +307,8 @@ def _loose_sentence(loose, beam):
 # ---- the answer ----
 
 
-def _pieces(places, joints, spans, state, loads):
-    """The exact polynomial of each piece, span by span from its left joint."""
+def _pieces(places, joints, spans, state, loads, given):
+    """The exact polynomial of each piece, span by span; ``given`` is how much a unit of shear tilts the axis."""
     moments, sinks, _, _ = state
     forces, couples, intensity, rate, stiffness = loads
     pieces = []
@@ -301,7 +318,7 @@ def _pieces(places, joints, spans, state, loads):
         moment, end_moment = moments[s]
         tilt = (sinks[s + 1] - sinks[s]) / length
         shear = left_shear + (end_moment - moment) / length
-        slope = tilt + near * moment + cross * end_moment + left_slope
+        slope = tilt + near * moment + cross * end_moment + left_slope + given * shear
         sink = sinks[s]
         end_slope = tilt - cross * moment - far * end_moment - right_slope
         if last == end_of_beam:
@@ -310,16 +327,19 @@ def _pieces(places, joints, spans, state, loads):
             start, end = places[j], places[j + 1]
             h = end - start
             ei, w, r = stiffness[j], intensity[j], rate[j]
+            spread = given * ei
             shear -= forces[j]
+            slope -= given * forces[j]
             moment += couples[j]
             before = (start, end, ei, w, r, shear, moment, slope, sink)
-            sink += h * (slope - h * (moment / 2 + h * (shear / 6 - h * (w / 24 + h * r / 120))) / ei)
-            slope -= h * (moment + h * (shear / 2 - h * (w / 6 + h * r / 24))) / ei
+            m, v = moment + spread * w, shear + spread * r
+            sink += h * (slope - h * (m / 2 + h * (v / 6 - h * (w / 24 + h * r / 120))) / ei)
+            slope -= h * (m + h * (v / 2 - h * (w / 6 + h * r / 24))) / ei
             moment += h * (shear - h * (w / 2 + h * r / 6))
             shear -= h * (w + h * r / 2)
             if j == last - 1:  # known there without the rounding gathered on the way
-                moment, slope, sink = end_moment, end_slope, sinks[s + 1]
-            pieces.append(Piece._make((*before, shear, moment, slope, sink)))
+                moment, slope, sink = end_moment, end_slope + given * shear, sinks[s + 1]
+            pieces.append(Piece._make((*before, shear, moment, slope, sink, spread)))
     return tuple(pieces)
 
 

@@ -8,6 +8,7 @@ lifting it out means bending the member the other way. How fast one lifts change
 wood gives way while it is held is outside these formulas.
 """
 
+from dataclasses import replace
 from typing import NamedTuple
 
 from structlib.ground.refusals import BadInput, check_number, is_symbolic
@@ -396,7 +397,7 @@ def _check_jack(beam, jack_position, most_lift):
 
 
 def _on(beam, supports):
-    return Beam(beam.length, beam.bending_stiffness, supports, beam.loads, beam.hinges)
+    return replace(beam, supports=supports)
 
 
 def _straight(beam, jack_position, hung, lifted):

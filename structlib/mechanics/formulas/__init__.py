@@ -73,5 +73,6 @@ from .simple_uniform import (  # noqa: F401
 from .stress import (  # noqa: F401
     bending_stiffness,
     bending_stress,
+    rectangle_shear_stiffness,
     rectangle_shear_stress,
 )

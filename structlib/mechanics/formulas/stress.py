@@ -65,6 +65,35 @@ def rectangle_shear_stress(*, shear, width, depth):
     return 3 * shear / (2 * width * depth)
 
 
+def rectangle_shear_stiffness(*, shear_modulus, area):
+    """Resistance of a solid rectangle to being slid: shear modulus times five sixths of the area.
+
+    Parameters
+    ----------
+    shear_modulus : float or numpy.ndarray or sympy.Expr
+        Shear modulus, G [MPa].
+    area : float or numpy.ndarray or sympy.Expr
+        Area of the section [mm^2].
+
+    Returns
+    -------
+    float or numpy.ndarray or sympy.Expr
+        Shear stiffness, G A_s [N].
+
+    Raises
+    ------
+    BadInput
+        When a value is not a number, or a length or stiffness is not positive.
+
+    Examples
+    --------
+    >>> rectangle_shear_stiffness(shear_modulus=4.0, area=3.0)
+    10.0
+    """
+    _check_positive(shear_modulus=shear_modulus, area=area)
+    return 5 * shear_modulus * area / 6
+
+
 def bending_stiffness(*, modulus, inertia):
     """Resistance of a member to being curved: modulus of elasticity times moment of inertia.
 
