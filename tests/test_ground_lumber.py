@@ -96,7 +96,9 @@ def test_generic_lvl_is_marked_and_does_not_flatter():
         found = lumber.lvl(row["grade"])
         assert found.bending == pytest.approx(float(row["Fb_psi"]) * PSI)
         assert found.modulus == pytest.approx(float(row["E_psi"]) * PSI)
-        assert found.modulus_stability == pytest.approx(1.03 * found.modulus * (1 - 1.645 * 0.10) / 1.66)
+        # E is taken as shear-free, so the 1.03 for an apparent E has no place (NDS 2018 Appendix D)
+        assert found.modulus_stability == pytest.approx(found.modulus * (1 - 1.645 * 0.10) / 1.66)
+        assert found.shear_modulus == pytest.approx(found.modulus / 16) and found.stability_verified == "recalled"
         assert found.verified == "recalled" and "generic" in found.name and "computed" in found.size_note
         assert found.greatest_depth_factor == 1 and found.reference_depth == pytest.approx(304.8)
 
@@ -111,7 +113,30 @@ def test_user_lvl_keeps_what_was_entered():
     assert (found.source, found.verified) == (MINE["source"], "seen")
 
 
+def test_the_least_modulus_of_lvl_is_the_reports_else_computed_by_what_e_is():
+    """A maker prints 1,016,535 psi beside 2.0e6; with 1.03 on a shear-free E it came out 2 % above that."""
+    printed = lumber.user_lvl(**MINE, modulus_stability=1_016_535 * psi)
+    assert (printed.modulus_stability, printed.stability_verified) == (1_016_535 * psi, "seen")
+    free, apparent = lumber.user_lvl(**MINE), lumber.user_lvl(**MINE, modulus_kind="apparent")
+    assert free.modulus_stability / psi == pytest.approx(2e6 * 0.8355 / 1.66)  # 1,006,627 psi
+    assert free.modulus_stability < printed.modulus_stability
+    assert apparent.modulus_stability / psi == pytest.approx(1.03 * 2e6 * 0.8355 / 1.66)
+    assert free.stability_verified == apparent.stability_verified == "recalled"
+
+
+def test_an_apparent_modulus_sags_as_it_was_measured_and_more_on_a_short_deep_span():
+    """Over 21 depths both kinds of E say the same (NDS 2018 Appendix F); at 8 depths shear adds 24 % to a free E."""
+    def sag(wood, ratio):  # over that of bending alone with E = 2.0e6 psi
+        return 2e6 * psi / wood.modulus * (1 + 0.96 * wood.modulus / wood.shear_modulus / ratio**2)
+    free, apparent = lumber.user_lvl(**MINE), lumber.user_lvl(**MINE, modulus_kind="apparent")
+    assert sag(apparent, 21) == pytest.approx(1.0, abs=0.006)
+    assert sag(free, 8) == pytest.approx(1.24) and sag(apparent, 8) == pytest.approx(1.24 / 1.03)
+
+
 @pytest.mark.parametrize("change, words", [
+    (dict(modulus_kind="true"), "modulus kind"),
+    (dict(modulus_stability=2.1e6 * psi), "Emin must be"),
+    (dict(modulus_stability=0.0), "Emin must be"),
     (dict(source=""), "source of the LVL values is missing"),
     (dict(source=None), "source of the LVL values is missing"),
     (dict(name=" "), "name of the LVL values is missing"),

@@ -3,10 +3,13 @@
 from functools import partial
 
 from .material import Material, check_design_stress, stability_modulus
-from .refusals import BadInput, check_number
+from .refusals import BadInput, check_choice, check_number
 from .showing import show
-from .tables import in_library_units, table_row
+from .tables import in_library_units, table_row, table_value
 from .units import ft, inch, pcf, psi
+
+#: What a modulus of elasticity counts: bending alone, or with the shear of a slender test beam in it.
+MODULUS_KINDS = ("shear-free", "apparent")
 
 
 def lvl(grade):
@@ -43,13 +46,15 @@ def lvl(grade):
         modulus=value("E_psi"), modulus_stability=stability_modulus(value("E_psi"), engineered=True),
         specific_gravity=None, weight_density=value("weight_pcf"),
         source=row["source"], verified=row["verified"],
-        size_note="generic planning values; the maker's evaluation report governs; Emin is computed from E",
-        depth_exponent=row["depth_exponent"], reference_depth=value("reference_depth_in"),
+        size_note="generic planning values; the maker's evaluation report governs; E is taken as shear-free, "
+        "G and Emin are computed from it (recalled)",
+        shear_modulus=_shear_modulus(value("E_psi")), stability_verified="recalled", depth_exponent=row["depth_exponent"], reference_depth=value("reference_depth_in"),
         greatest_depth_factor=row["greatest_depth_factor"], note=row["note"])
 
 
 def user_lvl(*, bending, shear, bearing, modulus, depth_exponent, name, source, compression=None,
-             tension=None, reference_depth=12 * inch, weight_density=None, greatest_depth_factor=None):
+             tension=None, reference_depth=12 * inch, weight_density=None, greatest_depth_factor=None,
+             modulus_kind="shear-free", modulus_stability=None):
     """Take laminated veneer lumber values that the user reads from the maker's evaluation report.
 
     Parameters
@@ -78,16 +83,25 @@ def user_lvl(*, bending, shear, bearing, modulus, depth_exponent, name, source, 
         Weight, more than 0 to 100 lb/ft3; None for the usual 42 lb/ft3 [N/mm3].
     greatest_depth_factor : float
         Most that the depth factor may be, 1 to 2; None where the report sets no limit [-].
+    modulus_kind : str
+        What the report's E is: 'shear-free' (true), also where not told, or 'apparent' [-].
+    modulus_stability : float
+        Emin of the report, less than E; None where it gives none: then it is computed from E [MPa].
 
     Returns
     -------
     Material
-        The values, marked as seen in that report; Emin is computed from E [-].
+        The values, marked as seen in that report; G, and Emin where not given, are recalled [-].
 
     Raises
     ------
     BadInput
         When the report is not named or a value is not a number in its range.
+
+    Notes
+    -----
+    An apparent E holds the shear of a slender beam, so 1.03 of it counts as shear-free (NDS 2018 Appendix F);
+    shear-free is the careful guess. Shear then adds to every sag, with G of E/16.
 
     Examples
     --------
@@ -112,13 +126,25 @@ def user_lvl(*, bending, shear, bearing, modulus, depth_exponent, name, source, 
         weight_density = in_library_units(table_row("dead_loads", category="density", item="LVL"), "value")
     check_number("weight density", weight_density, low=0, high=100 * pcf, low_allowed=False,
                  shown=lambda weight: show(weight, "weight density"), hint="for example 42*pcf")
+    if check_choice("modulus kind", modulus_kind, MODULUS_KINDS) == "apparent":
+        modulus = modulus * table_value("us_factors", "stability_modulus_shear_free")
+    from_report = modulus_stability is not None
+    if from_report:
+        check_number("Emin", modulus_stability, low=0, high=modulus, low_allowed=False,
+                     shown=lambda stress: show(stress, "stress"), hint="for example 1.0e6*psi")
     if greatest_depth_factor is not None:
         check_number("greatest depth factor", greatest_depth_factor, low=1, high=2, hint="for example 1.1")
     return Material(
         kind="lvl", species="LVL", grade=name, name=name, bending=bending, tension=tension, shear=shear,
         bearing=bearing, compression=compression, modulus=modulus,
-        modulus_stability=stability_modulus(modulus, engineered=True), specific_gravity=None,
-        weight_density=weight_density, source=source, verified="seen",
-        size_note="values entered from the evaluation report; Emin is computed from E",
+        modulus_stability=modulus_stability if from_report else stability_modulus(modulus, engineered=True),
+        stability_verified="seen" if from_report else "recalled", shear_modulus=_shear_modulus(modulus),
+        specific_gravity=None, weight_density=weight_density, source=source, verified="seen",
+        size_note=f"values entered from the evaluation report, E as {modulus_kind}; "
+        f"G {'is' if from_report else 'and Emin are'} computed from E (recalled)",
         depth_exponent=depth_exponent, reference_depth=reference_depth,
         greatest_depth_factor=greatest_depth_factor)
+
+
+def _shear_modulus(modulus):
+    return modulus / table_value("us_factors", "lvl_modulus_over_shear_modulus")

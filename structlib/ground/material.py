@@ -34,7 +34,7 @@ class Material:
     compression : float
         Compression along the grain Fc; None where not given [MPa].
     modulus : float
-        Modulus of elasticity E, for deflection [MPa].
+        Modulus of elasticity E, for deflection; shear-free where a shear modulus stands beside it [MPa].
     modulus_stability : float
         Lower modulus Emin, for buckling [MPa].
     specific_gravity : float
@@ -59,6 +59,10 @@ class Material:
         Most that the depth factor may be; None for no limit [-].
     note : str
         What else the data file says about the values, for example low confidence [-].
+    shear_modulus : float
+        Shear modulus G, with which shear adds to a sag; None where E holds that part already [MPa].
+    stability_verified : str
+        How Emin is known; empty where it is known as the other values are [-].
 
     Examples
     --------
@@ -90,6 +94,8 @@ class Material:
     tabulated_depth: float | None = measured("text", "nominal depth of the values", default=None)
     greatest_depth_factor: float | None = measured("text", "most that the depth factor may be", default=None)
     note: str = measured("text", "note", default="")
+    shear_modulus: float | None = measured("stress", "shear modulus G", default=None)
+    stability_verified: str = measured("text", "how Emin is known", default="")
 
 
 def wood_weight_density(specific_gravity, moisture_percent=15):
@@ -136,7 +142,7 @@ def stability_modulus(modulus, *, engineered=False):
     modulus : float
         Modulus of elasticity, more than 0 to 5,000,000 psi [MPa].
     engineered : bool
-        True for structural composite lumber (variation 0.10), False for sawn lumber (0.25) [-].
+        True for structural composite lumber (variation 0.10, E shear-free), False for sawn lumber (0.25) [-].
 
     Returns
     -------
@@ -150,7 +156,8 @@ def stability_modulus(modulus, *, engineered=False):
 
     Notes
     -----
-    Source: NDS 2018 Appendix D: 1.03 E (1 - 1.645 COVE) / 1.66.
+    Source: NDS 2018 Appendix D: 1.03 E (1 - 1.645 COVE) / 1.66. The 1.03 takes the shear part out of an
+    apparent E, so a shear-free E goes without it.
 
     Examples
     --------
@@ -160,7 +167,7 @@ def stability_modulus(modulus, *, engineered=False):
     check_design_stress("modulus", modulus, greatest=5e6 * psi)
     variation = table_value("us_factors", f"modulus_variation_{'engineered' if engineered else 'sawn'}")
     quantile = table_value("us_factors", "stability_modulus_quantile")
-    shear_free = table_value("us_factors", "stability_modulus_shear_free")
+    shear_free = 1.0 if engineered else table_value("us_factors", "stability_modulus_shear_free")
     safety = table_value("us_factors", "stability_modulus_safety")
     return shear_free * modulus * (1 - quantile * variation) / safety
 

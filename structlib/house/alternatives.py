@@ -180,7 +180,8 @@ def check_flitch(job, beam, rulebook, *, limit="0.60 Fy", plate_bears=False, bol
     Wood and plate have the same curved shape, so the wood under its share of the load sags as both do under
     all. A hole counts where the moment peaks. The plate is checked on the first day and after years, when
     the wood has crept under the load that stays and the plate has more of it; the worse of both is named.
-    Where the bolts at the ends are outside their rule, no verdict on shear stands.
+    Where the bolts at the ends are outside their rule, no verdict on shear stands. Plies of LVL sag by shear
+    as if no plate helped them there.
 
     Examples
     --------
@@ -307,6 +308,7 @@ def check_steel(job, section, rulebook):
     member = SimpleNamespace(
         weight_per_length=section.weight,
         bending_stiffness=section.bending_stiffness,
+        shear_stiffness=None,
         material=None,
         wet=False,
     )

@@ -438,12 +438,14 @@ def demands_on(job, member, rulebook):
     ['D', 'D + L']
     """
     span, own = job.span, member.weight_per_length
-    stiffness = member.bending_stiffness * rulebook.modulus_factor(member.material, wet=member.wet)
+    lowered = rulebook.modulus_factor(member.material, wet=member.wet)
+    stiffness, slides = member.bending_stiffness * lowered, member.shear_stiffness
+    slides = None if slides is None else slides * lowered
     supports = (Support(0.0), Support(span))
 
     def solved(combination, keep):
         loads = factored_loads(job, combination, own_weight=own, keep=keep)
-        return loads, solve(Beam(span, stiffness, supports, loads))
+        return loads, solve(Beam(span, stiffness, supports, loads, shear_stiffness=slides))
 
     demands, lasting_cache, even = [], {}, evenly_loaded(job)
     for combination in rulebook.combinations({typed.load_type for typed in job.loads}):

@@ -20,6 +20,7 @@ from structlib.house.inputs import (
     check_whole_number,
 )
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
+from structlib.mechanics.formulas import rectangle_shear_stiffness
 from structlib.mechanics.resultants import load_between
 from structlib.rules.check import Combination
 
@@ -28,7 +29,8 @@ from structlib.rules.check import Combination
 class Rack:
     """The candidates as columns. Rows of one material stand together.
 
-    ``materials`` are the woods, ``starts`` the first row of each. Lengths in mm.
+    ``materials`` are the woods, ``starts`` the first row of each. Lengths in mm. ``shear_spread`` is EI over
+    the shear stiffness, mm2: what shear adds to a sag; zero where E holds that part.
     """
 
     materials: tuple
@@ -44,6 +46,7 @@ class Rack:
     weight: Any
     depth_values: Any
     depth_index: Any
+    shear_spread: Any
 
     def rows_of(self, number):
         """Return the rows of one material.
@@ -230,10 +233,12 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
             "no piece fits the space given; allow more depth or width, for example a greatest depth of 12 in"
         )
     ply_width, depth, count = (numpy.concatenate(column) for column in zip(*columns))
-    modulus, density = numpy.empty(total), numpy.empty(total)
+    modulus, density, give = numpy.empty(total), numpy.empty(total), numpy.zeros(total)
     for number, material in enumerate(materials):
         rows = slice(starts[number], (starts + [total])[number + 1])
         modulus[rows], density[rows] = material.modulus, material.weight_density
+        if material.shear_modulus is not None:
+            give[rows] = 1 / rectangle_shear_stiffness(shear_modulus=material.shear_modulus, area=1.0)
     from structlib.ground.sections import rectangle_area, rectangle_inertia, rectangle_section_modulus
 
     width = ply_width * count
@@ -253,6 +258,7 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
         density * area,
         depth_values,
         depth_index,
+        modulus * inertia / area * give,
     )
 
 
@@ -599,16 +605,24 @@ def rack_demand(job, rack, combination, rulebook):
     """
     span, supports = job.span, (Support(0.0), Support(job.span))
 
-    def solved(loads):
-        return solve(Beam(span, 1.0, supports, tuple(loads)))
+    def solved(loads, spread=0.0):
+        slides = 1 / spread if spread else None
+        return solve(Beam(span, 1.0, supports, tuple(loads), shear_stiffness=slides))
+
+    spreads, spread_index = numpy.unique(rack.shear_spread, return_inverse=True)
+
+    def sag(loads):
+        """Greatest sag with EI of 1; candidates of one depth and wood have the same part from shear in it."""
+        peaks = [abs(solved(loads, float(spread)).extremes.deflection.value) for spread in spreads]
+        return numpy.array(peaks)[spread_index]
 
     loads = factored_loads(job, combination, own_weight=0.0, keep=lambda load_type: True)
     passing = factored_loads(job, combination, own_weight=0.0, keep=lambda load_type: load_type != "dead")
-    all_of_it, come_and_go = solved(loads), solved(passing)
-    one = solved([LineLoad(0.0, span, 1.0)])
+    all_of_it, unit_load = solved(loads), [LineLoad(0.0, span, 1.0)]
+    one, own_sag = solved(unit_load), sag(unit_load)
     own = rack.weight * combination.factor("dead")
     staying = factored_loads(job, combination, own_weight=0.0, keep=lambda load_type: load_type == "dead")
-    lasting = abs(solved(staying).extremes.deflection.value) + own * abs(one.extremes.deflection.value)
+    lasting = sag(staying) + own * own_sag
     stiffness = rack.stiffness * _modulus_factors(rack, rulebook, job.wet)
     left = all_of_it.reactions[0].force + own * one.reactions[0].force
     right = all_of_it.reactions[-1].force + own * one.reactions[-1].force
@@ -625,8 +639,7 @@ def rack_demand(job, rack, combination, rulebook):
     left_part = _part_left_out(job, rack, rulebook, spread, own, end="left")
     right_part = _part_left_out(job, rack, rulebook, spread, own, end="right")
     moment = abs(all_of_it.extremes.moment.value) + own * abs(one.extremes.moment.value)
-    total = abs(all_of_it.extremes.deflection.value) + own * abs(one.extremes.deflection.value)
-    variable = abs(come_and_go.extremes.deflection.value)
+    total, variable = sag(loads) + own * own_sag, sag(passing)
     return RackDemand(
         combination,
         moment,

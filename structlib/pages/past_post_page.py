@@ -163,7 +163,12 @@ class PastPostPage(Page):
         if kind in _PAST and values["post_live"]:
             groups.append((PointLoad(length, values["post_live"]),))
             names.append(_ABOVE)
-        bare = Beam(length, stiffness, supports)
+        slides = None
+        if material.shear_modulus is not None:
+            slides = formulas.rectangle_shear_stiffness(
+                shear_modulus=material.shear_modulus, area=section["area"]
+            )
+        bare = Beam(length, stiffness, supports, shear_stiffness=slides)
         dead = replace(bare, loads=tuple(always))
         state = _State(
             kind,

@@ -1,6 +1,6 @@
 """When do plies share the load? A sister, a beam on a beam, a plate between: who takes what, and the stress."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy
@@ -167,8 +167,9 @@ class UnlikePliesPage(Page):
             "shares": tuple(zip(("old", "new"), shares)),
             "stresses": tuple(stresses),
         }
+        slides = _slides(common["new"], shares[1])
         if kind != "partial":
-            return Case(**common, **_shape(span, load, stiffness))
+            return Case(**common, **_shape(span, load, stiffness, slides))
         start = span * (1 - values["length"]) / 2
         pieces_ = stepped_stiffness(
             span=span, start=start, end=span - start, outside=base.bending_stiffness, inside=stiffness
@@ -182,7 +183,7 @@ class UnlikePliesPage(Page):
         )
         return Case(
             **common,
-            **_shape(span, load, pieces_),
+            **_shape(span, load, pieces_, slides),
             helped=(start, span - start),
             groups=(start + 0.02 * span, inner, span - inner, span - start - 0.02 * span),
             cut_moment=formulas.simple_uniform_moment_at(**at, position=start),
@@ -198,7 +199,9 @@ class UnlikePliesPage(Page):
         gap = bottom.centre - top.centre
         couple = seam_force(top, bottom, moment=moment, joined=joined) * gap / moment
         upper, lower = partly_joined_stress(top, bottom, moment=moment, joined=joined)
-        shape = _shape(values["span"], values["load"], stiffness)
+        share = top.bending_stiffness / (top.bending_stiffness + bottom.bending_stiffness)
+        wide = (new[0], base.width, *new[2:])
+        shape = _shape(values["span"], values["load"], stiffness, _slides(wide, share))
         return Case(
             **common,
             **shape,
@@ -568,14 +571,23 @@ def _piece(key, depth):
     return min(pieces(key), key=lambda piece: abs(piece[0] - depth))
 
 
-def _shape(span, load, stiffness):
-    """Places, sag and end slope of the simple beam, stepped or not."""
-    solution = solve(Beam(span, stiffness, (Support(0.0), Support(span)), (LineLoad(0.0, span, load),)))
+def _slides(piece, share):
+    """Shear stiffness of all, where LVL sags by shear under its share as if alone; None without LVL."""
+    if piece is None or piece[3].shear_modulus is None:
+        return None
+    area = piece[0] * piece[1]
+    return formulas.rectangle_shear_stiffness(shear_modulus=piece[3].shear_modulus, area=area) / share
+
+
+def _shape(span, load, stiffness, slides=None):
+    """Places and sag of the simple beam, stepped or not, and how far its ends turn by bending."""
+    beam = Beam(span, stiffness, (Support(0.0), Support(span)), (LineLoad(0.0, span, load),))
+    bent, solution = solve(beam), solve(replace(beam, shear_stiffness=slides))
     x = numpy.linspace(0.0, span, 33)
     return {
         "x": tuple(float(place) for place in x),
         "sag": tuple(float(value) for value in solution.deflection(x)),
-        "end_slope": abs(float(solution.slope(0.0))),
+        "end_slope": abs(float(bent.slope(0.0))),
     }
 
 

@@ -157,6 +157,15 @@ class BeamMember:
         return self.material.modulus * self.inertia
 
     @property
+    def shear_stiffness(self):
+        """Shear modulus times shear area; None where the modulus of elasticity holds the shear part [N]."""
+        from structlib.mechanics.formulas import rectangle_shear_stiffness
+
+        if self.material.shear_modulus is None:
+            return None
+        return rectangle_shear_stiffness(shear_modulus=self.material.shear_modulus, area=self.area)
+
+    @property
     def weight_per_length(self):
         """Own weight of all plies together [N/mm]."""
         return self.material.weight_density * self.area

@@ -133,6 +133,12 @@ def by_hand(job, choice):
     span = job.clear_width + (job.left.length + job.right.length) / 2
     own = wood.weight_density * width * depth
     ei = wood.modulus * wet["modulus"] * width * depth**3 / 12
+    # LVL: E is shear-free, so 6/5 M / (G A) comes on top, with G of E/16; sawn lumber's E holds that part
+    slides = 1.2 * 16 * ei / (wood.modulus * width * depth) if wood.kind == "lvl" else 0.0
+
+    def sagging(moment, bent):  # times EI
+        return lambda x: bent(x) + slides * moment(x)
+
     even = all(isinstance(one.load, LineLoad) for one in job.loads)
     present = {one.load_type for one in job.loads} | {"dead"}
     found = {}
@@ -161,7 +167,7 @@ def by_hand(job, choice):
             )
 
         evens, points = loads(present)
-        left, right, moment, sag = simple_beam(span, evens, points)
+        left, right, moment, bent = simple_beam(span, evens, points)
         # bending: f_b = M / S against F_b with its factors (NDS 2018 3.3.1)
         allowed = bending_value(
             wood, choice.ply_width, depth, choice.plies, job.unbraced_length, time, wet, even
@@ -186,13 +192,13 @@ def by_hand(job, choice):
                     keep(f"bearing, {name} seat, plate", stress / (seat.below_bearing * wet["bearing"]))
                 # least seat: IRC R502.6
                 keep(f"seat length, {name}", (3 if seat.below == "masonry" else 1.5) * inch / seat.length)
-        total, low = peak(sag, span)
+        total, low = peak(sagging(moment, bent), span)
         keep("sag under all load", total / ei / (span / TOTAL_LIMIT[job.use.supports]))
-        variable = simple_beam(span, *loads(present - {"dead"}))[3]
+        variable = sagging(*simple_beam(span, *loads(present - {"dead"}))[2:])
         if set(factors) - {"dead"}:
             keep("sag under live load", peak(variable, span)[0] / ei / (span / LIVE_LIMIT[job.use.supports]))
         # creep: NDS 2018 3.5.2, read where all load sags most
-        staying = simple_beam(span, *loads({"dead"}))[3](low)
+        staying = sagging(*simple_beam(span, *loads({"dead"}))[2:])(low)
         years = total + ((2.0 if job.wet else 1.5) - 1) * staying
         keep("sag after years", years / ei / (span / TOTAL_LIMIT[job.use.supports]))
     return found

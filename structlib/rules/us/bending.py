@@ -4,7 +4,7 @@ import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
 from structlib.ground.material import Material
-from structlib.rules.check import Factor
+from structlib.rules.check import Factor, least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.inputs import check_amount, check_size, check_yes_or_no
 from structlib.rules.us.stability import beam_stability_factor
@@ -339,7 +339,7 @@ def bending_value(
             stability,
             "braced against rolling",
             "NDS 2018 3.3.3",
-            factors.verified("beam_stability_sum_divisor"),
+            least_verified([factors.verified("beam_stability_sum_divisor"), material.stability_verified]),
         ),
     )
     return adjusted, used

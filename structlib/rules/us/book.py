@@ -2,9 +2,10 @@
 
 import numpy
 
-from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
+from structlib.ground.refusals import OutsideRule, check_choice
 from structlib.rules.check import VARIABLE_TYPES, Check, Combination, Factor, least_verified
 from structlib.rules.us import bearing, bending, deflection, factors, shear
+from structlib.rules.us.deflection import sag_divisors
 from structlib.rules.us.inputs import check_words
 from structlib.rules.us.stability import beam_stability_factor
 
@@ -98,7 +99,7 @@ class UnitedStates:
             checks.append(_worst(_shear_check(member, demand, end) for demand in demands))
         for end in ("left", "right"):
             checks.extend(_seat_checks(member, demands, end))
-        checks.extend(_sag_checks(member, demands, use))
+        checks.extend(deflection.sag_checks(member, demands, use))
         return tuple(checks)
 
     def leaves_out_load_near_seat(self, *, below, loaded_on):
@@ -288,78 +289,6 @@ class UnitedStates:
         return shares
 
 
-_UNDER_VENEER = "lintel under masonry veneer"
-
-
-def sag_divisors(use):
-    """Return n of span/n for live and for total load, and the clauses.
-
-    Parameters
-    ----------
-    use : structlib.rules.check.BeamUse
-        What the beam carries [-].
-
-    Returns
-    -------
-    tuple of (float, float, dict)
-        Live divisor, total divisor, and clause and verified word of each [-].
-
-    Raises
-    ------
-    BadInput
-        When the use is not in the table, or a divisor asked for is not a stricter number.
-
-    Notes
-    -----
-    Live: IRC 2021 Table R301.7. Total: IBC 2018 Table 1604.3 (dead plus live, floor members), which also
-    allows half of the dead load here; all of it is kept. Under masonry veneer the limit of Table R301.7 holds
-    for all load, because the veneer that must not crack is itself dead load (IRC R703.8.2). A stricter
-    divisor may be asked.
-
-    Examples
-    --------
-    >>> from structlib.rules.check import BeamUse
-    >>> sag_divisors(BeamUse())[:2]
-    (360.0, 240.0)
-    """
-    live, live_clause, live_verified = deflection.limit_divisor(use.supports)
-    total, total_clause, total_verified = factors.total_limit()
-    if use.supports == _UNDER_VENEER:
-        total, total_clause, total_verified = (
-            live,
-            f"{live_clause}, R703.8.2: the veneer's weight counts",
-            "recalled",
-        )
-    if use.live_divisor is not None:
-        asked = _one_divisor(
-            "live sag divisor",
-            use.live_divisor,
-            low=live,
-            high=2000,
-            hint=f"the code's own is {live:.0f}; only a stricter one is accepted, for example 480",
-        )
-        if asked != live:
-            live, live_clause = float(asked), f"asked by the reader (stricter than {live_clause})"
-    if use.total_divisor is not None:
-        asked = _one_divisor(
-            "total sag divisor",
-            use.total_divisor,
-            low=total,
-            high=2000,
-            hint=f"the code's own is {total:.0f}; only a stricter one is accepted, for example 360",
-        )
-        if asked != total:
-            total, total_clause = float(asked), f"asked by the reader (stricter than {total_clause})"
-    return live, total, {"live": (live_clause, live_verified), "total": (total_clause, total_verified)}
-
-
-def _one_divisor(name, value, *, low, high, hint):
-    check_number(name, value, low=low, high=high, hint=hint)
-    if numpy.ndim(value) or is_symbolic(value):
-        raise BadInput(f"{name} must be one number, got {type(value).__name__}; for example 480")
-    return float(value)
-
-
 def _size_or_nothing(material, ply_width, depth):
     """Size factor of each piece; zero for one that the rules do not cover."""
     try:
@@ -542,117 +471,6 @@ def _seat_checks(member, demands, end):
             formula="least seat <= seat",
             substitute=(("least seat", least, "section length"), ("seat", seat.length, "section length")),
             verified=verified,
-        )
-    )
-    return checks
-
-
-def _sag_checks(member, demands, use):
-    live, total, clauses = sag_divisors(use)
-    creep = deflection.creep_factor(wet=member.wet)
-    modulus = member.material.modulus * bending.wet_factor(member.material, value="modulus", wet=member.wet)
-    known = bending.wet_verified(member.material, value="modulus", wet=member.wet)
-    span = demands[0].span
-
-    def sag(
-        kind,
-        name,
-        sentence,
-        value,
-        position,
-        divisor,
-        combination,
-        clause,
-        verified,
-        formula,
-        more=(),
-        decides=True,
-    ):
-        limit = span / divisor
-        return Check(
-            name=name,
-            kind="sag",
-            sentence=sentence,
-            asked=value,
-            given=limit,
-            share=value / limit,
-            dimension="small length",
-            position=position,
-            where="at the low point",
-            combination=combination,
-            clause=clause,
-            formula=formula,
-            substitute=more
-            + (
-                ("sag", value, "small length"),
-                ("span", span, "length"),
-                ("limit", limit, "small length"),
-                ("E", modulus, "stress"),
-                ("I", member.inertia, "inertia"),
-            ),
-            verified=least_verified([verified, member.material.verified, known]),
-            decides=decides,
-        )
-
-    checks = []
-    # A combination is named when it has load that comes and goes; dead load alone is judged only as part of the total.
-    passing = [d for d in demands if d.variable is not None]
-    if passing:
-        worst = max(passing, key=lambda d: abs(d.variable.extremes.deflection.value))
-        peak = worst.variable.extremes.deflection
-        checks.append(
-            sag(
-                "live",
-                "sag under live load",
-                "the low point drops this much when people or snow arrive",
-                abs(peak.value),
-                peak.position,
-                live,
-                worst.combination.name,
-                clauses["live"][0],
-                clauses["live"][1],
-                f"sag(live) <= span / {live:.0f}",
-            )
-        )
-    worst = max(demands, key=lambda d: abs(d.solution.extremes.deflection.value))
-    peak = worst.solution.extremes.deflection
-    checks.append(
-        sag(
-            "total",
-            "sag under all load",
-            "the low point hangs this far down on the first day",
-            abs(peak.value),
-            peak.position,
-            total,
-            worst.combination.name,
-            clauses["total"][0],
-            clauses["total"][1],
-            f"sag(all) <= span / {total:.0f}",
-        )
-    )
-
-    def after_years(demand):
-        place = demand.solution.extremes.deflection.position
-        lasting = demand.lasting.deflection(place)
-        return deflection.long_term_deflection(
-            lasting=lasting, passing=demand.solution.deflection(place) - lasting, creep_factor=creep
-        )
-
-    worst = max(demands, key=lambda d: abs(after_years(d)))
-    checks.append(
-        sag(
-            "years",
-            "sag after years",
-            "wood creeps: the dead load's share of the sag grows",
-            abs(after_years(worst)),
-            worst.solution.extremes.deflection.position,
-            total,
-            worst.combination.name,
-            "NDS 2018 3.5.2 beside " + clauses["total"][0],
-            "recalled",
-            f"K_cr * sag(dead) + sag(live) beside span / {total:.0f}",
-            (("K_cr", creep, "ratio"),),
-            decides=use.creep_decides,
         )
     )
     return checks

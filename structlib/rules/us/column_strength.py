@@ -387,6 +387,7 @@ def column_capacity(
     wet_known = wet_verified(material, value="modulus", wet=wet)
     known = [
         material.verified,
+        material.stability_verified,
         shape_known,
         wet_known,
         factors.verified("column_stability_coefficient"),
