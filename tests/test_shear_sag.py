@@ -10,7 +10,7 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.sizing import build_rack, size_beams
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, Couple, LineLoad, PointLoad, Support, solve
-from structlib.pages.beam_page import BeamPage
+from structlib.pages.beam_page import BeamPage, _ghost
 from structlib.pages.past_post_page import PastPostPage
 from structlib.pages.shared_plies_page import UnlikePliesPage
 from structlib.pages.show import start_values
@@ -191,3 +191,22 @@ def test_every_page_with_lvl_has_its_shear_in_the_sag():
     bent = 5 * one["load"] * one["span"] ** 4 / (384 * case.stiffness)
     slid = case.shares[1][1] * 1.2 * one["load"] * one["span"] ** 2 / 8 / (new.modulus / 16 * new.width * new.depth)
     assert max(case.sag) == pytest.approx(bent + slid)
+
+
+@pytest.mark.parametrize("dead, name, n", [(60, "sag under live load", 360), (900, "sag under all load", 240)])
+def test_the_picture_draws_the_sag_that_governs_beside_its_own_limit(dead, name, n):
+    page = BeamPage()
+    values = start_values(
+        page, dead=dead * plf, live=600 * plf, roof_live=0.0, snow=0.0, span=12 * ft, depth=9.25 * inch, plies=3
+    )
+    result = page.result(tuple(values.items()))
+    ruled = max((check for check in result.checks if check.kind == "sag" and check.decides), key=lambda c: c.share)
+    assert ruled.name == name
+    texts = str(page.compute(values).scene.alt)
+    load = name.removeprefix("sag under ")
+    assert f"sag under {load} {ruled.asked / inch:.2f} in = span/{result.job.span / ruled.asked:.0f}" in texts
+    assert f"imit span/{n}, {load}" in texts
+    # the ghost hangs under the same load as the beam drawn over it
+    lighter = values | {"plies": 4}
+    before = page.result(tuple(lighter.items())).check(name).asked
+    assert max(_ghost(page.result(tuple(lighter.items())), name).sag_y) == pytest.approx(before)

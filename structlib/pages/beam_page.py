@@ -12,7 +12,7 @@ from structlib.mechanics.beams import LineLoad
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
-from structlib.rules.check import Seat
+from structlib.rules.check import Seat, governing
 from structlib.rules.us.book import RULEBOOK
 
 CAUTION = (
@@ -329,7 +329,8 @@ class BeamPage(Page):
         system, member, job = self.system, result.member, result.job
         demand = _greatest(result)
         points = demand.solution.points(48)
-        sag = result.check("sag under all load")
+        sag = _sag(result)
+        load, hangs = _hangs(result, sag.name)
         peak = demand.solution.extremes
         greatest_shear = max(abs(peak.shear.value), 1e-9)
         view = OpeningView(
@@ -363,13 +364,14 @@ class BeamPage(Page):
             ),
             load_full=2000 * plf,
             load_full_text=f"full arrow {show(2000 * plf, 'line load', system)}",
-            sag_x=tuple(points.x),
-            sag_y=tuple(points.deflection),
+            sag_x=tuple(hangs.x),
+            sag_y=tuple(hangs.deflection),
             exaggeration=40.0,
-            sag_text=f"true sag {show(sag.asked, 'small length', system)} = {_span_over(job.span, sag.asked)}",
+            sag_text=f"true sag under {load} {show(sag.asked, 'small length', system)} = "
+            f"{_span_over(job.span, sag.asked)}",
             sag_limit=sag.given,
-            sag_limit_text=f"limit {_span_over(job.span, sag.given)}",
-            previous=None if ghost is None else _ghost(ghost),
+            sag_limit_text=f"limit {_span_over(job.span, sag.given)}, {load}",
+            previous=None if ghost is None else _ghost(ghost, sag.name),
             marks=() if gates else _marks(result),
             shear_x=tuple(points.x),
             shear_y=tuple(points.shear),
@@ -400,8 +402,24 @@ def _greatest(result):
     return max(result.demands, key=lambda demand: abs(demand.solution.extremes.moment.value))
 
 
-def _ghost(result):
-    points = _greatest(result).solution.points(48)
+def _sag(result):
+    """The sag check that governs among those that decide: the one to draw, with its own limit."""
+    return governing(check for check in result.checks if check.kind == "sag")
+
+
+def _hangs(result, name):
+    """Which load a sag check is of, and the beam's shape under it; all load where no such check was made."""
+    check = next((one for one in result.checks if one.name == name), None)
+    demand = _greatest(result)
+    if check is not None:
+        demand = next(one for one in result.demands if one.combination.name == check.combination)
+    live = check is not None and name == "sag under live load"
+    return "live load" if live else "all load", (demand.variable if live else demand.solution).points(48)
+
+
+def _ghost(result, name):
+    """The beam before, hanging under the same kind of load as the beam now."""
+    _, points = _hangs(result, name)
     return PreviousBeam(result.member.depth, tuple(points.x), tuple(points.deflection))
 
 
