@@ -25,14 +25,17 @@ def name_of(cell):
     return " ".join(str(cell[word]) for word in ("basis", "ground_snow_psf", "building_width_ft", "size"))
 
 
-def model(cell):
+def place(cell):
     snow = cell["ground_snow_psf"]
-    return headers.header_span(
-        headers.find_header_basis(cell["basis"]),
-        cell["size"],
-        building_width=cell["building_width_ft"] * ft,
-        ground_snow=None if snow is None else snow * psf,
-    )
+    return headers.find_header_basis(cell["basis"]), {
+        "building_width": cell["building_width_ft"] * ft,
+        "ground_snow": None if snow is None else snow * psf,
+    }
+
+
+def model(cell):
+    basis, where = place(cell)
+    return headers.header_span(basis, cell["size"], **where)
 
 
 def inches_off(cell):
@@ -47,10 +50,32 @@ def test_printed_span_comes_out_within_the_rounding(cell):
     record_published(f"span {cell['basis'].split(' ')[0]}", cell["verified"], off / HALF, name_of(cell))
 
 
+def studs_by_hand(cell):
+    """Pounds and inches: the most of all loads, over 405 psi of plies 1.5 in thick, in studs of 1.5 in."""
+    basis, where = place(cell)
+    load = max(one.line_load for one in headers.header_loads(basis, **where)) / plf
+    push = load * printed_length(cell["printed"]) / ft / 2
+    return numpy.ceil(push / (405 * 1.5 * int(cell["size"][0])) / 1.5 - 1e-9)
+
+
 @pytest.mark.parametrize("cell", [cell for cell in CELLS if cell["jack_studs"] is not None], ids=name_of)
-def test_printed_jack_studs_come_out(cell):
-    assert model(cell).jack_studs == cell["jack_studs"]
-    record_published(f"jack studs {cell['basis'].split(' ')[0]}", cell["verified"], 0.0, name_of(cell))
+def test_printed_jack_studs_come_out_and_are_never_undercut(cell):
+    assert model(cell).jack_studs >= cell["jack_studs"]
+    if not cell["odd_studs"]:
+        assert model(cell).jack_studs == studs_by_hand(cell) == cell["jack_studs"]
+        record_published(f"jack studs {cell['basis'].split(' ')[0]}", cell["verified"], 0.0, name_of(cell))
+
+
+def test_odd_counts_of_jack_studs_differ_by_one_and_are_explained():
+    odd = {name_of(cell): studs_by_hand(cell) - cell["jack_studs"] for cell in CELLS if cell["odd_studs"]}
+    assert odd == {
+        "R502.5(1) roof 30.0 36.0 4-2x8": -1,  # printed, and kept
+        "R502.5(1) center-bearing floor 30.0 28.0 2-2x6": 1,
+        "R502.5(1) center-bearing floor 30.0 36.0 2-2x12": 1,
+    }
+    widths = numpy.array([30.0, 36.0]) * ft
+    cell = headers.header_span(OLD, "4-2x8", building_width=widths, ground_snow=30 * psf)
+    assert cell.jack_studs.tolist() == [1, 2]
 
 
 @pytest.mark.parametrize("cell", [cell for cell in CELLS if cell["odd"]], ids=name_of)
@@ -62,15 +87,16 @@ def test_odd_cells_differ_are_explained_and_were_never_seen(cell):
 def test_cells_at_hand_are_counted_by_how_they_are_known():
     found = Counter((cell["basis"].split(" ")[0], cell["verified"]) for cell in CELLS)
     assert found == {
-        ("R602.7(1)", "recalled-agrees"): 50,
-        ("R602.7(1)", "seen"): 4,
+        ("R602.7(1)", "recalled-agrees"): 34,
+        ("R602.7(1)", "seen"): 31,
         ("R602.7(1)", "recalled"): 2,
         ("R602.7(2)", "recalled-agrees"): 10,
         ("R602.7(2)", "seen"): 2,
-        ("R502.5(1)", "seen"): 15,
+        ("R502.5(1)", "seen"): 59,
+        ("R502.5(1)", "recalled"): 2,
     }
     assert sum(bool(cell["odd"]) for cell in CELLS) == 3
-    assert sum(len(headers.header_cells(basis)) for basis in BASES) == len(CELLS) == 83
+    assert sum(len(headers.header_cells(basis)) for basis in BASES) == len(CELLS) == 140
 
 
 def test_a_header_by_hand_in_pounds_and_feet():
@@ -105,6 +131,27 @@ def test_combinations_of_a_floor_and_a_roof_by_hand():
     two = headers.find_header_basis("R602.7(2) two floors")
     [only] = headers.header_loads(two, building_width=24 * ft)
     assert only.line_load / plf == pytest.approx(2 * 50 * 12 + 121)
+
+
+def test_the_older_table_counts_jack_studs_for_floor_and_snow_together():
+    """3-2x8, 28 ft, 30 psf: bending by floor load, studs by three quarters of both; two are printed."""
+    basis = headers.find_header_basis("R502.5(1) center-bearing floor")
+    cell = headers.header_span(basis, "3-2x8", building_width=28 * ft, ground_snow=30 * psf)
+    dead, live, snow = 20 * 16 + 10 * 7 + 110, 40 * 7, 20 * 16
+    assert cell.governs == "D + L" and cell.jack_studs == 2
+    assert cell.line_load / plf == pytest.approx(dead + 0.75 * (live + snow), rel=1e-5)
+    assert cell.span / inch == pytest.approx(
+        (8 * 850 * 1.2 * 1.15 * 4.5 * 7.25**2 / 6 * 12 / (dead + live)) ** 0.5, rel=1e-5
+    )
+
+
+def test_a_second_floor_was_not_fitted_and_comes_out():
+    """Two center-bearing floors: the loads of one with a second floor and a second wall; 11 cells seen."""
+    one = headers.find_header_basis("R602.7(1) center-bearing floor")
+    two = headers.find_header_basis("R602.7(1) two center-bearing floors")
+    assert (two.floors, two.wall) == (2 * one.floors, pytest.approx(2 * one.wall))
+    cells = headers.header_cells(two)
+    assert len(cells) == 11 and {cell["verified"] for cell in cells} == {"seen"}
 
 
 def test_an_array_of_building_widths_gives_what_single_widths_give():
@@ -161,7 +208,12 @@ def test_every_basis_makes_its_whole_table(basis):
                 and (numpy.diff(cell.span) < 0).all()
                 and (cell.jack_studs >= 1).all()
             )
-    assert basis.bearing / psi == pytest.approx(405) and basis.verified == "back-solved"
+    assert basis.bearing / psi == pytest.approx(405)
+    known = {
+        "R502.5(1) clear-span floor": "recalled",
+        "R602.7(1) two center-bearing floors": "recalled-agrees",
+    }
+    assert basis.verified == known.get(basis.name, "back-solved")
 
 
 @pytest.mark.parametrize(
@@ -180,6 +232,18 @@ def test_every_basis_makes_its_whole_table(basis):
 def test_outside_the_table_is_refused(ask, words):
     with pytest.raises(OutsideRule, match=words):
         headers.header_span(**ask)
+
+
+@pytest.mark.parametrize("snow", [50, 70])
+@pytest.mark.parametrize("floor", ["center-bearing", "clear-span"])
+def test_columns_of_the_older_table_that_are_not_understood_are_refused(floor, snow):
+    """They came out too long; what is remembered of them comes out of no one set of loads."""
+    basis = headers.find_header_basis(f"R502.5(1) {floor} floor")
+    assert headers.header_span(basis, "2-2x8", building_width=28 * ft, ground_snow=30 * psf).span > 0
+    with pytest.raises(OutsideRule, match=f"the {snow} psf column .* not known; read the printed table"):
+        headers.header_span(basis, "2-2x8", building_width=28 * ft, ground_snow=snow * psf)
+    with pytest.raises(OutsideRule, match="columns for 30 psf, 50 psf, 70 psf"):
+        headers.header_span(basis, "2-2x8", building_width=28 * ft, ground_snow=40 * psf)
 
 
 @pytest.mark.parametrize(

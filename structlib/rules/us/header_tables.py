@@ -6,7 +6,6 @@ and the jack studs only. The bases say so, and were found by working back from p
 
 import re
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import Any
 
 import numpy
@@ -14,12 +13,19 @@ import numpy
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.sections import plies_width, rectangle_inertia, rectangle_section_modulus
-from structlib.ground.tables import in_library_units, table_row, table_rows
+from structlib.ground.tables import table_row
 from structlib.ground.units import ft, psf
 from structlib.mechanics import formulas
 from structlib.rules.check import Check, Factor, least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.bending import bending_value
+from structlib.rules.us.header_bases import (  # noqa: F401  for callers
+    HeaderBasis,
+    check_basis,
+    find_header_basis,
+    header_bases,
+    header_cells,
+)
 from structlib.rules.us.one_number import check_one_number, length_text, psf_text
 from structlib.rules.us.seats import jack_studs
 from structlib.rules.us.span_table_lumber import table_size
@@ -31,48 +37,16 @@ _EVEN = 1e-9
 
 
 @dataclass(frozen=True)
-class HeaderBasis:
-    """What one column group of a published header table assumes. Lengths in mm, loads in MPa and N/mm.
-
-    ``floor_share`` is the part of the building width that each floor brings; ``shares`` the table's own
-    factor on bending by plies; ``total_divisor`` is None where the table has no sag limit. """
-
-    name: str
-    table: str
-    edition: str
-    supports: str
-    widths: tuple[float, ...]
-    snows: tuple[float, ...]
-    sizes: tuple[str, ...]
-    species: str
-    grade: str
-    shares: tuple[float, ...]
-    roof_dead: float
-    overhang: float
-    snow_per_width: float
-    snow_constant: float
-    snow_over_width: float
-    floor_dead: float
-    floor_live: float
-    floor_share: float
-    floors: int
-    wall: float
-    combined: bool
-    total_divisor: float | None
-    bearing: float
-    source: str
-    verified: str
-    note: str
-
-
-@dataclass(frozen=True)
 class HeaderLoad:
-    """One combination on a header: line load [N/mm], load duration factor, what comes and goes [N/mm]."""
+    """One combination on a header: line load [N/mm], load duration factor, what comes and goes [N/mm].
+
+    ``bends`` tells whether the table asks bending and sag of it; the jack studs are counted for each. """
 
     name: str
     line_load: Any
     time_factor: float
     passing: Any
+    bends: bool = True
 
 
 @dataclass(frozen=True)
@@ -92,113 +66,6 @@ class HeaderSpan:
     verified: str
 
 
-@lru_cache(maxsize=None)
-def header_bases():
-    """List every header table at hand.
-
-    Returns
-    -------
-    tuple of HeaderBasis
-        The bases in the order of the data file [-].
-
-    Examples
-    --------
-    >>> [basis.name for basis in header_bases()][:2]
-    ['R602.7(1) roof', 'R602.7(1) center-bearing floor']
-    """
-    return tuple(_basis(row) for row in table_rows("us_header_bases"))
-
-
-def _basis(row):
-    value = lambda column: in_library_units(row, column)  # noqa: E731
-
-    def listed(column, unit):
-        return tuple(float(word) * unit for word in row[column].split(";") if word.strip())
-
-    return HeaderBasis(
-        row["basis"],
-        row["table"],
-        row["edition"],
-        row["supports"],
-        listed("building_widths_ft", ft),
-        listed("ground_snows_psf", psf),
-        tuple(word.strip() for word in row["sizes"].split(";")),
-        row["species"],
-        row["grade"],
-        tuple(row[f"repetitive_{plies}"] for plies in (1, 2, 3, 4)),
-        value("roof_dead_psf"),
-        value("overhang_ft"),
-        row["snow_per_width"],
-        value("snow_constant_ft"),
-        value("snow_over_width_ft2"),
-        value("floor_dead_psf"),
-        value("floor_live_psf"),
-        1 / row["floor_width_divisor"],
-        int(row["floors"]),
-        value("wall_plf"),
-        row["combined"] == "yes",
-        row["total_divisor"],
-        value("bearing_psi"),
-        row["source"],
-        row["verified"],
-        row["note"],
-    )
-
-
-def find_header_basis(name):
-    """Return one header table by its name.
-
-    Parameters
-    ----------
-    name : str
-        Name, for example ``R602.7(1) roof`` [-].
-
-    Returns
-    -------
-    HeaderBasis
-        The basis [-].
-
-    Raises
-    ------
-    BadInput
-        When there is no such table; the nearest are named.
-
-    Examples
-    --------
-    >>> find_header_basis("R602.7(2) one floor").supports
-    'one floor only'
-    """
-    named = {basis.name: basis for basis in header_bases()}
-    return named[check_choice("header table", name, named)]
-
-
-def header_cells(basis):
-    """Return the printed cells at hand of one header table.
-
-    Parameters
-    ----------
-    basis : HeaderBasis
-        The table [-].
-
-    Returns
-    -------
-    tuple of mapping
-        Rows of data/us_header_spans.csv [-].
-
-    Raises
-    ------
-    BadInput
-        When it is no basis.
-
-    Examples
-    --------
-    >>> len(header_cells(find_header_basis("R602.7(2) one floor")))
-    6
-    """
-    _check_basis(basis)
-    return tuple(row for row in table_rows("us_header_spans") if row["basis"] == basis.name)
-
-
 def header_loads(basis, *, building_width, ground_snow=None):
     """Return the combinations of a header table for one building.
 
@@ -214,8 +81,8 @@ def header_loads(basis, *, building_width, ground_snow=None):
     Returns
     -------
     tuple of HeaderLoad
-        Dead load with floor load, with snow, and with three quarters of both where the table takes that; only
-        those that add something [N/mm].
+        Dead load with floor load, with snow, and with three quarters of both; only those that add
+        something [N/mm].
 
     Raises
     ------
@@ -232,7 +99,7 @@ def header_loads(basis, *, building_width, ground_snow=None):
     >>> [(one.name, round(float(one.line_load) / plf)) for one in loads]
     [('D + S', 612)]
     """
-    _check_basis(basis)
+    check_basis(basis)
     width = _checked_width(basis, building_width)
     dead = (
         basis.roof_dead * (width / 2 + basis.overhang)
@@ -249,10 +116,10 @@ def header_loads(basis, *, building_width, ground_snow=None):
         found.append(HeaderLoad("D + L", dead + live, on_live, live))
     if basis.snows:
         found.append(HeaderLoad("D + S", dead + snow, on_snow, snow))
-    if basis.floors and basis.snows and basis.combined:
+    if basis.floors and basis.snows:
         both = table_row("us_load_combinations", name="D + 0.75 L + 0.75 S")
         passing = both["live"] * live + both["snow"] * snow
-        found.append(HeaderLoad(both["name"], dead + passing, on_snow, passing))
+        found.append(HeaderLoad(both["name"], dead + passing, on_snow, passing, basis.combined))
     return tuple(found)
 
 
@@ -297,8 +164,8 @@ def header_span(basis, size, *, building_width, ground_snow=None):
     loads = header_loads(basis, building_width=building_width, ground_snow=ground_snow)
     width = plies_width(ply_width=piece.width, plies=plies)
     modulus = rectangle_section_modulus(width=width, depth=piece.depth)
-    spans, used = [], ()
-    for load in loads:
+    spans, used, asked = [], (), [load for load in loads if load.bends]
+    for load in asked:
         value, used = bending_value(
             material,
             width=width,
@@ -311,18 +178,18 @@ def header_span(basis, size, *, building_width, ground_snow=None):
         )
         value = float(value) * basis.shares[plies - 1]
         spans.append(bending_span(load=load.line_load, moment_capacity=value * modulus))
-    names = numpy.array([load.name for load in loads])
+    names = numpy.array([load.name for load in asked])
     spans = numpy.array([numpy.asarray(span, dtype=float) for span in spans])
     first = numpy.argmin(spans, axis=0)
     by_bending, governs = numpy.min(spans, axis=0), names[first]
-    greatest = numpy.max(numpy.array([numpy.asarray(load.line_load, dtype=float) for load in loads]), axis=0)
+    greatest = _greatest(loads)
     by_sag = numpy.full(numpy.shape(by_bending), numpy.inf)
     if basis.total_divisor:
         stiffness = formulas.bending_stiffness(
             modulus=material.modulus, inertia=rectangle_inertia(width=width, depth=piece.depth)
         )
         by_sag = numpy.asarray(
-            deflection_span(load=greatest, stiffness=stiffness, divisor=basis.total_divisor)
+            deflection_span(load=_greatest(asked), stiffness=stiffness, divisor=basis.total_divisor)
         )
     span, governs = numpy.minimum(by_bending, by_sag), numpy.where(by_sag < by_bending, "sag", governs)
     studs = jack_studs(
@@ -338,13 +205,27 @@ def header_span(basis, size, *, building_width, ground_snow=None):
     return HeaderSpan(
         out(span),
         out(numpy.asarray(governs)),
-        studs.count,
+        _at_least_printed(studs.count, basis, size, building_width, ground_snow),
         out(greatest),
         out(by_bending),
         out(by_sag),
         used,
         least_verified([basis.verified, material.verified, *(factor.verified for factor in used)]),
     )
+
+
+def _greatest(loads):
+    return numpy.max(numpy.array([numpy.asarray(load.line_load, dtype=float) for load in loads]), axis=0)
+
+
+def _at_least_printed(count, basis, size, width, snow):
+    """A count is never below a printed one of the same header in a building that is no wider."""
+    for cell in header_cells(basis):
+        same = cell["size"] == size and cell["jack_studs"] is not None
+        if same and (snow is None or abs(cell["ground_snow_psf"] * psf - snow) <= 1e-6 * snow):
+            reached = numpy.asarray(width) >= cell["building_width_ft"] * ft * (1 - _EVEN)
+            count = numpy.where(reached, numpy.maximum(count, int(cell["jack_studs"])), count)
+    return count if numpy.ndim(count) else int(count)
 
 
 def unheld_header_span(span, size):
@@ -585,17 +466,8 @@ def _record(
     )
 
 
-def _check_basis(basis):
-    if not isinstance(basis, HeaderBasis):
-        raise BadInput(
-            f"a header table must come from find_header_basis, got {type(basis).__name__}; for example "
-            "find_header_basis('R602.7(1) roof')"
-        )
-    return basis
-
-
 def _header(basis, size):
-    _check_basis(basis)
+    check_basis(basis)
     check_choice(f"size of {basis.table}", size, basis.sizes)
     plies, piece = _split(size)
     return plies, piece, find_material(basis.species, basis.grade, piece.nominal)
@@ -636,10 +508,14 @@ def _checked_snow(basis, snow):
     for column in basis.snows:
         if abs(snow - column) <= 1e-6 * column:
             return column
-    listed = ", ".join(psf_text(column) for column in basis.snows)
+    if any(abs(snow - column) <= 1e-6 * column for column in basis.unknown_snows):
+        raise OutsideRule(
+            f"the {psf_text(snow)} column of {basis.table} for {basis.supports} is not made again here: what "
+            "it assumes is not known; read the printed table"
+        )
+    listed = ", ".join(psf_text(column) for column in sorted((*basis.snows, *basis.unknown_snows)))
     raise OutsideRule(
-        f"{basis.table} has columns for {listed} of ground snow, got {psf_text(snow)}; under the first take the "
-        "first "
-        "(where the roof live load is 20 psf or less), between two the heavier one, over the last ask the "
-        "engineer"
+        f"{basis.table} has columns for {listed} of ground snow, got {psf_text(snow)}; under the first take "
+        "the first (where the roof live load is 20 psf or less), between two the heavier one, over the last "
+        "ask the engineer"
     )
