@@ -15,7 +15,7 @@ from tests_tally import record_published
 
 CELLS = table_rows("us_span_table_cells")
 HALF = 0.5  # in, the rounding of the tables
-LAST_DIGITS = 1e-9  # in, of a float; one cell lies at exactly half an inch
+LAST_DIGITS = 1e-9  # in, of a float; some cells lie at exactly half an inch
 
 
 def name_of(cell):
@@ -49,7 +49,8 @@ def test_printed_cell_comes_out_within_the_rounding(cell):
     basis = basis_of(cell, cell["design_values"])
     off = inches_off(cell, basis)
     assert off <= HALF + LAST_DIGITS, f"{name_of(cell)}: {off:.2f} in from {cell['printed']}"
-    assert as_printed(model(cell, basis).span, greatest_span=basis.greatest_span) == cell["printed"]
+    if off < HALF - LAST_DIGITS:  # at an exact half publications go both ways
+        assert as_printed(model(cell, basis).span, greatest_span=basis.greatest_span) == cell["printed"]
     group = f"span {cell['basis'].split(' dead')[0]}"
     words = ", older values" if cell["design_values"] else ""
     record_published(f"{group}{words}", cell["verified"], off / HALF, name_of(cell))
@@ -70,14 +71,13 @@ def test_misprint_differs_and_stays_explained(cell):
     assert model(cell, basis_of(cell)).governs in cell["misprint"]
 
 
-def test_the_cell_at_exactly_half_an_inch_is_printed_down():
-    # deflection of a Hem-Fir No.1 2x10 under 20 psf at 16 in, L/240, in pounds and inches, without rounding
-    inertia = Fraction(3, 2) * Fraction(37, 4)**3 / 12
-    cube = 384 * 1500000 * inertia / (5 * Fraction(20 * 16, 144) * 240)
-    assert cube == (12 * 23 + Fraction(3, 2))**3
-    [cell] = [cell for cell in CELLS if cell["basis"] == "IBC 2308.7.2(2) dead 10" and cell["size"] == "2x10"
-              and cell["species"] == "Hem-Fir" and cell["grade"] == "No.1" and cell["spacing_in"] == 16]
-    assert cell["printed"] == "23-1" and as_printed((12 * 23 + 1.5) * inch) == "23-1"
+@pytest.mark.parametrize("inches, depth", [(12 * 23 + Fraction(3, 2), Fraction(37, 4)),
+                                           (12 * 18 + Fraction(3, 2), Fraction(29, 4))])
+def test_at_exactly_half_an_inch_the_careful_side_is_written(inches, depth):
+    # deflection of a 2x10 and a 2x8 of 1.5 million psi under 20 psf at 16 in, L/240, without rounding
+    inertia = Fraction(3, 2) * depth**3 / 12
+    assert 384 * 1500000 * inertia / (5 * Fraction(20 * 16, 144) * 240) == inches**3
+    assert printed_length(as_printed(float(inches) * inch)) / inch == pytest.approx(float(inches) - HALF)
 
 
 def test_a_modulus_of_1_7_million_psi_gives_the_misprinted_ceiling_joist():

@@ -213,8 +213,8 @@ def as_printed(span, *, greatest_span=None):
 
     Notes
     -----
-    An exact half inch goes down: the one seen cell with a half (IBC 2018 Table 2308.7.2(2), Hem-Fir No.1 2x10
-    at 16 in, 23 ft 1 1/2 in) is printed 23-1.
+    An exact half inch is written as the lower inch, the careful one. Publications go both ways there, so no
+    rule of theirs is claimed.
 
     Examples
     --------
@@ -231,7 +231,7 @@ def as_printed(span, *, greatest_span=None):
 
 def _feet_inches(span, greatest_span):
     over = greatest_span is not None and span > greatest_span * (1 + 1e-9)
-    # down at an exact half, give or take the last digits of a float
+    # at an exact half the careful side, give or take the last digits of a float
     feet, inches = divmod(max(0, math.ceil((greatest_span if over else span) / inch - 0.5 - 1e-9)), 12)
     return f"{'>' if over else ''}{feet}-{inches}"
 
