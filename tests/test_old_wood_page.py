@@ -76,7 +76,7 @@ def test_the_words_of_the_picture_say_what_it_shows():
         "Enlarged: a notch in the top, 3 ft from the left",
         "a sixth of the depth",
         "Best:",
-        "Worst:",
+        "Worst graded:",
     ):
         assert words in alt
     refused = PAGE.compute(start_values(PAGE, size=2 * inch)).scene
@@ -298,3 +298,33 @@ def test_help_of_the_neighbours_and_of_more_pieces_is_said_where_it_is_counted()
     )  # fmt: skip
     assert near.bending_value / psi == pytest.approx(775 * 1.1 * 1.15)
     assert far.bending_value / psi == pytest.approx(775 * 1.1)
+
+
+def test_a_log_of_white_pine_is_never_shown_as_another_wood():
+    """No timber values are listed for it: then no number of Douglas Fir stands in its place, not even a sag."""
+    log = dict(shape="round", cut="none", depth=8 * inch, width=8 * inch)
+    for system in ("us", "metric"):
+        page = OldWoodPage(system)
+        shown = page.compute(start_values(page, wood="Eastern White Pine", **log))
+        said = " ".join((shown.scene.alt, shown.scene.title, *shown.notes, *shown.gates, *map(" ".join, shown.rows)))
+        assert "Douglas" not in said and "%" not in shown.scene.alt and "Eastern White Pine" in shown.gates[0]
+        rows = {row[0]: row for row in shown.rows}
+        assert all(row[2] == row[3] == "" for row in shown.rows)
+        assert rows["sag under live load"][1] == rows["first frequency, empty floor"][1] == "not known: the wood decides"
+        assert rows["bending"][1] == page.compute(start_values(page, wood="any", **log)).rows[0][1]
+        assert not page.compute(start_values(page, wood="Douglas Fir-Larch", **log)).gates
+
+
+def test_the_range_of_unknown_wood_ends_at_the_lowest_grade_and_says_so():
+    shown = PAGE.compute(start_values(PAGE, cut="none"))
+    assert "down to No.3" in shown.scene.title and "Worst graded" in shown.scene.alt
+    assert any("ends at No.3" in note and "only a grader can tell" in note for note in shown.notes)
+    assert "Below No.3 only a grader can tell" in shown.scene.alt
+    timber = PAGE.compute(start_values(PAGE, cut="none", width=8 * inch, depth=10 * inch))
+    assert "down to No.2" in timber.scene.title  # no timber grade below No.2 is listed
+    assert any(note.startswith("Not in the range") and "Eastern White Pine" in note for note in timber.notes)
+    assert not any(note.startswith("Not in the range") for note in shown.notes)
+    below = PAGE.compute(start_values(PAGE, cut="none", state="no grade"))
+    assert "only a grader can tell" in below.gates[0] and "%" not in below.scene.alt
+    assert all(row[2] == row[3] == "" for row in below.rows)
+    assert not any(re.search(r"\d+ in|Hz", row[1]) for row in below.rows if "sag" in row[0] or "freq" in row[0])

@@ -8,7 +8,7 @@ from structlib.ground.units import inch
 from structlib.mechanics import formulas, vibration
 from structlib.mechanics.round_taper import tapered_log
 from structlib.rules.us import notches
-from structlib.rules.us.old_joists import compared_woods
+from structlib.rules.us.old_joists import GRADES, compared_woods
 
 WANE = 1 * inch  # the corner that a hewn timber of the page lacks
 
@@ -43,7 +43,7 @@ class OldWoodCase:
     """Everything that page and picture need. Lengths in mm.
 
     ``shares`` has one record a wood, the best first; ``none_of_it`` tells that the wood asked for has no
-    values in this size, so that all woods are shown. ``used`` are the least and the greatest share of any
+    values in this size, or may make no grade: then nothing that a wood gives is shown, no other wood's either. ``used`` are the least and the greatest share of any
     wood, the cut counted. ``allowed``, ``limit`` and ``greatest_hole`` are the code's limits as drawn.
     """
 
@@ -61,6 +61,11 @@ class OldWoodCase:
     allowed: tuple
     limit: tuple | None
     greatest_hole: float
+
+    @property
+    def lowest_grade(self):
+        """The lowest grade compared: the range ends there, and wood below it has no published values [-]."""
+        return max((one.wood.grade for one in self.shares), key=GRADES.index)
 
     @property
     def refused(self):
@@ -135,7 +140,7 @@ def work_out(values):
         right_depth=section.depth - taper,
         wane=wane,
         shares=shares,
-        none_of_it=not woods,
+        none_of_it=not woods or values["state"] == "no grade",
         frequency=frequency,
         cut=cut,
         place=_place(values, cut),

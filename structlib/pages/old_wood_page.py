@@ -2,6 +2,7 @@
 
 from functools import lru_cache
 
+from structlib.ground.lumber import materials
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.pages import old_wood_words as words
@@ -42,6 +43,7 @@ _STATES = (
     ("sound, as far as seen", "sound"),
     ("a crack across the grain", "crack"),
     ("rot or insects at an end", "rot"),
+    ("large knots or splits: maybe no grade", "no grade"),
 )
 
 _GATES = {
@@ -51,6 +53,8 @@ _GATES = {
     "call a structural engineer.",
     "rot": "Rot or insects at an end leave an unknown amount of wood. Have that end looked at by an engineer "
     "first.",
+    "no grade": "Wood with large knots or long splits may be below the lowest grade, No.3. There no number is "
+    "published and none is shown: only a grader can tell.",
 }
 
 
@@ -127,6 +131,12 @@ class OldWoodPage(Page):
         gates = [_GATES[values[name]] for name in ("kind", "state") if values[name] in _GATES]
         if values["shape"] != "sawn" and values["cut"] != "none":
             gates.append(_CUT_LOG)
+        if values["state"] != "no grade" and self.case(tuple(values.items())).none_of_it:
+            name = next(label for label, key in _WOODS if key == values["wood"]).removesuffix(", any grade")
+            gates.append(
+                f"No values for {name} in this size are in this library, and those of another wood do not "
+                "stand in for it. What it can give, a grader or an engineer says."
+            )
         return tuple(gates)
 
     def rows(self, values, now, gates=()):
@@ -156,6 +166,10 @@ class OldWoodPage(Page):
             )
             return (name, words.range_text(asked, dimension, system), *verdict, rule)
 
+        def stiff(row):
+            """What a wood's stiffness makes; without a wood there is none."""
+            return (row[0], "not known: the wood decides", "", "", row[4]) if now.none_of_it else row
+
         each = lambda name: [getattr(one, name) for one in shares]  # noqa: E731
         divisor = limit_divisor("floor")[0]
         rows = [
@@ -175,15 +189,17 @@ class OldWoodPage(Page):
                 "stress",
                 "dead + live; NDS 2018 3.4.2",
             ),
-            row(
-                "sag under live load",
-                each("live_sag"),
-                [values["span"] / divisor],
-                each("sag"),
-                "small length",
-                f"live; span/{divisor:g}",
+            stiff(
+                row(
+                    "sag under live load",
+                    each("live_sag"),
+                    [values["span"] / divisor],
+                    each("sag"),
+                    "small length",
+                    f"live; span/{divisor:g}",
+                )
             ),
-            self._years_row(values, each("live_sag"), row),
+            stiff(self._years_row(values, each("live_sag"), row)),
         ]
         rows += [
             row(one.name, [one.asked], one.given, one.shares, one.dimension, one.rule) for one in now.at_cut
@@ -194,12 +210,14 @@ class OldWoodPage(Page):
             rows.append(("cutting this member", "", "", "" if gates else "refused", "IRC R502.8.2"))
         low, high = now.frequency
         rows.append(
-            (
-                "first frequency, empty floor",
-                f"{low:.1f} to {high:.1f} Hz" if high > 1.005 * low else f"{low:.1f} Hz",
-                "",
-                "",
-                "no limit here",
+            stiff(
+                (
+                    "first frequency, empty floor",
+                    f"{low:.1f} to {high:.1f} Hz" if high > 1.005 * low else f"{low:.1f} Hz",
+                    "",
+                    "",
+                    "no limit here",
+                )
             )
         )
         return tuple(rows)
@@ -258,14 +276,20 @@ class OldWoodPage(Page):
             One sentence a note [-].
         """
         shares, notes = now.shares, []
-        if len(shares) > 1:
+        if len(shares) > 1 and not now.none_of_it:
             notes.append(
                 f"{len(shares)} woods and grades compared. Old wood has no stamp: which of them it is, a "
                 f"grader or "
                 "an engineer says."
             )
-        if now.none_of_it:
-            notes.append("No published values for that wood in this size, so every wood is shown.")
+        if not now.none_of_it:
+            notes.append(
+                f"The range ends at {now.lowest_grade}. For wood below it no number is shown here: only a "
+                "grader can tell."
+            )
+            missing = sorted({wood.species for wood in materials("dimension")} - {one.wood.species for one in shares})
+            if missing and values["wood"] in ("any", "No.2"):
+                notes.append(f"Not in the range, for lack of values in this size: {', '.join(missing)}.")
         if values["shape"] not in ("sawn", "hewn"):
             notes.append(
                 "A log is compared here with sawn lumber of the same outer size. Logs have rules of their "
@@ -306,7 +330,9 @@ class OldWoodPage(Page):
                 "left."
             )
         known = sorted({one.verified for one in shares} - {"seen"})
-        if known:
+        if now.none_of_it:
+            notes.append("Design values: none that would hold for it. Limits on cuts: seen.")
+        elif known:
             notes.append(f"Design values: NDS Supplement 2018, {' and '.join(known)}. Limits on cuts: seen.")
         notes.append(CAUTION)
         return tuple(notes)
@@ -359,8 +385,9 @@ class OldWoodPage(Page):
             refused=any(beyond(check) for check in checks)
             or (values["kind"] != "sawn" and values["cut"] != "none"),
             middle_third=values["kind"] == "sawn",
-            note=f"One joist of a floor every {show(values['spacing'], 'section length', system)}, with "
-            f"{show(values['dead'] + values['live'], 'area load', system)} on it.",
+            note=f"Joists every {show(values['spacing'], 'section length', system)}, "
+            f"{show(values['dead'] + values['live'], 'area load', system)}."
+            + ("" if gates else f" Below {now.lowest_grade} only a grader can tell."),
             previous=None
             if ghost is None or before == values
             else (

@@ -53,7 +53,7 @@ def ranges(used):
         )
     long = tuple(
         f"{word}: {one.wood}, {show(one.share, 'ratio')} used ({one.governs})"
-        for word, one in (("Best", best), ("Worst", worst))
+        for word, one in (("Best", best), ("Worst graded", worst))
     )
     return long, tuple(
         f"{word} wood: {show(one.share, 'ratio')} used" for word, one in (("Best", best), ("Worst", worst))
@@ -85,9 +85,8 @@ def title(case, gates):
         return f"{low} used, if it is this wood: {best.governs} asks most"
     if best.share > 1:
         return f"Even the best wood would need more: {low} to {high} used"
-    return (
-        f"{low} to {high} used: the wood decides" if worst.share > 1 else f"{low} to {high} used, by the wood"
-    )
+    decides = "the wood decides" if worst.share > 1 else "by the wood"
+    return f"{low} to {high} used down to {case.lowest_grade}: {decides}"
 
 
 def size_text(values, section, system):
