@@ -8,7 +8,7 @@ import sympy
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, plf
-from structlib.rules.us import dowels, fastening
+from structlib.rules.us import dowels, fastening, nailing_patterns
 
 BEAM = {
     "plies": 2,
@@ -83,6 +83,17 @@ def test_light_load_stops_at_the_greatest_spacing_and_says_so():
     assert light.spacing == pytest.approx(24 * inch) and light.verified == "common practice"
 
 
+def test_a_spacing_is_never_wider_than_practice():
+    """2 lines of 118 lb under 200 plf: 14.16 in by hand; under next to nothing, and nothing: 24 in."""
+    found = [
+        fastening.spacing_in_practice(value=118 * lb, load=load, lines=2) / inch
+        for load in (200 * plf, 1 * plf, 1e-17, 0.0)
+    ]
+    assert found == pytest.approx([14.16, 24, 24, 24])
+    with pytest.raises(BadInput):
+        fastening.spacing_in_practice(value=118 * lb, load=-1.0)
+
+
 def test_two_staggered_lines_of_bolts():
     half = {
         **BEAM,
@@ -122,10 +133,10 @@ def test_nails_that_would_split_the_wood_are_refused():
 
 
 def test_patterns_only_for_load_on_top():
-    assert fastening.nailing_may_follow_a_pattern(loaded_on="top", every_ply_on_its_post=True)[0]
-    assert not fastening.nailing_may_follow_a_pattern(loaded_on="top", every_ply_on_its_post=False)[0]
-    assert not fastening.nailing_may_follow_a_pattern(loaded_on="side", every_ply_on_its_post=True)[0]
-    for one in fastening.top_loaded_patterns():
+    assert nailing_patterns.nailing_may_follow_a_pattern(loaded_on="top", every_ply_on_its_post=True)[0]
+    assert not nailing_patterns.nailing_may_follow_a_pattern(loaded_on="top", every_ply_on_its_post=False)[0]
+    assert not nailing_patterns.nailing_may_follow_a_pattern(loaded_on="side", every_ply_on_its_post=True)[0]
+    for one in nailing_patterns.top_loaded_patterns():
         assert one.nail in dowels.nail_names() and one.spacing > 0 and one.source
 
 
@@ -185,8 +196,8 @@ def test_nonsense_in_a_layout_is_answered_with_one_sentence(name, value):
         lambda: fastening.load_to_pass(side_load=1.0, plies=1),
         lambda: fastening.load_to_pass(side_load=1.0, plies=2.5),
         lambda: fastening.fasteners_per_foot(5),
-        lambda: fastening.nailing_may_follow_a_pattern(loaded_on="bottom", every_ply_on_its_post=True),
-        lambda: fastening.nailing_may_follow_a_pattern(loaded_on="top", every_ply_on_its_post="yes"),
+        lambda: nailing_patterns.nailing_may_follow_a_pattern(loaded_on="bottom", every_ply_on_its_post=True),
+        lambda: nailing_patterns.nailing_may_follow_a_pattern(loaded_on="top", every_ply_on_its_post="yes"),
         lambda: fastening.connection_demand("nail plate", {"D": 1.0}),
         lambda: fastening.connection_demand("hanger", {}),
         lambda: fastening.connection_demand("hanger", [1.0]),

@@ -308,3 +308,44 @@ def test_a_plate_cut_at_mid_span_leaves_the_wood_to_carry_all():
     assert rows[0][3] == "-"
     assert int(rows[1][3].split()[0]) == pytest.approx(100 * stress / 990, abs=1.5)
     assert int(rows[2][3].split()[0]) < int(rows[1][3].split()[0])
+
+
+def _nails_row(page, **changes):
+    rows = _shown(page, **changes).rows
+    return next(row for row in rows if row[0] == "load to pass between the pieces")[-1]
+
+
+@pytest.mark.parametrize("system, widest", [("us", 24.0), ("metric", 600.0)])
+def test_nails_never_stand_farther_apart_than_practice_sets_them(system, widest):
+    """Like pieces share like loads: nothing passes, or only rounding. It came out once every 8e15 ft."""
+    page, found = UnlikePliesPage(system=system), set()
+    for depth, new, plies, load, lands in itertools.product(
+        (5.5, 9.25, 11.25), (5.5, 7.25, 9.25, 11.25), (1, 2, 3), (1 * plf, 30 * plf, 600 * plf), ("top", "side")
+    ):
+        said = _nails_row(
+            page,
+            arrangement="sister",
+            partner="fir",
+            depth=depth * inch,
+            new_depth=new * inch,
+            plies=plies,
+            load=load,
+            lands=lands,
+        )
+        alike = depth == new and lands == "top"
+        assert ("nothing has to pass" in said) == alike, said
+        apart = re.match(r"one 16d common nail every (?:(\d+) ft ?)?(?:([\d.]+) (in|mm))?", said)
+        if apart:
+            feet, rest, _ = apart.groups()
+            assert 12 * float(feet or 0) + float(rest or 0) <= widest, said
+            found.add(said.split(":")[0])
+        if apart or alike:
+            assert "the usual pattern: 16d common in 2 lines" in said and "pairs of 16d, seen" in said
+    assert len(found) > 3
+
+
+def test_no_load_on_the_side_is_said_and_names_the_usual_pattern():
+    from structlib.pages import seat_tables
+
+    for row in (*tables.side_load_table(0.0).rows, *seat_tables.nailing_from_the_side(0.0).rows):
+        assert "nothing has to pass" in row and "16d common in 2 lines, every 12 in" in row[-1]

@@ -7,6 +7,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import inch
 from structlib.pages.show import Table
 from structlib.rules.us import dowels
+from structlib.rules.us.nailing_patterns import usual_pattern
 
 
 def _fasteners():
@@ -24,6 +25,29 @@ def _joint(ply_width):
     given = dict(specific_gravity=wood.specific_gravity, angle=pi / 2)
     main = dowels.wood_piece(thickness=2 * ply_width, **given)
     return wood, main, dowels.wood_piece(thickness=ply_width, **given)
+
+
+def pattern_words(system="us"):
+    """Name the usual nailing of plies where nothing, or next to nothing, has to pass between them.
+
+    Parameters
+    ----------
+    system : str
+        Units of the reader: 'us' or 'metric' [-].
+
+    Returns
+    -------
+    str
+        The pattern and how it is known [-].
+
+    Examples
+    --------
+    >>> pattern_words()
+    'the usual pattern: 16d common in 2 lines, every 12 in (trade advice, pairs of 16d, seen)'
+    """
+    one = usual_pattern()
+    apart = show(one.spacing, "section length", system)
+    return f"the usual pattern: {one.nail} in {one.lines} lines, every {apart} ({one.name}, {one.verified})"
 
 
 def ways_to_give_way(ply_width=1.5 * inch, system="us"):

@@ -26,12 +26,14 @@ from structlib.mechanics.composite import (
     stepped_stiffness,
 )
 from structlib.pages.beam_page import CAUTION
+from structlib.pages.connection_tables import pattern_words
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.shared_plies import Piece, SharedPliesView, draw_shared_plies
 from structlib.rules.us.bending import bending_value
 from structlib.rules.us.deflection import creep_factor, limit_divisor
 from structlib.rules.us.dowels import adjusted_value, lateral_value, nail, wood_piece
+from structlib.rules.us.fastening import nothing_passes, spacing_in_practice
 from structlib.rules.us.flitch import (
     Flitch,
     bolt_through_plate,
@@ -43,6 +45,7 @@ from structlib.rules.us.flitch import (
     plate_check,
     plate_hole_loss,
 )
+from structlib.rules.us.nailing_patterns import usual_pattern
 from structlib.rules.us.steel_sections import steel_factor
 
 #: Distance between the two groups of fasteners at each end of a partial sister.
@@ -396,23 +399,13 @@ class UnlikePliesPage(Page):
         if case.kind == "flitch":
             return self._bolt_rows(values, case, gates)
         crossing = load * _crossing(case, values["lands"])
-        value, mode = _nail_across(case)
-        needed = crossing / value * ft
-        # under one a foot, the distance between two says more
-        told = (
-            f"{needed:.1f} 16d common nails in each foot"
-            if needed >= 1
-            else f"one 16d common nail every {show(_whole(value / crossing, system), 'length', system)}"
-            if crossing > 0
-            else "no nail is asked for"
-        )
         return (
             (
                 "load to pass between the pieces",
                 show(crossing, "line load", system),
                 "",
                 "",
-                f"{told}: yield mode {mode}, NDS 2018 12.3, recalled; a nailing schedule asks for more",
+                _nails_told(crossing, load, case, system),
             ),
         )
 
@@ -631,10 +624,21 @@ def _crossing(case, lands):
     return abs(new - added.width / (old.width + added.width))
 
 
-def _whole(distance, system):
-    """A distance between nails cut down to whole inches, or to tens of millimetres."""
+def _nails_told(crossing, load, case, system):
+    """The nails that pass a load between the pieces, and the pattern that is usual beside them."""
+    if nothing_passes(crossing, load):
+        return f"nothing has to pass; {pattern_words(system)} only holds the pieces together"
+    value, mode = _nail_across(case)
+    rule = f"yield mode {mode}, NDS 2018 12.3, recalled"
+    usual = usual_pattern()
+    if crossing / value < usual.lines / usual.spacing:
+        rule += f"; {pattern_words(system)} is closer"
+    if crossing * ft >= value:
+        return f"{crossing / value * ft:.1f} 16d common nails in each foot: {rule}"
+    # under one a foot, the distance between two says more: whole inches, or tens of millimetres
     step = inch if system == "us" else 10.0
-    return distance // step * step
+    apart = spacing_in_practice(value=value, load=crossing) // step * step
+    return f"one 16d common nail every {show(apart, 'length', system)}: {rule}"
 
 
 def _nail_across(case):

@@ -19,6 +19,7 @@ from structlib.mechanics.composite import (
     stack,
 )
 from structlib.mechanics.composite import Part
+from structlib.pages.connection_tables import pattern_words
 from structlib.pages.shared_plies_page import GROUP_ARM, UnlikePliesPage
 from structlib.pages.show import Table, start_values
 from structlib.pages.woods import pieces
@@ -27,7 +28,7 @@ from structlib.pictures.template_pages import drilling_pages
 from structlib.rules.check import Seat, governing, least_verified
 from structlib.rules.us.book import RULEBOOK
 from structlib.rules.us.dowels import nail
-from structlib.rules.us.fastening import fasteners_per_foot, load_to_pass, ply_fastening
+from structlib.rules.us.fastening import fasteners_per_foot, load_to_pass, nothing_passes, ply_fastening
 from structlib.rules.us.flitch import Flitch, flitch_bolts, plate_pieces, splice_note, wood_alone_share
 from structlib.rules.us.steel_beams import steel_moment
 from structlib.rules.us.steel_sections import shape_names, steel_shape
@@ -277,7 +278,12 @@ def bolts_table(beam=None, job=None):
         ("load into the plate along the beam", show(bolts.line_load, "line load")),
         ("load out of the plate at each end", show(bolts.reaction, "force")),
         ("one 1/2 in bolt passes", f"{show(bolts.value, 'force')} (yield mode {bolts.mode})"),
-        ("spacing that would just do", show(bolts.spacing_needed, "section length")),
+        (
+            "spacing that would just do",
+            show(bolts.spacing_needed, "section length")
+            if bolts.spacing_needed < 2 * bolts.spacing
+            else "more than twice what is used",
+        ),
         ("spacing in the template, two lines in turn", show(bolts.spacing, "section length")),
         (
             "each end group",
@@ -505,7 +511,11 @@ def side_load_table(load=600 * plf, plies=(2, 3, 4)):
     """
     rows = []
     for count in plies:
-        crossing = show(load_to_pass(side_load=load, plies=count), "line load")
+        passing = load_to_pass(side_load=load, plies=count)
+        crossing = show(passing, "line load")
+        if nothing_passes(passing, load):
+            rows.append((f"{count}-2x10", crossing, "nothing has to pass", pattern_words()))
+            continue
         try:
             found = ply_fastening(
                 plies=count,

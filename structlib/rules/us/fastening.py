@@ -12,7 +12,7 @@ import numpy
 
 from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
-from structlib.ground.tables import in_library_units, table_row, table_rows
+from structlib.ground.tables import in_library_units, table_row
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.mechanics.fastener_groups import fastener_flow, fastener_spacing
 from structlib.rules.check import Check, least_verified
@@ -86,45 +86,6 @@ class PlyFastening:
     conditions: tuple = ()
     checks: tuple = ()
     verified: str = measured("text", "how it is known", default="recalled")
-
-
-@dataclass(frozen=True, kw_only=True)
-class NailingPattern:
-    """A published or customary nailing of a beam loaded on top: it holds the plies together, no more.
-
-    Parameters
-    ----------
-    name : str
-        Which pattern [-].
-    nail : str
-        Nail [-].
-    spacing : float
-        Spacing along each line [mm].
-    lines : int
-        Lines along the beam [-].
-    pattern : str
-        How the nails stand [-].
-    source : str
-        Where it is from [-].
-    verified : str
-        How it is known [-].
-    note : str
-        What else is to be known [-].
-
-    Examples
-    --------
-    >>> top_loaded_patterns()[0].nail
-    '20d common'
-    """
-
-    name: str = measured("text", "pattern")
-    nail: str = measured("text", "nail")
-    spacing: float = measured("section length", "spacing along each line")
-    lines: int = measured("count", "lines along the beam")
-    pattern: str = measured("text", "how the nails stand")
-    source: str = measured("text", "source")
-    verified: str = measured("text", "how it is known")
-    note: str = measured("text", "note", default="")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -265,6 +226,29 @@ def load_to_pass(*, side_load, plies):
     return side_load * (plies - 1) / plies
 
 
+def nothing_passes(load, whole):
+    """Tell whether the load that must cross a seam is nothing but the rounding of a balance.
+
+    Parameters
+    ----------
+    load : float
+        Load to pass [N/mm].
+    whole : float
+        All the load on the pieces [N/mm].
+
+    Returns
+    -------
+    bool
+        True where nothing has to pass [-].
+
+    Examples
+    --------
+    >>> nothing_passes(1e-16, 5.0), nothing_passes(0.1, 5.0)
+    (True, False)
+    """
+    return load <= 1e-9 * whole
+
+
 def ply_fastening(
     *,
     plies,
@@ -340,10 +324,10 @@ def ply_fastening(
         check_number(name, load, low=0.0, high=_MOST_LOAD, shown=_plf, hint="for example 400*plf")
     between = loads_between_plies([side_load] + [0.0] * (plies - 2) + [other_side_load])
     load = max(abs(one) for one in between)
-    if load <= 1e-9 * max(side_load, other_side_load, 1e-9):
+    if nothing_passes(load, side_load + other_side_load):
         raise BadInput(
-            "no load has to pass between these plies; see top_loaded_patterns for nailing that only holds "
-            "them together"
+            "no load has to pass between these plies; see nailing_patterns.usual_pattern for nailing that "
+            "only holds them together"
         )
     piece = wood_piece(thickness=ply_width, specific_gravity=specific_gravity, angle=numpy.pi / 2)
     found = lateral_value(fastener, main=piece, side=piece)
@@ -351,7 +335,8 @@ def ply_fastening(
     wants = _wants(fastener, found, rows, staggered)
     gap = _line_gap(fastener, depth, rows, wants)
     needed = fastener_spacing(value=value, flow=load, lines=rows)
-    spacing = _spacing_to_use(fastener, needed, rows, staggered, wants)
+    most = spacing_in_practice(value=value, load=load, lines=rows)
+    spacing = _spacing_to_use(fastener, needed, most, rows, staggered, wants)
     _check_one_in_line(fastener, spacing, gap, rows)
     checks = (
         _passing_check(load, value, rows, spacing, found, used, combination),
@@ -385,6 +370,40 @@ def ply_fastening(
     )
 
 
+def spacing_in_practice(*, value, load, lines=1):
+    """Return the spacing along a line at which fasteners pass a load, never wider than practice sets them.
+
+    Parameters
+    ----------
+    value : float
+        What one fastener carries [N].
+    load : float
+        Load to pass, zero where nothing is asked [N/mm].
+    lines : int
+        Lines of fasteners side by side that share it [-].
+
+    Returns
+    -------
+    float
+        The spacing, at most 24 in [mm].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a number in its range.
+
+    Examples
+    --------
+    >>> spacing_in_practice(value=500.0, load=5.0, lines=2)
+    200.0
+    >>> round(spacing_in_practice(value=500.0, load=1e-15) / inch)
+    24
+    """
+    check_amount("load to pass", load, zero=True, hint="for example 400*plf")
+    most = _scalar("greatest_ply_spacing")
+    return min(fastener_spacing(value=value, flow=load, lines=lines), most) if load > 0 else most
+
+
 def fasteners_per_foot(layout):
     """Return how many fasteners a layout has in one foot of beam, between each two plies.
 
@@ -414,81 +433,6 @@ def fasteners_per_foot(layout):
     if not isinstance(layout, PlyFastening):
         raise BadInput(f"a layout is what ply_fastening returns, got {type(layout).__name__}")
     return layout.fasteners_per_length * ft
-
-
-def top_loaded_patterns():
-    """List nailing patterns for beams loaded on top, evenly on all plies.
-
-    Returns
-    -------
-    tuple of NailingPattern
-        The patterns, each with how it is known [-].
-
-    Notes
-    -----
-    They only hold the plies together. All plies must rest on the posts, and the load must reach all of them.
-
-    Examples
-    --------
-    >>> [one.verified for one in top_loaded_patterns()]
-    ['recalled', 'recalled', 'seen', 'seen']
-    """
-    return tuple(
-        NailingPattern(
-            name=row["pattern_name"],
-            nail=row["nail"],
-            spacing=in_library_units(row, "spacing_in"),
-            lines=int(row["lines"]),
-            pattern=row["pattern"],
-            source=row["source"],
-            verified=row["verified"],
-            note=row["note"],
-        )
-        for row in table_rows("us_fasteners_schedules")
-    )
-
-
-def nailing_may_follow_a_pattern(*, loaded_on, every_ply_on_its_post):
-    """Tell whether a customary nailing pattern is enough, or the fasteners must be worked out.
-
-    Parameters
-    ----------
-    loaded_on : str
-        ``top`` (evenly on all plies) or ``side`` [-].
-    every_ply_on_its_post : bool
-        Whether every ply rests on every support [-].
-
-    Returns
-    -------
-    tuple of (bool, str)
-        The answer and why [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is no such word.
-
-    Examples
-    --------
-    >>> nailing_may_follow_a_pattern(loaded_on="side", every_ply_on_its_post=True)[0]
-    False
-    """
-    check_choice("where the load comes in", loaded_on, ("top", "side"))
-    check_yes_or_no("every ply on its post", every_ply_on_its_post)
-    if loaded_on == "side":
-        return (
-            False,
-            "load from a side reaches the outer ply only, so the fasteners must pass the rest inward",
-        )
-    if not every_ply_on_its_post:
-        return (
-            False,
-            "a ply that does not rest on its post must hand its load to the others through the fasteners",
-        )
-    return (
-        True,
-        "the load reaches every ply and every ply rests on its post, so nails only hold the plies together",
-    )
 
 
 def connection_demand(kind, reactions):
@@ -691,9 +635,9 @@ def _edge(depth, gap, rows):
     return (depth - gap * (rows - 1)) / 2
 
 
-def _spacing_to_use(fastener, needed, rows, staggered, wants):
-    step, most = _scalar("rounding_of_spacing"), _scalar("greatest_ply_spacing")
-    spacing = min(floor(needed / step + 1e-9) * step, most)
+def _spacing_to_use(fastener, needed, most, rows, staggered, wants):
+    step = _scalar("rounding_of_spacing")
+    spacing = floor(most / step + 1e-9) * step
     least = _least_spacing(fastener, rows, staggered, wants)
     if spacing < least <= needed:
         spacing = least  # whole inches would be too close, the exact least is not
