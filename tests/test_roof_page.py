@@ -8,8 +8,10 @@ import pytest
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput
 from structlib.ground.showing import show
+from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, lb, plf, psf
 from structlib.mechanics import frames, frames_spread
+from structlib.pages import roof_joint
 from structlib.pages.roof_page import RIDGE, RoofPage
 from structlib.pages.show import start_values
 from structlib.pictures.drawings import parts
@@ -18,6 +20,7 @@ from structlib.pictures.scene import Arrow, Line, Polygon, flat, label_overlaps,
 from structlib.rules.us import combined, dowels, roof_ties
 
 PAGE = RoofPage()
+MUCH_SNOW = {"ground": 160 * psf, "snow": 112 * psf}
 SWEEP = [
     {},
     {"span": 6 * ft, "rise": 2, "holds": "tie"},
@@ -45,11 +48,12 @@ SWEEP = [
     {"snow": 0.0, "roof_live": 0.0},
     {"wood": "lvl 2.0", "depth": 11.875 * inch, "sets": RIDGE, "holds": "ridge beam"},
     {"wood": "lvl 2.0", "depth": 9.5 * inch},
-    {"ground": 160 * psf, "dead": 60 * psf, "span": 16 * ft, "rise": 7, "depth": 11.25 * inch},
-    {"ground": 160 * psf, "dead": 60 * psf, "holds": "ridge beam", "span": 6 * ft, "depth": 11.25 * inch},
-    {"ground": 160 * psf, "holds": "raised tie", "height": 0.3, "depth": 11.25 * inch, "plies": 4},
-    {"ground": 160 * psf, "sets": RIDGE, "holds": "ridge beam", "depth": 11.25 * inch, "plies": 4},
+    {**MUCH_SNOW, "dead": 60 * psf, "span": 16 * ft, "rise": 7, "depth": 11.25 * inch},
+    {**MUCH_SNOW, "dead": 60 * psf, "holds": "ridge beam", "span": 6 * ft, "depth": 11.25 * inch},
+    {**MUCH_SNOW, "holds": "raised tie", "height": 0.3, "depth": 11.25 * inch, "plies": 4},
+    {**MUCH_SNOW, "sets": RIDGE, "holds": "ridge beam", "depth": 11.25 * inch, "plies": 4},
     {"ground": 160 * psf, "holds": "nothing"},
+    {"ground": 70.5 * psf, "snow": 12.5 * psf, "span": 16 * ft, "rise": 7},
     {"dead": 60 * psf, "roof_live": 40 * psf, "holds": "ridge beam", "depth": 9.25 * inch, "snow": 0.0},
 ]
 
@@ -200,7 +204,7 @@ def test_a_doubled_rafter_takes_the_size_factor_of_one_ply():
     middle = (1 + buckle / crush) / 1.6
     allowed = crush * (middle - math.sqrt(middle**2 - buckle / crush / 0.8))
     share = (fc / allowed) ** 2 + fb / (900 * 1.2 * 0.9 * 1.15 * (1 - fc / buckle))
-    given = {"rise": 3, "plies": 2, "dead": 60 * psf, "snow": 0.0, "roof_live": 0.0}
+    given = {"rise": 3, "plies": 2, "dead": 60 * psf, "snow": 0.0, "ground": 0.0, "roof_live": 0.0}
     assert _rows(**given)["bending and compression"][3] == f"{100 * share:.0f} % governs"
 
 
@@ -278,7 +282,10 @@ def test_a_ridge_beam_under_snow_on_one_side_carries_the_mean_of_both():
     stress = moment * 12 / (4.5 * 11.25**2 / 6)
     row = heavy["bending, one side"]
     assert float(row[1].split()[0].replace(",", "")) == pytest.approx(stress, abs=1.0)
-    assert row[3].endswith("governs")
+    # 30 psf on the roof is less than 0.7 of 90 psf: the share is known, and withheld
+    assert row[3] == ""
+    now = PAGE.numbers(tuple(start_values(PAGE, **changes, ground=90 * psf).items()))
+    assert now["governs"].name == "bending, one side"
     assert heavy["load on an end post"][1] == f"{(720 + own) * 6:,.0f} lb"
     assert not any(row[4].startswith("any") for name, row in heavy.items() if "one side" in name)
 
@@ -297,21 +304,84 @@ def test_rafters_beside_a_ridge_beam_take_the_snow_of_their_own_side():
     assert rows[ONE + "load along the ridge"][1] == "420 plf" and ONE + "pull in the tie" not in rows
 
 
-def test_snow_on_one_side_is_refused_outside_its_slopes_in_a_row():
+def test_snow_on_one_side_is_not_asked_outside_its_slopes_in_a_row():
     rows = _rows(rise=8)
-    assert rows["snow on one side"][1] == "refused" and "7 in 12" in rows["snow on one side"][4]
+    assert rows["snow on one side"][1] == "not asked" and "7 in 12" in rows["snow on one side"][4]
     assert not any(name.endswith(", one side") for name in rows)
     assert rows["bending and compression"][3].endswith("governs")
 
 
+NAILS = "16d common nails, each joint of the tie"
+
+
+def _by_hand_nails(thrust_lb, time_factor):
+    piece = dowels.wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
+    asked = {"fastener": dowels.nail("16d common"), "rafter": piece, "tie": piece}
+    return roof_ties.heel_joint_nails(thrust=thrust_lb * lb, time_factor=time_factor, **asked).nails
+
+
 def test_more_nails_where_snow_on_one_side_pushes_more():
     """15 psf everywhere and 120 psf on one slope push like 75 psf on both: 1200 lb, not 720."""
-    piece = dowels.wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
-    asked = {"fastener": dowels.nail("16d common"), "rafter": piece, "tie": piece, "time_factor": 1.15}
-    more = roof_ties.heel_joint_nails(thrust=1200 * lb, **asked).nails
-    less = roof_ties.heel_joint_nails(thrust=720 * lb, **asked).nails
-    name = "16d common nails, each joint of the tie"
-    assert _rows(ground=120 * psf)[name][1] == str(more) > _rows()[name][1] == str(less)
+    more, less = _by_hand_nails(1200, 1.15), _by_hand_nails(720, 1.15)
+    now = PAGE.numbers(tuple(start_values(PAGE, ground=120 * psf).items()))
+    given = {"tie_wood": ("Douglas Fir-Larch", "No.2"), "tie_width": 1.5 * inch}
+    even, one = (roof_joint.worked_out(case, **given).nails for case in (now, now["side"]))
+    assert (even, one) == (less, more) and more > less
+    row = roof_joint.nails_row([now, now["side"]], **given)
+    # the table ends at 70 psf: neither count alone is shown as the count
+    assert row[1] == "no count" and "ends at 70" in row[4] and f"by calculation alone {more} (" in row[4]
+
+
+@pytest.mark.parametrize("holds, factor", [("tie", 1.0), ("raised tie", 1.33)])
+def test_the_nails_are_the_larger_of_table_and_calculation_and_both_are_named(holds, factor):
+    """24 ft, 6 in 12, every 16 in: the table's cell for 5 in 12, 28 ft; a light roof, then a heavy one."""
+    cells = {
+        row["ground_snow_psf"]: int(row["nails"])
+        for row in table_rows("us_heel_nails")
+        if (row["rise"], row["spacing_in"], row["span_ft"]) == (5, 16, 28)
+    }
+    raised = 1 / (1 - 0.25) if holds == "raised tie" else 1.0
+    cases = ((40, 50, 30, 15), (40, 50, 60, 60), (20, 20, 14, 60), (30, 30, 21, 10))
+    for ground, column, roof, dead in cases:
+        row = _rows(holds=holds, ground=ground * psf, snow=roof * psf, dead=dead * psf, roof_live=0.0)[NAILS]
+        # (dead + snow) L / (8 tan) a pair, and dead alone, which lasts longer
+        worked = max(
+            _by_hand_nails(raised * (dead + snow) * 16 / 12 * 24**2 / (8 * 6), time)
+            for snow, time in ((roof, 1.15), (0, 0.9))
+        )
+        table = math.ceil(cells[column] * factor - 1e-9)
+        assert row[1] == str(max(table, worked))
+        assert f"{table} by the code's table (" in row[4] and f"{worked} by calculation (NDS 2018" in row[4]
+
+
+def test_no_count_of_nails_without_the_ground_snow_that_the_table_goes_by():
+    row = _rows(ground=0.0)[NAILS]
+    assert row[1] == "no count" and "type the ground snow" in row[4] and "by calculation alone" in row[4]
+    assert _rows(ground=0.0, snow=0.0)[NAILS][1].isdigit()  # the column of roof live load
+
+
+def test_too_little_roof_snow_for_the_ground_snow_is_a_question_and_no_share():
+    """Ground 40 psf: 28 psf on a heated roof, 30.8 over insulation and vented air, 33.6 without heat."""
+    shown = PAGE.compute(start_values(PAGE, snow=5 * psf))
+    assert shown.scene.title == "Which snow is right: 5 psf on the roof, or 40 psf on the ground?"
+    assert shown.notes[0].startswith("Which snow is right? 5 psf on the roof is less than the 28 psf")
+    assert all(row[2] == row[3] == "" for row in shown.rows) and "%" not in shown.scene.alt
+    assert not any(row[0] == NAILS for row in shown.rows)
+    for changes, least in (
+        ({}, 28.0),
+        ({"below": "cold ventilated roof"}, 30.8),
+        ({"below": "unheated"}, 33.6),
+        ({"exposed": "fully exposed"}, 25.2),
+        ({"exposed": "sheltered"}, 33.6),
+        ({"rise": 12}, 28 * (70 - 45) / 40),
+        ({"rise": 3, "ground": 15 * psf}, 15.0),  # the least of a low slope, 14 deg
+    ):
+        asked = _rows(**changes, snow=60 * psf)["roof snow by the ground snow, at least"]
+        assert float(asked[1].split()[0]) == pytest.approx(least, abs=0.05)
+        for snow, questioned in ((least * 0.99, True), (round(least, 1), False)):
+            title = PAGE.compute(start_values(PAGE, **changes, snow=snow * psf)).scene.title
+            assert title.startswith("Which snow is right") is questioned, (changes, snow)
+    assert "used" in PAGE.compute(start_values(PAGE, snow=5 * psf, ground=0.0)).scene.title
 
 
 @pytest.mark.parametrize("frame", parts.FRAMES)
@@ -324,7 +394,7 @@ def test_the_picture_shows_the_loaded_side_where_that_governs(holds, frame):
         middle = (min(walls) + max(walls)) / 2
         return [one.tip[0] - middle for one in items if isinstance(one, Arrow) and one.role == "force"]
 
-    given = {"holds": holds, "depth": 9.25 * inch, "ground": 60 * psf}
+    given = {"holds": holds, "depth": 9.25 * inch, "ground": 60 * psf, "snow": 42 * psf}
     one = PAGE.compute(start_values(PAGE, **given), frame=frame).scene
     assert one.title.startswith("Snow on one side") and "right side only" in one.alt
     assert arrows(one) and min(arrows(one)) > 0
@@ -354,7 +424,7 @@ def test_a_gate_keeps_what_snow_on_one_side_asks_and_draws_even_snow():
 
 def test_a_rafter_pressed_beyond_its_buckling_value_gives_a_row_and_no_share():
     """60 psf on 2-2x4 at 3 in 12 over 12 ft: about 2000 lb along it bows it out of its line."""
-    given = {"holds": "raised tie", "height": 0.3, "rise": 3, "dead": 60 * psf, "plies": 2}
+    given = {"holds": "raised tie", "height": 0.3, "rise": 3, "dead": 60 * psf, "plies": 2, "ground": 0.0}
     shown = PAGE.compute(start_values(PAGE, **given, depth=3.5 * inch, spacing=24 * inch, snow=0.0))
     rows = {row[0]: row for row in shown.rows}
     assert rows["bending and compression"][3] == "no answer"
@@ -381,14 +451,12 @@ def test_a_rafter_too_slender_is_told_and_no_share_governs():
 
 def test_nails_are_counted_for_the_combination_that_needs_most():
     """60 psf that stays lasts longer than 2 psf of snow on top of it: 60 / 0.9 is more than 62 / 1.15."""
-    values = {"dead": 60 * psf, "snow": 2 * psf, "roof_live": 0.0}
-    thrust = 60 * psf * 16 * inch * (24 * ft) ** 2 / (48 * ft)
-    piece = dowels.wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
-    asked = {"fastener": dowels.nail("16d common"), "rafter": piece, "tie": piece}
-    alone = roof_ties.heel_joint_nails(thrust=thrust, time_factor=0.9, **asked).nails
-    snow = roof_ties.heel_joint_nails(thrust=thrust * 62 / 60, time_factor=1.15, **asked).nails
+    values = {"dead": 60 * psf, "snow": 2 * psf, "ground": 2.8 * psf, "roof_live": 0.0}
+    thrust = 60 * 16 / 12 * 24**2 / (8 * 6)
+    alone, snow = _by_hand_nails(thrust, 0.9), _by_hand_nails(thrust * 62 / 60, 1.15)
     assert alone > snow
-    assert _rows(**values)["16d common nails, each joint of the tie"][1] == str(alone)
+    row = _rows(**values)[NAILS]
+    assert row[1] == str(alone) and f"{alone} by calculation" in row[4]
 
 
 def test_beyond_a_third_the_demand_goes_on_rising():

@@ -3,12 +3,23 @@
 import math
 
 
-class BadInput(ValueError):
+class Refusal(ValueError):
+    """A no in one clear sentence; a notebook shows that sentence alone, without the way through the code."""
+
+    def _render_traceback_(self):
+        return [str(self)]
+
+
+class BadInput(Refusal):
     """The input cannot be read or makes no sense; the message is one sentence for the reader."""
 
 
-class OutsideRule(ValueError):
+class OutsideRule(Refusal):
     """A rule was asked about a case that it does not cover; it is refused, never extrapolated."""
+
+
+class NotAsked(OutsideRule):
+    """The rule asks for nothing in this case, so there is no number; that is an answer, not a gap."""
 
 
 def is_symbolic(value):

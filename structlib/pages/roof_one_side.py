@@ -5,7 +5,7 @@ The pair is solved with its LEFT rafter loaded; which side a picture loads is th
 
 import numpy
 
-from structlib.ground.refusals import OutsideRule
+from structlib.ground.refusals import NotAsked
 from structlib.ground.showing import show
 from structlib.rules.us import snow
 
@@ -30,7 +30,7 @@ def blown_snow(*, ground, roof_snow, rise, half):
     Returns
     -------
     tuple of (structlib.rules.us.snow.GableSnow or None, str)
-        The loads, and what the rule says where it gives none [MPa, -].
+        The loads, and what the rule says where it asks for none [MPa, -].
 
     Examples
     --------
@@ -46,7 +46,7 @@ def blown_snow(*, ground, roof_snow, rise, half):
     found = snow.ground_snow(ground, edition=snow.EDITION, basis=snow.BASIS, source="typed by the reader")
     try:
         return snow.unbalanced_gable(found, rise=rise, eave_to_ridge=half, simple_rafters=True), ""
-    except OutsideRule as refused:
+    except NotAsked as refused:
         return None, str(refused)
 
 

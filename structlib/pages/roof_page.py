@@ -15,13 +15,13 @@ from structlib.mechanics import frames, frames_along, frames_uneven
 from structlib.mechanics.beams import LineLoad
 from structlib.mechanics.plane_frame import solve_frame
 from structlib.mechanics.rafter_pair import rafter_pair
-from structlib.pages import roof_one_side
+from structlib.pages import roof_joint, roof_one_side, roof_snow
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
 from structlib.rules.check import BeamUse, Check, Seat, governing, least_verified
-from structlib.rules.us import combined, deflection, dowels, roof_ties
+from structlib.rules.us import combined, deflection, roof_ties
 from structlib.rules.us.book import RULEBOOK
 
 RAFTERS, RIDGE = "rafters", "ridge"
@@ -42,7 +42,6 @@ _SEAT = 3 * inch
 _FULL_ARROW = 2500 * lb
 _STEEP = "rafter steeper than 3:12, no finished ceiling"
 _FLAT = "any other structural member"
-_NAIL = "16d common"
 
 
 class RoofPage(Page):
@@ -77,6 +76,8 @@ class RoofPage(Page):
             Box("dead", "Dead, on plan", high=60 * psf, default=15 * psf, **load),
             Box("snow", "Roof snow", high=120 * psf, default=30 * psf, **load),
             Box("ground", "Ground snow", high=160 * psf, default=40 * psf, **load),
+            Pick("exposed", "Around the roof", roof_snow.EXPOSURES, "partially exposed"),
+            Pick("below", "Below the roof", roof_snow.BELOW, "heated"),
             Box("roof_live", "Roof live", high=40 * psf, default=20 * psf, **load),
             Pick("wood", "Wood", woods, "fir"),
         )
@@ -118,6 +119,7 @@ class RoofPage(Page):
             "line_load": area_load * values["spacing"],
             "span": 2 * half,
             "left_out": [],
+            "question": roof_snow.question(values, self.system),
         }
         now["pair"] = {"line_load": now["line_load"], "building_span": 2 * half}
         now["thrust"] = frames.rafter_thrust(**now["pair"], rise=rise)
@@ -276,10 +278,11 @@ class RoofPage(Page):
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
         gates = self.gates(now)
+        withdrawn = gates or (now["question"],) * bool(now["question"])
         return Shown(
             self.scene(now, ghost, gates, frame),
             ("what", "asked", "can give", "share", "loads and rule"),
-            self.rows(now, gates),
+            self.rows(now, withdrawn),
             self.notes(now),
             gates,
         )
@@ -292,7 +295,7 @@ class RoofPage(Page):
         now : dict
             What `numbers` worked out [any].
         gates : tuple of str
-            Gates that withdraw the verdicts; what is asked stays [-].
+            Gates, or the question, that withdraw the verdicts; what is asked stays [-].
 
         Returns
         -------
@@ -302,6 +305,7 @@ class RoofPage(Page):
         say, most = self._say, now["most"].name
         asked = lambda what, value, rule=most: (what, value, "", "", rule)  # noqa: E731
         rows = [asked("load on plan", say(now["area_load"], "area load"))]
+        rows += roof_snow.asked_row(now["values"], self.system)
         holds = now["holds"]
         if holds == "ridge beam":
             ridge = frames.ridge_beam_load(line_load=now["area_load"], building_span=now["span"])
@@ -368,7 +372,7 @@ class RoofPage(Page):
                 spread = self._say(_spread(side), "small length")
                 rows.append(("one side: eaves part by", spread, "", "", _spread_from(now)))
             return rows
-        return [("snow on one side", "refused", "", "", now["no_side"])] if now["no_side"] else []
+        return [("snow on one side", "not asked", "", "", now["no_side"])] if now["no_side"] else []
 
     def _more_rows(self, now, gates):
         """Nails of the joint and the code's factors, where there is a tie; posts, where there is a beam."""
@@ -389,18 +393,8 @@ class RoofPage(Page):
             return []
         rows = []
         if not gates and now["area_load"] > 0:
-            counts = [_nails(case) for case in (now, now["side"]) if case is not None]
-            # a refusal is a sentence, and stands for all
-            told = str(next((one for one in counts if isinstance(one, str)), None) or max(counts))
-            rows.append(
-                (
-                    f"{_NAIL} nails, each joint of the tie",
-                    told,
-                    "",
-                    "",
-                    "NDS 2018 12.3, computed; the code's table mostly asks for more: see Nails in the heel joint",
-                )
-            )
+            cases = [case for case in (now, now["side"]) if case is not None]
+            rows.append(roof_joint.nails_row(cases, tie_wood=_OTHER, tie_width=_TIE[0]))
         if now["holds"] == "raised tie" and not gates:
             code = roof_ties.raised_tie_adjustment(height_fraction=now["height"])
             rows += [
@@ -434,7 +428,7 @@ class RoofPage(Page):
         tuple of str
             One sentence a note [-].
         """
-        values, notes = now["values"], []
+        values, notes = now["values"], [now["question"]] if now["question"] else []
         if values["sets"] == RAFTERS:
             notes.append(
                 f"The sliders set the rafters: the house is twice their span wide, "
@@ -527,7 +521,7 @@ class RoofPage(Page):
             ridge = (3 * inch, 9.25 * inch) if beam else (_BOARD_WIDTH, now["rafter"].depth)
         first = now["governs"]
         mark = None
-        told = first is not None and not gates and not now["left_out"]
+        told = first is not None and not (gates or now["question"] or now["left_out"])
         # the case that governs is the one that is drawn
         one_side = told and now["side"] is not None and first in now["side"]["checks"]
         seen = now["side"] if one_side else now
@@ -831,27 +825,6 @@ def _at(check, place, kind):
     return replace(check, position=place, kind=kind)
 
 
-def _nails(now):
-    """Nails of one joint by calculation, for the combination that needs most, or why there is no count."""
-    rafter, tie = now["rafter"], find_material(*_OTHER)
-    gravity = rafter.material.specific_gravity or tie.specific_gravity
-    try:
-        return max(
-            roof_ties.heel_joint_nails(
-                thrust=now["thrust"] * area_load / now["area_load"],
-                fastener=dowels.nail(_NAIL),
-                rafter=dowels.wood_piece(thickness=rafter.plies * rafter.ply_width, specific_gravity=gravity),
-                tie=dowels.wood_piece(thickness=_TIE[0], specific_gravity=tie.specific_gravity),
-                time_factor=combination.time_factor,
-                height_fraction=now["height"],
-            ).nails
-            for combination, area_load in now["areas"]
-            if area_load > 0
-        )
-    except OutsideRule as refused:
-        return f"no count: {refused}"
-
-
 def _merged(checks):
     """Left and right of the same question as one row: the end that uses more."""
     best = {}
@@ -960,6 +933,9 @@ def _note(now, system):
 def _title(now, gates, system):
     if gates:
         return "Stop and call first: only what is asked is shown"
+    if now["question"]:
+        roof, ground = (show(now["values"][key], "area load", system) for key in ("snow", "ground"))
+        return f"Which snow is right: {roof} on the roof, or {ground} on the ground?"
     first = now["governs"]
     if now["left_out"]:
         return "A rule does not cover these rafters: see the notes"

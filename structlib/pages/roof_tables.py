@@ -6,7 +6,7 @@ import math
 import numpy
 
 from structlib.ground.lumber import find_material
-from structlib.ground.refusals import OutsideRule
+from structlib.ground.refusals import NotAsked
 from structlib.ground.sections import rectangle_area, rectangle_inertia
 from structlib.ground.showing import show
 from structlib.ground.tables import in_library_units, table_row
@@ -130,8 +130,8 @@ def snow_steps(
                 f"7.6.1; {one_side.verified}",
             )
         )
-    except OutsideRule as refused:
-        rows.append(("blown to one side", "", "not asked for here", str(refused)))
+    except NotAsked as refused:
+        rows.append(("blown to one side", "", "not asked", str(refused)))
     return Table(("snow", "factor", "load on plan", "from"), rows)
 
 
@@ -666,7 +666,7 @@ def slipping_joints(system="us"):
 
 
 def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
-    """Set the nails of the heel joint by the code's table beside two calculations, over the slope.
+    """Set the nails of the heel joint by the code's table beside a calculation, over the slope.
 
     Parameters
     ----------
@@ -707,12 +707,14 @@ def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
         ours = roof_ties.heel_joint_nails(
             thrust=thrust, fastener=dowels.nail("16d common"), rafter=piece, tie=piece, time_factor=_TIME
         )
+        count = roof_ties.heel_count(cell, ours)
         rows.append(
             (
                 f"{rise} in 12",
                 show(thrust, "force", system),
-                str(cell.nails),
-                str(ours.nails),
+                str(count.by_table),
+                str(count.by_calculation),
+                str(count.nails),
                 ""
                 if cell.exact
                 else f"cell of {cell.rise:g} in 12, {show(cell.building_span, 'length', system)}",
@@ -725,7 +727,7 @@ def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
         "every cell recalled. Computed: NDS 2018 yield of one nail, both pieces 1 1/2 in of fir."
     )
     return Table(
-        ("slope", "thrust of a pair", "nails by the table", "nails computed", "the table's cell"),
+        ("slope", "thrust of a pair", "nails by the table", "nails computed", "to plan with", "the table's cell"),
         rows,
         caption,
     )

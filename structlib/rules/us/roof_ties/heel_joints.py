@@ -15,7 +15,7 @@ from structlib.rules.us.one_number import check_one_number, inches_text, length_
 from structlib.rules.us.snow import BASIS, GroundSnow
 
 from .numbers import _SLACK, _check_spacing, _check_span, _number
-from .ties import tie_kind
+from .ties import raised_tie_adjustment, tie_kind
 
 #: The layout of the heel joint table that the cells at hand have.
 HEEL_EDITION = "IRC 2009 to 2015 layout"
@@ -68,6 +68,21 @@ class HeelNails:
     value: float
     mode: str
     factors: tuple
+    verified: str
+
+
+@dataclass(frozen=True)
+class HeelCount:
+    """Nails of a heel joint to plan with: the larger of the code's table and the calculation, both named.
+
+    ``by_table`` has the code's factor for a raised tie in it; ``words`` name both, their edition and rule, and
+    how they are known.
+    """
+
+    nails: int
+    by_table: int
+    by_calculation: int
+    words: str
     verified: str
 
 
@@ -346,6 +361,54 @@ def heel_joint_nails(*, thrust, fastener, rafter, tie, time_factor, height_fract
         mode=found.mode,
         factors=used,
         verified=least_verified([found.verified, *(one.verified for one in used)]),
+    )
+
+
+def heel_count(cell, worked_out, *, height_fraction=0.0):
+    """Return the count to plan a heel joint with: the larger of the code's table and the calculation.
+
+    Parameters
+    ----------
+    cell : HeelCell
+        The table's cell, for a tie at the plate [-].
+    worked_out : HeelNails
+        The count by calculation, for the tie where it is [-].
+    height_fraction : float
+        Height of the tie over that of the ridge, up to one third; the code raises the table's count by it [-].
+
+    Returns
+    -------
+    HeelCount
+        The larger count, and both by name [-].
+
+    Raises
+    ------
+    BadInput
+        When the height is not a number from 0 to 0.95.
+    OutsideRule
+        When the tie stands above the lowest third, where the code has no factor.
+
+    Notes
+    -----
+    IRC 2021 R802.5.2 for the table and its factor, NDS 2018 12.3.1 for the calculation.
+
+    Examples
+    --------
+    >>> cell = HeelCell(7, 5.0, 406.4, 0.00144, 8534.4, False, HEEL_EDITION, "IRC Table R802.5.1(9)", "recalled")
+    >>> found = heel_count(cell, HeelNails(6, 4270.0, 722.0, "IV", (), "computed"), height_fraction=0.25)
+    >>> found.nails, found.by_table, found.by_calculation
+    (10, 10, 6)
+    """
+    factor = raised_tie_adjustment(height_fraction=height_fraction)
+    by_table = math.ceil(cell.nails * factor.joint_factor - 1e-9)
+    raised = f", times {factor.joint_factor:g} for the raised tie" if height_fraction else ""
+    return HeelCount(
+        nails=max(by_table, worked_out.nails),
+        by_table=by_table,
+        by_calculation=worked_out.nails,
+        words=f"{by_table} by the code's table ({cell.edition}{raised}; {cell.verified}), "
+        f"{worked_out.nails} by calculation (NDS 2018 12.3; {worked_out.verified}): the larger counts",
+        verified=least_verified([cell.verified, worked_out.verified, factor.verified]),
     )
 
 

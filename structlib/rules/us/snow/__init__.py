@@ -16,6 +16,7 @@ from .balanced import (  # noqa: F401
     importance_factor,
     minimum_low_slope_snow,
     rain_on_snow,
+    roof_snow,
     slope_factor,
     sloped_roof_snow,
     thermal_change,

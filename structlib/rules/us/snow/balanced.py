@@ -2,10 +2,10 @@
 
 import numpy
 
-from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
+from structlib.ground.refusals import BadInput, NotAsked, OutsideRule, check_choice, check_number
 from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import deg, ft, psf
-from structlib.rules.check import Factor
+from structlib.rules.check import Factor, least_verified
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number
 
@@ -22,6 +22,7 @@ from .ground_loads import (
     _one_slope,
     _row,
     _slope_angle,
+    _verified,
     ground_snow,
 )
 
@@ -94,7 +95,8 @@ def thermal_factor(condition):
 
     Notes
     -----
-    ASCE 7-16 Table 7.3-2, recalled.
+    ASCE 7-16 Table 7.3-2. The table says above R 25, another source R 25 at least; R 25 itself counts as
+    cold here, the careful side of the two: more snow stays.
 
     Examples
     --------
@@ -321,7 +323,7 @@ def minimum_low_slope_snow(ground, *, rise, importance=1.0, run=12):
     ------
     BadInput
         When an input is not a number in its range.
-    OutsideRule
+    NotAsked
         When the slope is 15 deg or more, where no least is asked.
 
     Notes
@@ -338,12 +340,67 @@ def minimum_low_slope_snow(ground, *, rise, importance=1.0, run=12):
     _check_importance(importance)
     angle = _one_slope(rise, run)
     if angle >= _number("low_slope_below") * (1 - _SLACK):
-        raise OutsideRule(
+        raise NotAsked(
             f"the least snow is asked on slopes under {_row('low_slope_below')['value']:g} deg, got "
             f"{angle / deg:.1f} deg; there the balanced and unbalanced snow decide"
         )
     least = importance * numpy.minimum(pg, _number("low_slope_pg"))
     return float(least) if numpy.ndim(least) == 0 else least
+
+
+def roof_snow(ground, *, rise, exposure, thermal, surface="other", importance=1.0, run=12):
+    """Return the snow that a roof is asked for, even on both slopes: balanced, or the least of a low slope.
+
+    Parameters
+    ----------
+    ground : GroundSnow
+        Ground snow load [MPa].
+    rise : float
+        Rise of the roof in ``run`` [same unit as run].
+    exposure : float
+        Exposure factor C_e [-].
+    thermal : float
+        Thermal factor C_t of the table [-].
+    surface : str
+        ``other``, or ``slippery`` on a cold roof [-].
+    importance : float
+        Importance factor I_s [-].
+    run : float
+        Run of the roof [same unit as rise].
+
+    Returns
+    -------
+    tuple of (float, str, str)
+        The larger of the two loads on plan, its equation or clause, and how it is known [MPa, -, -].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a number in its range, or a warm slippery roof lacks its R-value.
+
+    Notes
+    -----
+    ASCE 7-16 Eq. 7.3-1, 7.4-1, 7.3.4. Snow that wind has moved, and rain on snow, come beside it.
+
+    Examples
+    --------
+    >>> snow = ground_snow(15*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
+    >>> [round(roof_snow(snow, rise=r, exposure=1.0, thermal=1.0)[0] / psf, 6) for r in (2, 6)]
+    [15.0, 10.5]
+    """
+    flat = flat_roof_snow(ground, exposure=exposure, thermal=thermal, importance=importance)
+    sheds = slope_factor(rise=rise, thermal=thermal, surface=surface, run=run)
+    sloped = sloped_roof_snow(flat_snow=flat, slope_factor=sheds)
+    try:
+        least = minimum_low_slope_snow(ground, rise=rise, importance=importance, run=run)
+    except NotAsked:
+        least = 0.0
+    if least > sloped:
+        return least, _row("low_slope_pg")["source"], _verified("low_slope_pg", "low_slope_below")
+    known = [_verified("flat_roof_share", "sloped_roof_steepest")]
+    known += [row["verified"] for row in table_rows("us_snow_slope_curves") if row["surface"] == surface]
+    clause = f"{_row('flat_roof_share')['source']}, {_row('sloped_roof_steepest')['source']}"
+    return sloped, clause, least_verified(known)
 
 
 def rain_on_snow(ground, *, rise, eave_to_ridge, run=12):

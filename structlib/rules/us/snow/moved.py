@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy
 
-from structlib.ground.refusals import BadInput, OutsideRule, check_number
+from structlib.ground.refusals import BadInput, NotAsked, OutsideRule, check_number
 from structlib.ground.units import ft, psf
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number, length_text, psf_text
@@ -68,7 +68,7 @@ def drift_height(ground, *, fetch, importance=1.0):
     ground : GroundSnow
         Ground snow load, more than zero [MPa].
     fetch : float or numpy.ndarray
-        Length of roof upwind l_u, 20 ft to 600 ft [mm].
+        Length of roof upwind l_u, up to 600 ft; under 20 ft it counts as 20 ft [mm].
     importance : float
         Importance factor I_s [-].
 
@@ -81,12 +81,10 @@ def drift_height(ground, *, fetch, importance=1.0):
     ------
     BadInput
         When an input is not a number in its range.
-    OutsideRule
-        When the fetch is under 20 ft, which the editions treat in different ways.
 
     Notes
     -----
-    ASCE 7-16 Fig. 7.6-1, recalled: h_d = sqrt(I_s) (0.43 l_u^(1/3) (p_g + 10)^(1/4) - 1.5), in ft and psf.
+    ASCE 7-16 Fig. 7.6-1 and its note on short fetches: h_d = sqrt(I_s) (0.43 l_u^(1/3) (p_g + 10)^(1/4) - 1.5), in ft and psf.
 
     Examples
     --------
@@ -102,16 +100,10 @@ def drift_height(ground, *, fetch, importance=1.0):
     check_number(
         "fetch", fetch, low=0.0, high=600 * ft, low_allowed=False, shown=length_text, hint="for example 100*ft"
     )
-    shortest = _number("drift_fetch_least")
-    if numpy.any(numpy.asarray(fetch) < shortest * (1 - _SLACK)):
-        raise OutsideRule(
-            f"the drift height is here for a fetch of {length_text(shortest)} and more, got "
-            f"{length_text(float(numpy.min(fetch)))}; for shorter ones the editions of the standard differ, "
-            "ask the engineer"
-        )
+    counted = numpy.maximum(fetch, _number("drift_fetch_least"))
     feet = (
         _number("drift_coefficient")
-        * numpy.cbrt(numpy.asarray(fetch) / ft)
+        * numpy.cbrt(counted / ft)
         * ((pg + _number("drift_pg")) / psf) ** 0.25
         - _number("drift_less") / ft
     )
@@ -127,7 +119,7 @@ def step_drift(ground, *, upper_length, clear_height, importance=1.0):
     ground : GroundSnow
         Ground snow load [MPa].
     upper_length : float
-        Length of the higher roof along the wind, 20 ft to 600 ft [mm].
+        Length of the higher roof along the wind, up to 600 ft; under 20 ft it counts as 20 ft [mm].
     clear_height : float
         Height of the wall above the balanced snow of the lower roof [mm].
     importance : float
@@ -174,7 +166,7 @@ def step_drift(ground, *, upper_length, clear_height, importance=1.0):
         density=density,
         greatest_load=snow_depth_load(depth=height, density=density),
         width=_number("drift_reach") * height,
-        verified=_verified("drift_coefficient", "density_slope", "drift_reach"),
+        verified=_verified("drift_coefficient", "drift_fetch_least", "density_slope", "drift_reach"),
     )
 
 
@@ -207,13 +199,12 @@ def unbalanced_gable(ground, *, rise, eave_to_ridge, simple_rafters, balanced=No
     ------
     BadInput
         When an input is not a number in its range, or the balanced snow is missing where it is needed.
-    OutsideRule
-        When the slope is outside 1/2:12 to 7:12, where the rule asks for no unbalanced snow; or the roof is
-        under 20 ft from eave to ridge without simple rafters.
+    NotAsked
+        When the slope is outside 1/2:12 to 7:12, where the rule asks for no unbalanced snow.
 
     Notes
     -----
-    ASCE 7-16 7.6.1 and Fig. 7.6-2, recalled.
+    ASCE 7-16 7.6.1 and Fig. 7.6-2. Without simple rafters a W under 20 ft counts as 20 ft for the drift.
 
     Examples
     --------
@@ -254,15 +245,16 @@ def unbalanced_gable(ground, *, rise, eave_to_ridge, simple_rafters, balanced=No
         surcharge_length=_number("surcharge_length") * height * root / _number("surcharge_length_divisor"),
         rule="a drift behind the ridge on top of the balanced snow, little on the other slope",
         clause=clause,
-        verified=_verified("windward_share", "surcharge_length", "drift_coefficient", "density_slope"),
+        verified=_verified(
+            "windward_share", "surcharge_length", "drift_coefficient", "drift_fetch_least", "density_slope"
+        ),
     )
 
 
 def _refuse_slope(rise_in_12):
     low, high = _number("unbalanced_rise_least"), _number("unbalanced_rise_greatest")
     if not low * (1 - _SLACK) <= rise_in_12 <= high * (1 + _SLACK):
-        raise OutsideRule(
+        raise NotAsked(
             f"unbalanced snow is asked on slopes of {low:g} in 12 to {high:g} in 12, got "
-            f"{rise_in_12:.3g} in 12; outside that the standard asks for none, and this rule has no "
-            "number"
+            f"{rise_in_12:.3g} in 12; outside that the standard asks for none"
         )
