@@ -349,3 +349,13 @@ def test_no_load_on_the_side_is_said_and_names_the_usual_pattern():
 
     for row in (*tables.side_load_table(0.0).rows, *seat_tables.nailing_from_the_side(0.0).rows):
         assert "nothing has to pass" in row and "16d common in 2 lines, every 12 in" in row[-1]
+
+
+@pytest.mark.parametrize("right", [11.25 * inch, 7.25 * inch])
+def test_the_line_above_the_four_ways_names_every_way_that_is_left(right):
+    """The notebook said that only steel is left where a flitch stood at 98 %: the table says it now."""
+    table = tables.four_ways_table(middle=11.25 * inch, right=right)
+    told = re.match(r"left at 100 % or below: ([^;]*);", table.caption).group(1).split(", ")
+    within = [row[0] for row in table.rows if re.fullmatch(r"(\d\d?|100) %", row[3])]
+    assert told == within and "flitch" in told and "steel" in told
+    assert ("sawn" in told) == (right > 8 * inch)

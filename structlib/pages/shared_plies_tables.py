@@ -640,9 +640,11 @@ def four_ways_table(middle=11.25 * inch, left=None, right=None, job=None):
         )
         for one in found
     ]
+    left = [one.family for one in found if one.carries]
     return Table(
         ("family", "beam", "depth", "share", "what governs", "weight", "heaviest piece"),
         rows,
+        f"left at 100 % or below: {', '.join(left) or 'none'}; "
         f"{show(job.clear_width, 'length')} clear; room for {show(space.depth, 'section length')} of "
         "depth at the shallowest place; nothing notched; all held sideways all along; a steel seat for a plate "
         f"and ties to the steel are not in it; values {' and '.join(sorted({one.verified for one in found}))}",
