@@ -330,12 +330,12 @@ def _way_round(moment):
 def _full_text(now, system, frame):
     moment = f"moment {show(now['full_moment'], 'moment', system)}"
     if frame == "wide":
-        return f"lift all: {moment}"
+        return f"all of it lifted: {moment}"
     today = now["today"].moment(now["jack"])
     if now["full_moment"] >= 0:
-        return f"lift all of the sag: {moment}, still sagging"
+        return f"all of the sag lifted: {moment}, still sagging"
     beside = "bent back" if today > 0 else f"{now['full_moment'] / today:.2f} x today's"
-    return f"lift all of the sag: {moment}, {beside}"
+    return f"all of the sag lifted: {moment}, {beside}"
 
 
 def _title(values, now, system):

@@ -1,4 +1,4 @@
-"""Nails of the tie's joint on the page of the roof: the code's table and the calculation, the larger counts."""
+"""Nails of the tie's joint on the page of the roof: the larger of the code's table and the calculation."""
 
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule

@@ -34,7 +34,8 @@ def asked_snow(values):
     Examples
     --------
     >>> from structlib.ground.units import psf
-    >>> load, how = asked_snow({"ground": 40 * psf, "rise": 6, "exposed": "partially exposed", "below": "heated"})
+    >>> page = {"ground": 40 * psf, "rise": 6, "exposed": "partially exposed", "below": "heated"}
+    >>> load, how = asked_snow(page)
     >>> round(load / psf, 6), how.split("; ")[1]
     (28.0, 'C_e 1, C_t 1')
     """
@@ -44,7 +45,9 @@ def asked_snow(values):
     # the roughness with the greatest factors; a surface that holds its snow
     wind = snow.exposure_factor(roughness="B", exposure=values["exposed"])
     warmth = snow.thermal_factor(values["below"])
-    load, clause, rule = snow.roof_snow(ground, rise=values["rise"], exposure=wind.value, thermal=warmth.value)
+    load, clause, rule = snow.roof_snow(
+        ground, rise=values["rise"], exposure=wind.value, thermal=warmth.value
+    )
     known = least_verified([rule, wind.verified, warmth.verified])
     return load, f"{clause}, {known}; C_e {wind.value:g}, C_t {warmth.value:g}"
 
@@ -79,8 +82,8 @@ def question(values, system):
     told = lambda load: show(load, "area load", system)  # noqa: E731
     return (
         f"Which snow is right? {told(values['snow'])} on the roof is less than the {told(asked[0])} that "
-        f"{snow.EDITION} makes of {told(values['ground'])} on the ground. No share is shown until the two agree: "
-        "ask the building department for both. Where no snow is asked for, type 0 for both. A slippery roof "
+        f"{snow.EDITION} makes of {told(values['ground'])} on the ground. No share is shown until the two "
+        "agree: ask the building department for both. Where no snow is asked for, type 0 for both. A slippery roof "
         "may keep less; that is for an engineer."
     )
 

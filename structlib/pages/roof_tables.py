@@ -726,11 +726,8 @@ def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
         f"{share:g} of it. Table: {roof_ties.HEEL_EDITION}, "
         "every cell recalled. Computed: NDS 2018 yield of one nail, both pieces 1 1/2 in of fir."
     )
-    return Table(
-        ("slope", "thrust of a pair", "nails by the table", "nails computed", "to plan with", "the table's cell"),
-        rows,
-        caption,
-    )
+    by = ("nails by the table", "nails computed", "to plan with")
+    return Table(("slope", "thrust of a pair", *by, "the table's cell"), rows, caption)
 
 
 def bolted_joint(diameter=0.5 * inch, bolts=2, system="us"):

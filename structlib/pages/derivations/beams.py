@@ -27,7 +27,7 @@ def section_of_a_rectangle():
     derived_modulus = derived_inertia / (d / 2)
     steps = (
         Step(
-            "Cut the board into thin layers. A layer at height y has the area b times dy.",
+            "Think of the board as thin layers. A layer at height y has the area b times dy.",
             Eq(Symbol("dA"), b * Symbol("dy")),
         ),
         Step(
@@ -251,7 +251,7 @@ def middle_support():
     share = 2 * formulas.simple_uniform_reaction(line_load=w, span=L)
     steps = (
         Step(
-            "Take the middle support away. One long span is left, and it sags.",
+            "Without the middle support one long span is left, and it sags.",
             Eq(Symbol(r"y_{\text{down}}"), sag),
         ),
         Step("Push it up again at the middle, with one force.", Eq(Symbol(r"y_{\text{up}}"), lift)),

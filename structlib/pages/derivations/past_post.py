@@ -104,7 +104,7 @@ def post_taken_out():
         Step("There the sag is greatest.", Eq(Symbol("x"), place)),
         Step("This is the sag with the post in.", Eq(Symbol(r"y_{\text{two}}"), greatest)),
         Step(
-            "Take the post out. One simple span of twice the length is left.",
+            "Without the post, one simple span of twice the length is left.",
             Eq(Symbol(r"y_{\text{out}}"), out),
         ),
         Step("Load, length and stiffness drop out of the comparison.", Eq(ratio, times)),

@@ -30,7 +30,7 @@ def rafter_thrust():
     steps = (
         Step("Both sides are the same. So each wall lifts half of the whole load.", Eq(lift, found_lift)),
         Step(
-            "Cut one rafter free. Turn about the ridge: the wall's lift turns it one way.",
+            "Look at one rafter alone. Turn about the ridge: the wall's lift turns it one way.",
             Eq(symbols("M"), lift * (L / 2), evaluate=False),
         ),
         Step(

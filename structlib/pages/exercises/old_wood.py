@@ -39,7 +39,7 @@ def _strength_left(draw):
             Mistake(
                 1 - (notch / depth) ** 2,
                 "notch squared",
-                "Take the notch off first, then square what is left.",
+                "Subtract the notch first, then square what is left.",
             ),
         ),
         hints=(

@@ -120,7 +120,7 @@ def _shear_on_the_way(draw):
             Mistake(
                 load * place,
                 "load passed",
-                "That is the load you have passed. Take it off the support's push.",
+                "That is the load you have passed. Subtract it from the support's push.",
             ),
             Mistake(
                 2 * end - load * place,

@@ -57,7 +57,7 @@ def _eave_push(draw):
             ),
         ),
         hints=(
-            "Cut one rafter free, and turn about the ridge.",
+            "Look at one rafter alone, and turn about the ridge.",
             "push = w × L² / (8 × ____).",
             f"push = {say(load, 'area load')} × ({say_length(width)})² / (8 × {say_length(rise)}).",
         ),

@@ -277,7 +277,7 @@ def _joist_seat(draw):
             Mistake((width + gap) / 2, "gap added", "You added the gap. It takes seat away."),
         ),
         hints=(
-            "Take the gap off the width. Two joists share what is left.",
+            "Subtract the gap from the width. Two joists share what is left.",
             "Seat = (plies × thickness − ____) / ____.",
             f"Seat = ({say(width, 'section length')} − {say(gap, 'section length')}) / 2.",
         ),

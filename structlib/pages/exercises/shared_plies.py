@@ -238,7 +238,7 @@ def _side_load(draw):
         answer=answer,
         mistakes=(
             Mistake(load / plies, "what stays", "That is what stays in the loaded ply. The rest must cross."),
-            Mistake(load, "all of it", "The loaded ply keeps its own share. Take it off."),
+            Mistake(load, "all of it", "The loaded ply keeps its own share. Subtract it."),
             Mistake(load / 2, "half", "Half is right for two plies only."),
             Mistake(
                 load * plies / (plies + 1),

@@ -31,7 +31,7 @@ def temporary_wall_carries_the_same():
 
 
 def slow_jacking_brings_it_back():
-    """Answer: jack slowly enough, and the beam takes its old shape again.
+    """Answer: jacked slowly enough, a beam takes its old shape again.
 
     Returns
     -------
@@ -48,7 +48,7 @@ def slow_jacking_brings_it_back():
     moment = jacking.midspan_jack_moment(lift=off, **beam)
     crept = jacking.crept_part(measured_sag=1.5 * inch, springing_sag=springs)
     return card(
-        "Jack it slowly enough, and the beam takes its old shape again.",
+        "Jacked slowly enough, a beam takes its old shape again.",
         f"of 1.5 in of sag in a 3-2x10, {show(springs, 'small length')} spring back under 300 plf, and "
         f"{show(crept, 'small length')} do not. At {show(off, 'small length')} of lift both ends are "
         "off their walls, "

@@ -94,7 +94,7 @@ def jack_it_straight_again():
     """
     parts, sag = sag_parts_of_the_floor(), reading().worst.sag
     return card(
-        "Take the load off, and an old floor comes back level.",
+        "With the load off, an old floor comes back level.",
         f"of {show(sag, 'small length')} measured, elastic theory lets "
         f"{show(parts.comes_back.least, 'small length')} to "
         f"{show(parts.comes_back.most, 'small length')} come back, if all weight were lifted off. The rest "

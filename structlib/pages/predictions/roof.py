@@ -115,5 +115,5 @@ def collar_under_weight():
         right,
         f"The rafters sag and squeeze it: {with_collar[2]}. The tie below is then pulled with "
         f"{with_collar[1]}, not "
-        f"{show(thrust, 'force')}. Take the tie below away, and the collar is {alone[2]}.",
+        f"{show(thrust, 'force')}. Without the tie below, the collar is {alone[2]}.",
     )

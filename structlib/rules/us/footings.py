@@ -690,7 +690,7 @@ def post_on_slab(*, load, plate, slab_thickness, permanent):
     if permanent:
         raise OutsideRule(
             "a post that stays needs a footing: a slab is a floor, a few inches thick over soil that nobody "
-            "checked, and would crack or punch through; cut it out and cast a pad that the soil can carry"
+            "checked, and would crack or punch through; ask the engineer for a pad that the soil can carry"
         )
     side = plate + 2 * slab_thickness
     around = 4 * (plate + slab_thickness)

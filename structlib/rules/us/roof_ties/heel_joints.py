@@ -75,8 +75,8 @@ class HeelNails:
 class HeelCount:
     """Nails of a heel joint to plan with: the larger of the code's table and the calculation, both named.
 
-    ``by_table`` has the code's factor for a raised tie in it; ``words`` name both, their edition and rule, and
-    how they are known.
+    ``by_table`` has the code's factor for a raised tie in it; ``words`` name both, their edition and rule,
+    and how they are known.
     """
 
     nails: int
@@ -374,7 +374,7 @@ def heel_count(cell, worked_out, *, height_fraction=0.0):
     worked_out : HeelNails
         The count by calculation, for the tie where it is [-].
     height_fraction : float
-        Height of the tie over that of the ridge, up to one third; the code raises the table's count by it [-].
+        Height of the tie over that of the ridge, up to one third; it raises the table's count [-].
 
     Returns
     -------
@@ -394,7 +394,7 @@ def heel_count(cell, worked_out, *, height_fraction=0.0):
 
     Examples
     --------
-    >>> cell = HeelCell(7, 5.0, 406.4, 0.00144, 8534.4, False, HEEL_EDITION, "IRC Table R802.5.1(9)", "recalled")
+    >>> cell = HeelCell(7, 5.0, 406.4, 0.00144, 8534.4, False, HEEL_EDITION, "IRC", "recalled")
     >>> found = heel_count(cell, HeelNails(6, 4270.0, 722.0, "IV", (), "computed"), height_fraction=0.25)
     >>> found.nails, found.by_table, found.by_calculation
     (10, 10, 6)

@@ -84,7 +84,8 @@ def drift_height(ground, *, fetch, importance=1.0):
 
     Notes
     -----
-    ASCE 7-16 Fig. 7.6-1 and its note on short fetches: h_d = sqrt(I_s) (0.43 l_u^(1/3) (p_g + 10)^(1/4) - 1.5), in ft and psf.
+    ASCE 7-16 Fig. 7.6-1 with its note on short fetches: in ft and psf,
+    h_d = sqrt(I_s) (0.43 l_u^(1/3) (p_g + 10)^(1/4) - 1.5).
 
     Examples
     --------
