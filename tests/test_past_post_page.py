@@ -56,8 +56,7 @@ def test_no_label_overlaps_or_leaves_the_picture(kind, frame, system):
             live=live,
             drawn=drawn,
             wood=wood,
-            depth=24 * inch,
-        )
+        ) | {"depth": 24 * inch}  # deeper than any piece listed
         scene = page.compute(values, {**values, "span": 9 * ft, "kind": "over"}, frame).scene
         assert label_overlaps(scene) == [] and outside(scene) == [], values
 

@@ -1,6 +1,7 @@
 """How the library says no: one clear sentence, what was wrong, what is accepted, an example."""
 
 import math
+from numbers import Real
 
 
 class Refusal(ValueError):
@@ -104,8 +105,10 @@ def _check_array(name, value, low, high, shown, tail, accepted, low_allowed):
     import numpy
 
     try:
+        if numpy.asarray(value).dtype.kind in "bcmMSU":  # numpy would make numbers of these
+            raise TypeError
         numbers = numpy.asarray(value, dtype=float)
-    except (TypeError, ValueError):
+    except (TypeError, ValueError, OverflowError):
         raise BadInput(f"{accepted}, got {type(value).__name__}, which is not a number{tail}") from None
     if numbers.size == 0:
         raise BadInput(f"{accepted}, got an empty list{tail}")
@@ -118,27 +121,29 @@ def _check_array(name, value, low, high, shown, tail, accepted, low_allowed):
     return value
 
 
-def check_choice(name, value, choices):
-    """Refuse a word that is not one of the choices, and offer the nearest ones.
+def check_choice(name, value, choices, shown=repr):
+    """Refuse what is not one of the choices, and offer the nearest ones.
 
     Parameters
     ----------
     name : str
-        What the word chooses [-].
-    value : str
-        The word given [-].
-    choices : iterable of str
-        The words accepted [-].
+        What is chosen, in the reader's words [-].
+    value : str or float
+        The word or number given [any].
+    choices : iterable of str or float
+        The words or numbers accepted [any].
+    shown : callable
+        Turns a choice into text for the message [-].
 
     Returns
     -------
-    str
-        The value, unchanged [-].
+    str or float
+        The choice, as it is listed [any].
 
     Raises
     ------
     BadInput
-        When the word is not among the choices; the nearest are named.
+        When the value is not among the choices; the nearest are named.
 
     Examples
     --------
@@ -148,15 +153,28 @@ def check_choice(name, value, choices):
     Traceback (most recent call last):
     ...
     structlib.ground.refusals.BadInput: species 'Hem Fir' is not known; did you mean 'Hem-Fir'?
+    >>> check_choice("beam ends", 3, [1, 2])
+    Traceback (most recent call last):
+    ...
+    structlib.ground.refusals.BadInput: beam ends 3 is not known; accepted are 1, 2
     """
     import difflib
 
     choices = list(choices)
     if isinstance(value, str) and value in choices:
         return value
-    near = difflib.get_close_matches(str(value), choices, n=3, cutoff=0.5)
+    for choice in choices:
+        if _same_number(value, choice):
+            return choice
+    words = [choice for choice in choices if isinstance(choice, str)]
+    near = difflib.get_close_matches(str(value), words, n=3, cutoff=0.5)
     if near:
-        ask = "did you mean " + " or ".join(repr(n) for n in near) + "?"
+        ask = "did you mean " + " or ".join(shown(n) for n in near) + "?"
     else:
-        ask = "accepted are " + ", ".join(repr(c) for c in choices[:12])
+        ask = "accepted are " + ", ".join(shown(c) for c in choices[:12])
     raise BadInput(f"{name} {value!r} is not known; {ask}")
+
+
+def _same_number(value, choice):
+    both = all(isinstance(one, Real) and not isinstance(one, bool) for one in (value, choice))
+    return both and math.isclose(value, choice, rel_tol=1e-9)

@@ -16,7 +16,7 @@ import ipywidgets as W  # noqa: E402
 
 from structlib.ground.refusals import BadInput, OutsideRule  # noqa: E402
 from structlib.pages import exercises  # noqa: E402
-from structlib.pages.controls import Box, Pick, Slide, Steps, Switch  # noqa: E402
+from structlib.pages.controls import Box, Pick, Slide, Steps, Switch, start_values  # noqa: E402
 from structlib.pictures import svg  # noqa: E402
 
 _STYLE = """
@@ -83,7 +83,8 @@ class Bench(W.VBox):
 
     def __init__(self, page, system=None, **start):
         self.page, self.system = page, system or page.system
-        self.values, self.before, self._last_moved, self._busy = {}, None, None, False
+        self.values = start_values(page, self.system, **start)
+        self.before, self._last_moved, self._busy = None, None, False
         self._widgets = {}
         self._picture = W.HTML(layout=W.Layout(width="100%"))
         self._picture.add_class("sl-picture")
@@ -92,17 +93,6 @@ class Bench(W.VBox):
         self._sliders, self._rest = W.VBox(), W.VBox()
         self._sliders.add_class("sl-first")
         self._rest.add_class("sl-rest")
-        for control in page.controls({}):
-            self.values[control.name] = control.default
-        unknown = set(start) - set(self.values)
-        if unknown:
-            raise BadInput(
-                f"this bench has no control {sorted(unknown)[0]!r}; it has " + ", ".join(self.values)
-            )
-        self.values.update(start)
-        for control in page.controls(self.values):  # the depths listed may depend on the wood chosen
-            if control.name in start or isinstance(control, Steps):
-                self.values[control.name] = control.checked(self.values[control.name], self.system)
         self._first = dict(self.values)
         self._build()
         side = W.VBox([self._status, self._picture])

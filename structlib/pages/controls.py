@@ -1,12 +1,14 @@
 """What a bench can be asked to change, described without any widget."""
 
+import math
 from abc import ABC, abstractmethod
 from dataclasses import dataclass
 from typing import Any
 
 from structlib.ground.reading import read
-from structlib.ground.refusals import BadInput, check_choice, check_number
+from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.showing import show
+from structlib.house.inputs import check_one_number
 
 
 @dataclass(frozen=True)
@@ -36,14 +38,7 @@ class Slide:
 
     def checked(self, value, system):
         """Refuse a value that is out of range."""
-        check_number(
-            self.label.lower(),
-            value,
-            low=self.low,
-            high=self.high,
-            shown=lambda v: show(v, self.dimension, system),
-            hint=self.hint or f"for example {show(self.default, self.dimension, system)}",
-        )
+        value = _in_range(self, value, system)
         return _whole_number(self.label, value) if self.dimension == "count" else value
 
 
@@ -64,20 +59,19 @@ class Steps:
     def value(self, text, system):
         """Read the typed box and take the nearest listed value; refuse what is far outside the list."""
         value = _whole_number(self.label, text) if self.dimension == "count" else read(text, self.dimension)
-        return self.checked(value, system)
+        return self.nearest(self._near_the_list(value, system))
 
     def checked(self, value, system):
-        """Take the nearest listed value; refuse what is far outside the list."""
-        shown = lambda v: show(v, self.dimension, system)  # noqa: E731
-        check_number(
-            self.label.lower(),
-            value,
-            low=0.5 * self.values[0],
-            high=1.5 * self.values[-1],
-            shown=shown,
-            hint=f"for example {shown(self.default)}",
-        )
-        return self.nearest(value)
+        """Refuse a value that is not listed: a number given in a call is never changed unseen."""
+        nearest = self.nearest(self._near_the_list(value, system))
+        if not math.isclose(value, nearest, rel_tol=1e-6):
+            got, offered = (show(v, self.dimension, system) for v in (value, nearest))
+            raise BadInput(f"{self.label.lower()} {got} is not on the list; the nearest is {offered}")
+        return nearest
+
+    def _near_the_list(self, value, system):
+        low, high = 0.5 * self.values[0], 1.5 * self.values[-1]
+        return _in_range(self, value, system, low, high)
 
     def nearest(self, value):
         """Return the listed value nearest to one given."""
@@ -95,7 +89,12 @@ class Pick:
 
     def checked(self, value, system):
         """Refuse what is not on the list."""
-        return check_choice(self.label.lower(), value, [listed for _, listed in self.options])
+
+        def shown(listed):
+            texts = [text for text, one in self.options if one == listed]
+            return repr(listed) if isinstance(listed, str) else f"{listed:g} ({texts[0]})"
+
+        return check_choice(self.label.lower(), value, [listed for _, listed in self.options], shown)
 
 
 @dataclass(frozen=True)
@@ -119,14 +118,7 @@ class Box:
 
     def checked(self, value, system):
         """Refuse a value that is out of range."""
-        return check_number(
-            self.label.lower(),
-            value,
-            low=self.low,
-            high=self.high,
-            shown=lambda v: show(v, self.dimension, system),
-            hint=f"for example {show(self.default, self.dimension, system)}",
-        )
+        return _in_range(self, value, system)
 
 
 @dataclass(frozen=True)
@@ -211,6 +203,60 @@ class Page(ABC):
         OutsideRule
             When a rule does not cover the case.
         """
+
+
+def start_values(page, system=None, **changes):
+    """Return the values with which a page starts, some of them changed; every one is checked here.
+
+    Parameters
+    ----------
+    page : object
+        A page with ``controls`` [-].
+    system : str or None
+        Units in which a refusal speaks, 'us' or 'metric'; those of the page when None [-].
+    **changes : any
+        Values of controls by name, in the library's own units [any].
+
+    Returns
+    -------
+    dict
+        Value by control [any].
+
+    Raises
+    ------
+    BadInput
+        When the page has no such control, or a value is not one that the control can take; a number that a
+        house brings along is no exception.
+    """
+    system = page.system if system is None else system
+    controls = page.controls({})
+    unknown = set(changes) - {control.name for control in controls}
+    if unknown:
+        names = ", ".join(control.name for control in controls)
+        raise BadInput(f"this page has no control {sorted(unknown)[0]!r}; it has {names}")
+    values = {}
+    for control in controls:
+        if not isinstance(control, Steps):
+            values[control.name] = control.checked(changes.get(control.name, control.default), system)
+    for control in page.controls(values):  # the depths listed may depend on the wood chosen
+        if isinstance(control, Steps):
+            start = changes.get(control.name, control.nearest(control.default))
+            values[control.name] = control.checked(start, system)
+    return {control.name: values[control.name] for control in controls}
+
+
+def _in_range(control, value, system, low=None, high=None):
+    """Return a single number within a control's range as a float."""
+    low, high = (control.low, control.high) if low is None else (low, high)
+    example = min(max(control.default, low), high)  # a default may come from a house
+
+    def shown(one):
+        plain = control.dimension == "count" or abs(one) > 1e12
+        return f"{one:g}" if plain else show(one, control.dimension, system)
+
+    hint = getattr(control, "hint", "") or f"for example {shown(example)}"
+    check_one_number(control.label.lower(), value, low=low, high=high, shown=shown, hint=hint)
+    return float(value)
 
 
 def _whole_number(label, text):

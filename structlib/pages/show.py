@@ -5,6 +5,7 @@ import textwrap
 
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.tables import table_rows
+from structlib.pages.controls import start_values
 from structlib.pictures import svg
 
 
@@ -127,12 +128,12 @@ def still(page, **changes):
     Raises
     ------
     BadInput
-        When the page has no such control.
+        When the page has no such control, or a control cannot take the value.
     """
     return Picture(page.compute(start_values(page, **changes)).scene)
 
 
-def save(page, path, shape="wide", theme="light", transparent=False, overwrite=False, **changes):
+def save(page, path, frame="wide", theme="light", transparent=False, overwrite=False, **changes):
     """Save the picture of a page for a film or a slide, as PNG or SVG by the ending of the file name.
 
     Parameters
@@ -141,7 +142,7 @@ def save(page, path, shape="wide", theme="light", transparent=False, overwrite=F
         A page with ``controls`` and ``compute`` [-].
     path : str or pathlib.Path
         Where to write it; ends in .png or .svg [-].
-    shape : str
+    frame : str
         'wide' (1920 by 1080) or 'tall' (1080 by 1920) [-].
     theme : str
         'light' or 'dark' [-].
@@ -160,40 +161,14 @@ def save(page, path, shape="wide", theme="light", transparent=False, overwrite=F
     Raises
     ------
     BadInput
-        When the shape or a control is unknown, or the file is there already.
+        When the frame or a control is unknown, a control cannot take the value, or the file is there already.
     """
     from structlib.pictures.paper import still as save_still
 
     sizes = {"wide": (1920, 1080), "tall": (1080, 1920)}
-    size = sizes[check_choice("shape", shape, sizes)]
-    scene = page.compute(start_values(page, **changes), frame=shape).scene
+    size = sizes[check_choice("frame", frame, sizes)]
+    scene = page.compute(start_values(page, **changes), frame=frame).scene
     return save_still(scene, path, size=size, theme=theme, transparent=transparent, overwrite=overwrite)
-
-
-def start_values(page, **changes):
-    """Return the starting values of a page, some of them changed.
-
-    Parameters
-    ----------
-    page : object
-        A page with ``controls`` [-].
-    **changes : any
-        Values of controls by name, in the library's own units [any].
-
-    Returns
-    -------
-    dict
-        Value by control [any].
-
-    Raises
-    ------
-    BadInput
-        When the page has no such control; the nearest are named.
-    """
-    values = {control.name: control.default for control in page.controls({})}
-    for name in changes:
-        check_choice("control", name, values)
-    return {**values, **changes}
 
 
 def published(key, ours):

@@ -36,7 +36,7 @@ class WallPage(Page):
 
     def controls(self, values):
         lowest = self.house.levels[-1]
-        depths = tuple(dressed_size(size).depth for size in _SIZES)
+        depths = tuple(self.sizes())
         own = dressed_size(lowest.joist.size).depth if lowest.joist else depths[2]
         plies = lowest.joist.plies if lowest.joist else 1
         return (
@@ -47,6 +47,18 @@ class WallPage(Page):
             Pick("joists", "Joists are", _JOISTS, "as is"),
             Box("live", "Live load, floor", "area load", 0.0, 150 * psf, lowest.live),
         )
+
+    def sizes(self):
+        """List the joists on offer, that of the house among them.
+
+        Returns
+        -------
+        dict
+            Nominal size by depth, from the least [mm].
+        """
+        joist = self.house.levels[-1].joist
+        offered = {dressed_size(size).depth: size for size in (*_SIZES, *([joist.size] if joist else []))}
+        return dict(sorted(offered.items()))
 
     def levels(self, values):
         """Return the levels of the house with the reader's joists in them.
@@ -61,7 +73,7 @@ class WallPage(Page):
         tuple of structlib.house.model.Level
             Levels from the top down [-].
         """
-        size = min(_SIZES, key=lambda name: abs(dressed_size(name).depth - values["depth"]))
+        size = self.sizes()[values["depth"]]
         found = []
         for level in self.house.levels:
             changed = replace(level, left_span=values["span"], right_span=values["right_span"])
