@@ -11,13 +11,21 @@ def _jupyter_server_extension_points():
 
 
 def _load_jupyter_server_extension(server):
-    from jupyter_server.services.kernels.connection.channels import ZMQChannelsWebsocketConnection
+    """Extend the connection between page and kernel that is configured; with a gateway, leave it alone."""
+    from jupyter_server.gateway.connections import GatewayWebSocketConnection
 
-    class PromptConnection(ZMQChannelsWebsocketConnection):
-        """The server's own connection between page and kernel, with nothing held back."""
+    settings = server.web_app.settings
+    configured = settings.get("kernel_websocket_connection_class")
+    if configured is None or server.gateway_config.gateway_enabled:
+        return
+    if issubclass(configured, GatewayWebSocketConnection):
+        return
 
-        async def connect(self):
+    class PromptConnection(configured):
+        """The connection that was configured, with nothing held back."""
+
+        def connect(self):
             self.websocket_handler.set_nodelay(True)
-            return await super().connect()
+            return super().connect()
 
-    server.web_app.settings["kernel_websocket_connection_class"] = PromptConnection
+    settings["kernel_websocket_connection_class"] = PromptConnection

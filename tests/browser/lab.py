@@ -1,4 +1,4 @@
-"""A real JupyterLab on a copy of the notebooks, and a headless Chromium that looks at it."""
+"""A real JupyterLab, and a real Voila, on a copy of the notebooks, and a headless Chromium that looks at them."""
 
 import os
 import shutil
@@ -9,6 +9,7 @@ import time
 import urllib.request
 from contextlib import contextmanager
 from pathlib import Path
+from urllib.parse import urlsplit
 
 from playwright.sync_api import TimeoutError as PlaywrightTimeout
 
@@ -21,6 +22,7 @@ CHROMIUM_FLAGS = [
     "--disable-component-update",
     "--disable-sync",
     "--disable-quic",
+    "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",  # the network is off: only this machine answers
 ]
 
 
@@ -35,18 +37,31 @@ def _free_port():
         return sock.getsockname()[1]
 
 
+def asked_of_other_hosts(addresses):
+    """Pick the addresses that are not on this machine."""
+    return [one for one in addresses
+            if urlsplit(one).scheme not in ("data", "blob", "about")
+            and urlsplit(one).hostname not in ("127.0.0.1", "localhost", "::1")]
+
+
+def listen(page):
+    """Note every address that a page asks for, and every error it meets."""
+    page.errors, page.asked = [], []
+    page.on("console", lambda message: page.errors.append(message.text) if message.type == "error" else None)
+    page.on("pageerror", lambda error: page.errors.append(str(error)))
+    page.on("request", lambda request: page.asked.append(request.url))
+    page.on("websocket", lambda socket: page.asked.append(socket.url))
+
+
+def copied_notebooks(folder):
+    """Copy the notebooks into ``folder``, and return where they are."""
+    return shutil.copytree(NOTEBOOKS, Path(folder) / "notebooks",
+                           ignore=shutil.ignore_patterns(".ipynb_checkpoints"))
+
+
 @contextmanager
-def running_lab(folder):
-    """Start JupyterLab on a copy of the notebooks in ``folder``; yields its address."""
-    folder = Path(folder)
-    work = folder / "notebooks"
-    shutil.copytree(NOTEBOOKS, work, ignore=shutil.ignore_patterns(".ipynb_checkpoints"))
-    settings = folder / "settings"
-    settings.mkdir()
-    (settings / "overrides.json").write_text(
-        '{"@jupyterlab/apputils-extension:notification": {"fetchNews": "false", "checkForUpdates": false}}'
-    )
-    port = _free_port()
+def _answering(command, address, folder):
+    """Start a server with settings of its own in ``folder``, wait until it answers, and end it at last."""
     environment = dict(
         os.environ,
         JUPYTER_CONFIG_DIR=str(folder / "config"),
@@ -56,6 +71,39 @@ def running_lab(folder):
         JUPYTERLAB_SETTINGS_DIR=str(folder / "user"),
         JUPYTERLAB_WORKSPACES_DIR=str(folder / "spaces"),
     )
+    with (folder / "server.log").open("w") as log:
+        server = subprocess.Popen(command, env=environment, stdout=log, stderr=subprocess.STDOUT)
+        try:
+            for _ in range(240):
+                try:
+                    urllib.request.urlopen(address, timeout=2).read()
+                    break
+                except OSError:
+                    if server.poll() is not None:
+                        raise RuntimeError((folder / "server.log").read_text()) from None
+                    time.sleep(0.25)
+            else:
+                raise RuntimeError("the server did not answer within a minute")
+            yield
+        finally:
+            server.terminate()
+            try:
+                server.wait(10)
+            except subprocess.TimeoutExpired:
+                server.kill()
+
+
+@contextmanager
+def running_lab(folder):
+    """Start JupyterLab on a copy of the notebooks in ``folder``; yields its address."""
+    folder = Path(folder)
+    work = copied_notebooks(folder)
+    settings = folder / "settings"
+    settings.mkdir()
+    (settings / "overrides.json").write_text(
+        '{"@jupyterlab/apputils-extension:notification": {"fetchNews": "false", "checkForUpdates": false}}'
+    )
+    port = _free_port()
     command = [
         sys.executable,
         "-m",
@@ -72,28 +120,19 @@ def running_lab(folder):
     ]
     if hasattr(os, "geteuid") and os.geteuid() == 0:
         command.append("--allow-root")
-    log = (folder / "lab.log").open("w")
-    server = subprocess.Popen(command, env=environment, stdout=log, stderr=subprocess.STDOUT)
     address = f"http://127.0.0.1:{port}"
-    try:
-        for _ in range(240):
-            try:
-                urllib.request.urlopen(f"{address}/api", timeout=2).read()
-                break
-            except OSError:
-                if server.poll() is not None:
-                    raise RuntimeError((folder / "lab.log").read_text()) from None
-                time.sleep(0.25)
-        else:
-            raise RuntimeError("JupyterLab did not answer within a minute")
+    with _answering(command, f"{address}/api", folder):
         yield address
-    finally:
-        server.terminate()
-        try:
-            server.wait(10)
-        except subprocess.TimeoutExpired:
-            server.kill()
-        log.close()
+
+
+@contextmanager
+def running_voila(folder, notebook):
+    """Start Voila on a copy of one notebook, as README.md says; yields its address."""
+    folder, port = Path(folder), _free_port()
+    work = copied_notebooks(folder)
+    command = [sys.executable, "-m", "voila", str(work / notebook), "--no-browser", f"--port={port}"]
+    with _answering(command, f"http://127.0.0.1:{port}/voila/static/voila.js", folder):
+        yield f"http://127.0.0.1:{port}"
 
 
 def open_and_run(page, address, notebook, timeout=120_000):

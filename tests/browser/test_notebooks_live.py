@@ -2,6 +2,7 @@
 
 import os
 import re
+from contextlib import contextmanager
 
 import pytest
 
@@ -13,18 +14,24 @@ SLIDERS = ("span", "depth", "plies")
 pytestmark = pytest.mark.browser
 
 
-@pytest.fixture(scope="module")
-def browser(tmp_path_factory):
+@contextmanager
+def started_chromium():
     if lab.chromium() is None:
         if os.environ.get("STRUCTLIB_REQUIRE_BROWSER"):
             pytest.fail("chromium is not installed, and this run must test the pages in a browser")
         pytest.skip("chromium is not installed")
     from playwright.sync_api import sync_playwright
 
-    with lab.running_lab(tmp_path_factory.mktemp("lab")) as address, sync_playwright() as playwright:
+    with sync_playwright() as playwright:
         started = playwright.chromium.launch(executable_path=lab.chromium(), args=lab.CHROMIUM_FLAGS)
-        yield started, address
+        yield started
         started.close()
+
+
+@pytest.fixture(scope="module")
+def browser(tmp_path_factory):
+    with lab.running_lab(tmp_path_factory.mktemp("lab")) as address, started_chromium() as started:
+        yield started, address
 
 
 @pytest.fixture(scope="module", params=NOTEBOOKS)
@@ -32,9 +39,8 @@ def notebook(request, browser):
     started, address = browser
     page = started.new_page(viewport={"width": 1600, "height": 1200})
     page.set_default_timeout(60_000)
-    page.errors, page.notebook = [], request.param
-    page.on("console", lambda message: page.errors.append(message.text) if message.type == "error" else None)
-    page.on("pageerror", lambda error: page.errors.append(str(error)))
+    page.notebook = request.param
+    lab.listen(page)
     lab.open_and_run(page, address, request.param)
     yield page
     page.close()
@@ -234,3 +240,7 @@ def test_practice_answers_a_wrong_try(notebook):
 def test_no_error_reached_the_console(notebook):
     ours = [text for text in notebook.errors if not re.search(r"favicon|ResizeObserver", text)]
     assert not ours, ours[:3]
+
+
+def test_nothing_was_asked_of_another_host(notebook):
+    assert len(notebook.asked) > 10 and lab.asked_of_other_hosts(notebook.asked) == []
