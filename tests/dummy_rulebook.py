@@ -39,6 +39,9 @@ class DummyLimitStates:
     def modulus_factor(self, material, *, wet):
         return WET_MODULUS if wet else 1.0
 
+    def in_service(self, material, *, incised, treatment):
+        return material
+
     def prepare(self, rack):
         bend, slide = numpy.empty(len(rack.depth)), numpy.empty(len(rack.depth))
         for number, material in enumerate(rack.materials):

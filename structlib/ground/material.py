@@ -63,6 +63,10 @@ class Material:
         Shear modulus G, with which shear adds to a sag; None where E holds that part already [MPa].
     stability_verified : str
         How Emin is known; empty where it is known as the other values are [-].
+    incised : bool
+        Whether the values are those that incising leaves [-].
+    treatment : str
+        ``none``, ``preservative`` or ``fire retardant`` [-].
 
     Examples
     --------
@@ -96,6 +100,8 @@ class Material:
     note: str = measured("text", "note", default="")
     shear_modulus: float | None = measured("stress", "shear modulus G", default=None)
     stability_verified: str = measured("text", "how Emin is known", default="")
+    incised: bool = measured("text", "incised", default=False)
+    treatment: str = measured("text", "treatment", default="none")
 
 
 def wood_weight_density(specific_gravity, moisture_percent=15):

@@ -525,9 +525,10 @@ def _best(candidates):
 def _check_flitch_job(job, beam):
     check_job(job)
     check_record("flitch beam", beam, Flitch, "Flitch(wood=..., plies=2, ...)")
-    if job.wet:
+    if job.wet or job.incised or job.treatment != "none":
         raise OutsideRule(
-            "a flitch beam that stays wet is not in this library: wood swells, and the plate rusts"
+            "a flitch beam that stays wet, or of treated or incised wood, is not in this library: wood swells, "
+            "and the plate rusts"
         )
 
 

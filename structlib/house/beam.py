@@ -17,6 +17,7 @@ from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.rules.check import (
     LOADED_ON,
     SEATS,
+    TREATMENTS,
     VARIABLE_TYPES,
     BeamDemand,
     BeamMember,
@@ -40,7 +41,8 @@ class BeamJob:
 
     Lengths in mm. ``loads`` are placed from the left end of the design span, which runs from the middle
     of one seat to the middle of the other. Own weight is added for each beam, and never listed here.
-    Loads push down; one that lifts is refused.
+    Loads push down; one that lifts is refused. ``wet`` is where the beam stands, ``incised`` and ``treatment``
+    what was done to the wood that is put in.
     """
 
     clear_width: float
@@ -51,6 +53,8 @@ class BeamJob:
     loaded_on: str = "top"
     wet: bool = False
     use: BeamUse = field(default_factory=BeamUse)
+    incised: bool = False
+    treatment: str = "none"
 
     @property
     def span(self):
@@ -200,6 +204,8 @@ def check_job(job):
     )
     check_choice("where the load comes in", job.loaded_on, LOADED_ON)
     check_yes_or_no("wet", job.wet)
+    check_yes_or_no("incised", job.incised)
+    check_choice("treatment", job.treatment, TREATMENTS)
     check_record("use", job.use, BeamUse, "BeamUse('floor')")
     check_yes_or_no("creep_decides", job.use.creep_decides)
     for typed in check_list("loads", job.loads, "(TypedLoad('live', LineLoad(0.0, 3600.0, 7.0)),)"):
@@ -394,7 +400,7 @@ def check_beam(job, choice, rulebook):
     check_choice_of_beam(choice)
     check_material(choice.material)
     member = BeamMember(
-        material=choice.material,
+        material=as_put_in(job, choice.material, rulebook),
         ply_width=choice.ply_width,
         depth=choice.depth,
         plies=int(choice.plies),
@@ -406,6 +412,41 @@ def check_beam(job, choice, rulebook):
     )
     demands = demands_on(job, member, rulebook)
     return BeamResult(job, choice, member, demands, rulebook.beam_checks(member, demands, job.use))
+
+
+def as_put_in(job, material, rulebook):
+    """Return the wood of a beam with the values that it has in this job.
+
+    Parameters
+    ----------
+    job : BeamJob
+        The opening; incised and treatment count [-].
+    material : structlib.ground.lumber.Material
+        The wood [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules [-].
+
+    Returns
+    -------
+    structlib.ground.lumber.Material
+        The wood, unchanged where nothing was done to it [-].
+
+    Raises
+    ------
+    OutsideRule
+        When the rulebook does not cover such wood.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> job = BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), incised=True)
+    >>> as_put_in(job, find_material("Hem-Fir", "No.2"), RULEBOOK).name
+    'Hem-Fir No.2, incised'
+    """
+    if not job.incised and job.treatment == "none":
+        return material
+    return rulebook.in_service(material, incised=job.incised, treatment=job.treatment)
 
 
 def demands_on(job, member, rulebook):

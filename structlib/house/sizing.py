@@ -4,14 +4,14 @@ Demand is worked out once, strength once, and the two are compared as columns of
 that is finally shown is then checked again in full by `structlib.house.beam.check_beam`.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch
-from structlib.house.beam import BeamChoice, check_job, evenly_loaded, factored_loads
+from structlib.house.beam import BeamChoice, as_put_in, check_job, evenly_loaded, factored_loads
 from structlib.house.inputs import (
     check_list,
     check_material,
@@ -333,11 +333,13 @@ def size_beams(job, rack, rulebook, strengths=None):
     """
     check_job(job)
     check_record("rack", rack, Rack, "build_rack([(wood, 1.5*inch, 9.25*inch)])")
-    if strengths is None:
-        strengths = rulebook.prepare(rack)
+    worked = _as_put_in(rack, job, rulebook)
+    if strengths is None or worked is not rack:
+        strengths = rulebook.prepare(worked)
     names, worst, which = None, None, None
     for combination in rulebook.combinations({typed.load_type for typed in job.loads}):
-        shares = rulebook.beam_shares(rack, strengths, rack_demand(job, rack, combination, rulebook), job.use)
+        demand = rack_demand(job, worked, combination, rulebook)
+        shares = rulebook.beam_shares(worked, strengths, demand, job.use)
         if names is None:
             names = tuple(shares)
             worst, which = numpy.full(len(rack.depth), -1.0), numpy.zeros(len(rack.depth), dtype=int)
@@ -402,8 +404,9 @@ def limit_widths(job_at, rack, rulebook):
             f"job_at must give the job for a width, got {type(job_at).__name__}; for example lambda width: "
             "BeamJob(12*ft, Seat(3*inch), Seat(3*inch), loads_of(width))"
         )
-    strengths = rulebook.prepare(rack)
     narrow, wide = 1 * ft, 11 * ft
+    rack = _as_put_in(rack, check_job(job_at(wide)), rulebook)
+    strengths = rulebook.prepare(rack)
     combinations = rulebook.combinations({typed.load_type for typed in check_job(job_at(wide)).loads})
     at_narrow, at_wide = (
         _shares_at(job_at(width), rack, rulebook, strengths, combinations) for width in (narrow, wide)
@@ -429,6 +432,21 @@ def limit_widths(job_at, rack, rulebook):
             _shares_at(job_at(width), rack, rulebook, strengths, combinations),
         )
     return limit, which, names
+
+
+def _as_put_in(rack, job, rulebook):
+    """The rack with the woods as this job has them; one that the rulebook refuses so keeps no bending value."""
+    if not job.incised and job.treatment == "none":
+        return rack
+    woods, stiffness = [], rack.stiffness.copy()
+    for number, material in enumerate(rack.materials):
+        try:
+            woods.append(as_put_in(job, material, rulebook))
+        except OutsideRule:
+            woods.append(replace(material, bending=0.0))
+        rows = rack.rows_of(number)
+        stiffness[rows] = woods[-1].modulus * rack.inertia[rows]
+    return replace(rack, materials=tuple(woods), stiffness=stiffness)
 
 
 def _shares_at(job, rack, rulebook, strengths, combinations):

@@ -10,7 +10,7 @@ from structlib.house.model import demo_house
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
-from structlib.pages.woods import WOODS, pieces
+from structlib.pages.woods import IN_USE, WOODS, in_use, in_use_notes, pieces
 from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
 from structlib.rules.check import Seat, governing
 from structlib.rules.us.book import RULEBOOK
@@ -94,6 +94,7 @@ class BeamPage(Page):
             Pick("position", "Position", _POSITIONS, opening.position),
             Box("seat", "Seat, each end", "section length", 0.5 * inch, 16 * inch, opening.left_seat),
             Pick("below", "Sits on", _BELOW, "spf"),
+            *IN_USE,
         )
 
     def pieces(self, key):
@@ -151,6 +152,7 @@ class BeamPage(Page):
             loads,
             unbraced_length=unbraced,
             loaded_on="side" if values["position"] == "flush" else "top",
+            **in_use(values),
         )
 
     def _result(self, items):
@@ -266,7 +268,9 @@ class BeamPage(Page):
         tuple of str
             One sentence a note [-].
         """
-        notes, member = [], result.member
+        member = result.member
+        where = "Wood on masonry or near soil" if values["below"] == "masonry" else ""
+        notes = list(in_use_notes(values, member.material, where))
         greatest = self.house.opening.greatest_depth
         if values["position"] == "dropped" and member.depth > greatest * (1 + 1e-9):
             notes.append(

@@ -17,12 +17,13 @@ from structlib.mechanics.beams import LineLoad
 from structlib.pages import post_words as words
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
-from structlib.pages.woods import pieces, wood
+from structlib.pages.woods import IN_USE, in_use, in_use_notes, pieces, wood
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
 from structlib.rules.check import Seat
 from structlib.rules.us import columns, footings
 from structlib.rules.us.book import RULEBOOK
 from structlib.rules.us.fastening import post_top_restraint
+from structlib.rules.us.service import in_service
 
 _BEAM_WOOD = "fir"
 _TALLEST = 12 * ft
@@ -47,6 +48,8 @@ _STANDS_ON = (
     ("steel base on the pad", "steel"),
 )
 UNKNOWN = "unknown"
+#: What the curves of the picture depend on.
+_OF_CURVES = ("post_wood", "size", "made", "held", "moisture", "incised", "treatment")
 #: Top of the load axis for each size of post; it stays while sliders move.
 _GREATEST = {"4": 24_000 * lb, "6": 40_000 * lb, "8": 60_000 * lb}
 
@@ -128,6 +131,7 @@ class PostPage(Page):
             Pick("plate", "Post stands on", _STANDS_ON, "steel"),
             Slide("pad", "Pad side", "section length", 12 * inch, 48 * inch, 1 * inch, 40 * inch),
             Pick("soil", "Soil", (*soils, ("not known, or fill", UNKNOWN)), soils[0][0]),
+            *IN_USE,
         )
 
     def column(self, values):
@@ -146,14 +150,17 @@ class PostPage(Page):
         solid = values["made"] == "solid"
         name = f"{4 if solid else 2}x{values['size']}"
         piece, height = dressed_size(name), values["height"]
+        facts = in_use(values)
+        wet = facts.pop("wet")
         return columns.Column(
-            wood(values["post_wood"]).material(name),
+            in_service(wood(values["post_wood"]).material(name), **facts),
             piece.width,
             piece.depth,
             height,
             plies=1 if solid else int(values["post_plies"]),
             fastening="bolted" if values["made"] == "bolted" else "nailed",
             held_width={"none": None, "middle": height / 2, "all": 0.0}[values["held"]],
+            wet=wet,
         )
 
     def beam(self, values, column):
@@ -203,7 +210,9 @@ class PostPage(Page):
         plate = None
         if values["plate"] != "steel":
             # the post may stand at an end of the plate: no help from neighboring fibres is counted
-            plate = columns.plate_check(column, demands, find_material(*_PLATES[values["plate"]]))
+            plate = columns.plate_check(
+                column, demands, find_material(*_PLATES[values["plate"]]), wet=column.wet
+            )
         soil = footings.find_soil(values["soil"] if values["soil"] != UNKNOWN else footings.soil_names()[0])
         base = min(column.width, column.depth)
         pad = footings.pad_checks(
@@ -232,8 +241,9 @@ class PostPage(Page):
 
     def _curves(self, key):
         """What one to five plies, or the solid post, carry: name, heights of the picture, loads."""
-        post_wood, size, made, held, time_factor = key
-        values = {"post_wood": post_wood, "size": size, "made": made, "held": held, "height": 8 * ft}
+        *chosen, time_factor = key
+        values = dict(zip(_OF_CURVES, chosen), height=8 * ft)
+        size, made, held = values["size"], values["made"], values["held"]
         heights = numpy.linspace(1 * ft, _TALLEST, 45)
         found = []
         for count in (1,) if made == "solid" else (1, 2, 3, 4, 5):
@@ -417,6 +427,7 @@ class PostPage(Page):
                     height=column.height,
                     fastening=column.fastening,
                     held_width=column.held_width,
+                    wet=column.wet,
                 )
             )
         except OutsideRule:
@@ -444,7 +455,8 @@ class PostPage(Page):
         tuple of str
             One sentence a note [-].
         """
-        column, notes = result.column, []
+        column = result.column
+        notes = list(in_use_notes(values, column.material, "The foot of this post is near soil"))
         if result.refused:
             notes.append(f"Not judged: {result.refused}.")
         if result.unbent:
@@ -505,7 +517,7 @@ class PostPage(Page):
         system, column, member = self.system, result.column, result.beam.member
         base = min(column.width, column.depth)
         greatest = _GREATEST[values["size"]]
-        key = tuple(values[name] for name in ("post_wood", "size", "made", "held"))
+        key = tuple(values[name] for name in _OF_CURVES)
         curves = tuple(
             PostCurve(*curve, values["made"] == "solid" or curve[0] == str(column.plies))
             for curve in self.curves((*key, result.combination.time_factor))
@@ -585,6 +597,7 @@ def _carries(column, heights, time_factor, held_width):
         time_factor=time_factor,
         fastening=column.fastening,
         held_width=held_width,
+        wet=column.wet,
     ).load
 
 

@@ -6,6 +6,8 @@ from functools import lru_cache
 from structlib.ground.lumber import find_material, lvl, stock_sizes
 from structlib.ground.refusals import check_choice
 from structlib.ground.units import inch
+from structlib.pages.controls import Pick
+from structlib.rules.us.service import service_sentences
 
 
 @dataclass(frozen=True)
@@ -95,6 +97,69 @@ def wood(key):
     """
     found = {one.key: one for one in WOODS}
     return found[check_choice("wood", key, found)]
+
+
+#: Three separate facts that a page asks of a post or beam, none of them taken for granted.
+IN_USE = (
+    Pick("moisture", "Wood in use", (("dry", "dry"), ("wet: stays above 19 % moisture", "wet")), "dry"),
+    Pick("incised", "Incised", (("no", "no"), ("yes: small cuts all over it", "yes")), "no"),
+    Pick(
+        "treatment",
+        "Treated",
+        (("no", "none"), ("preservative, under pressure", "preservative"), ("fire retardant", "fire retardant")),
+        "none",
+    ),
+)
+
+
+def in_use(values):
+    """Read the three facts from the values of a page.
+
+    Parameters
+    ----------
+    values : dict
+        Values of the controls [any].
+
+    Returns
+    -------
+    dict
+        ``wet``, ``incised`` and ``treatment`` [-].
+
+    Examples
+    --------
+    >>> in_use({"moisture": "wet", "incised": "no", "treatment": "none"})
+    {'wet': True, 'incised': False, 'treatment': 'none'}
+    """
+    return dict(
+        wet=values["moisture"] == "wet", incised=values["incised"] == "yes", treatment=values["treatment"]
+    )
+
+
+def in_use_notes(values, material, where):
+    """Ask for the three facts where none is told and the place calls for them; else say what they do.
+
+    Parameters
+    ----------
+    values : dict
+        Values of the controls [any].
+    material : structlib.ground.lumber.Material
+        The wood as it is put in [-].
+    where : str
+        What is near soil or damp; empty where nothing is [-].
+
+    Returns
+    -------
+    tuple of str
+        One sentence a note [-].
+    """
+    facts = in_use(values)
+    if facts == {"wet": False, "incised": False, "treatment": "none"}:
+        asked = (
+            f"{where}: does the wood stay damp, above 19 % moisture? Is it treated? Is it incised? None of the "
+            "three is counted until it is chosen here, and the first and the third lower what it can give.",
+        )
+        return asked if where else ()
+    return service_sentences(material, wet=facts["wet"])
 
 
 @lru_cache(maxsize=None)

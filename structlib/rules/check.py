@@ -25,6 +25,9 @@ VARIABLE_TYPES = ("live", "roof live", "snow")
 SEATS = ("plate", "post", "steel", "masonry", "hanger")
 LOADED_ON = ("top", "side")
 
+#: What was done to a piece of wood against rot or fire.
+TREATMENTS = ("none", "preservative", "fire retardant")
+
 
 def least_verified(words):
     """Return the least well known of several ``verified`` words.
@@ -314,6 +317,24 @@ class Rulebook(Protocol):
         -------
         float
             The factor; 1.0 when dry [-].
+        """
+
+    def in_service(self, material, *, incised: bool, treatment: str):
+        """Return a wood with the values that it has as it is put in.
+
+        Parameters
+        ----------
+        material : structlib.ground.lumber.Material
+            The wood [-].
+        incised : bool
+            True where small cuts were made into it to let preservative in [-].
+        treatment : str
+            One of TREATMENTS [-].
+
+        Returns
+        -------
+        structlib.ground.lumber.Material
+            The wood [-].
         """
 
     def prepare(self, rack) -> dict:

@@ -294,7 +294,7 @@ def bending_value(
     size, size_clause, size_verified = size_factor(material, width=ply_width, depth=depth)
     repeats = repetitive_factor(material, sharing_members=sharing)
     is_lvl = material.kind == "lvl"
-    check_amount("load duration factor", time_factor, hint="for example 1.15")
+    check_time_factor(material, time_factor)
     starred = (
         material.bending
         * time_factor
@@ -343,6 +343,44 @@ def bending_value(
         ),
     )
     return adjusted, used
+
+
+def check_time_factor(material, time_factor):
+    """Refuse a load duration factor that is no amount, or more than treated wood may take.
+
+    Parameters
+    ----------
+    material : structlib.ground.lumber.Material
+        The wood [-].
+    time_factor : float
+        Load duration factor C_D [-].
+
+    Returns
+    -------
+    float
+        The factor, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When it is not a number above zero.
+    OutsideRule
+        When the wood is treated and the factor is over 1.6 (NDS 2018 2.3.2), as for impact.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> check_time_factor(find_material("Hem-Fir", "No.2"), 2.0)
+    2.0
+    """
+    check_amount("load duration factor", time_factor, hint="for example 1.15")
+    most = factors.scalar("treated_time_factor_greatest")
+    if material.treatment != "none" and numpy.any(numpy.asarray(time_factor) > most):
+        raise OutsideRule(
+            f"wood treated under pressure takes no load duration factor over {most:g} (NDS 2018 2.3.2), so none for "
+            "impact; ask the engineer"
+        )
+    return time_factor
 
 
 def refuse_unknown_material(material):

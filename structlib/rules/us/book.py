@@ -4,7 +4,7 @@ import numpy
 
 from structlib.ground.refusals import OutsideRule, check_choice
 from structlib.rules.check import VARIABLE_TYPES, Check, Combination, Factor, least_verified
-from structlib.rules.us import bearing, bending, deflection, factors, shear
+from structlib.rules.us import bearing, bending, deflection, factors, service, shear
 from structlib.rules.us.deflection import sag_divisors
 from structlib.rules.us.inputs import check_words
 from structlib.rules.us.stability import beam_stability_factor
@@ -151,6 +151,36 @@ class UnitedStates:
         0.9
         """
         return bending.wet_factor(material, value="modulus", wet=wet)
+
+    def in_service(self, material, *, incised, treatment):
+        """Return a wood with the values that it has as it is put in: see `service.in_service`.
+
+        Parameters
+        ----------
+        material : structlib.ground.lumber.Material
+            The wood [-].
+        incised : bool
+            True where small cuts were made into it to let preservative in [-].
+        treatment : str
+            'none', 'preservative' or 'fire retardant' [-].
+
+        Returns
+        -------
+        structlib.ground.lumber.Material
+            The wood [-].
+
+        Raises
+        ------
+        OutsideRule
+            Where no factors are published for it.
+
+        Examples
+        --------
+        >>> from structlib.ground.lumber import find_material
+        >>> UnitedStates().in_service(find_material("Hem-Fir", "No.2"), incised=True, treatment="none").name
+        'Hem-Fir No.2, incised'
+        """
+        return service.in_service(material, incised=incised, treatment=treatment)
 
     def prepare(self, rack):
         """Return the strengths of every candidate of a rack, before time, moisture and bracing.
@@ -357,6 +387,7 @@ def _bending_check(member, demand):
 
 def _shear_check(member, demand, end):
     force, position, left_out = shear.design_shear(demand, member)[0 if end == "left" else 1]
+    bending.check_time_factor(member.material, demand.combination.time_factor)
     wet = bending.wet_factor(member.material, value="shear", wet=member.wet)
     known = bending.wet_verified(member.material, value="shear", wet=member.wet)
     time = demand.combination.time_factor

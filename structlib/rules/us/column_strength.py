@@ -12,7 +12,13 @@ from structlib.ground.units import ft, inch
 from structlib.mechanics.columns import effective_length, slenderness
 from structlib.rules.check import Factor, least_verified
 from structlib.rules.us import factors
-from structlib.rules.us.bending import refuse_unknown_material, size_factor, wet_factor, wet_verified
+from structlib.rules.us.bending import (
+    check_time_factor,
+    refuse_unknown_material,
+    size_factor,
+    wet_factor,
+    wet_verified,
+)
 from structlib.rules.us.column_stability import column_stability_factor, critical_column_value
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text, length_text
@@ -224,6 +230,7 @@ def crushing_value(material, *, width, depth, time_factor, wet=False):
             "report, for example user_lvl(..., compression=2500*psi)"
         )
     check_number("load duration factor", time_factor, low=0.5, high=2.0, hint="for example 1.15 for snow")
+    check_time_factor(material, time_factor)
     size, clause, size_known = compression_size_factor(material, width=width, depth=depth)
     wet_value, wet_known = compression_wet_factor(material, wet=wet)
     used = (
