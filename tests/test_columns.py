@@ -154,7 +154,7 @@ def test_checks_of_one_post_by_hand():
         "metal plate at the ends",
     ]
     assert found["bowing across the plies"].factors[-1].symbol == "K_f"
-    assert found["compression"].verified == "recalled"
+    assert found["compression"].verified == "transcribed"
 
 
 def test_the_combination_that_asks_most_is_shown_not_the_greatest_load():
@@ -242,7 +242,7 @@ def test_plate_under_a_post_is_crushed_before_the_post():
 
 def test_least_size_of_a_free_standing_column_is_shown_and_never_governs():
     check = columns.least_size_check(Column(FIR, 1.5 * inch, 3.5 * inch, 8 * ft, plies=2))
-    assert check.share == pytest.approx(3.5 / 3.0) and not check.decides and check.verified == "seen"
+    assert check.share == pytest.approx(3.5 / 3.0) and not check.decides and check.verified == "transcribed"
 
 
 # ---- fastening of plies ----

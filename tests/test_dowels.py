@@ -104,12 +104,13 @@ def test_penetration_counts_as_the_rule_says():
     post = dowels.wood_piece(thickness=3.5 * inch, specific_gravity=0.5)
     spike = dowels.nail_of_size(diameter=0.162 * inch, length=3.5 * inch)
     assert dowels.penetration(spike, main=post, side=FIR) == pytest.approx(2.0 * inch)
-    assert dowels.bearing_length_in_main(spike, main=post, side=FIR) == pytest.approx(2.0 * inch)
-    short = dowels.nail_of_size(
-        diameter=0.162 * inch, length=2.75 * inch
-    )  # 7.7 diameters in: the tip is left out
-    assert dowels.bearing_length_in_main(short, main=post, side=FIR) == pytest.approx(
-        (1.25 - 2 * 0.162) * inch
+    # NDS 2018 12.3.5.3: p - E / 2, the tip E of a nail 2 diameters long, however deep it goes
+    assert dowels.bearing_length_in_main(spike, main=post, side=FIR) == pytest.approx((2.0 - 0.162) * inch)
+    short = dowels.nail_of_size(diameter=0.162 * inch, length=2.75 * inch)
+    assert dowels.bearing_length_in_main(short, main=post, side=FIR) == pytest.approx((1.25 - 0.162) * inch)
+    through = dowels.nail_of_size(diameter=0.162 * inch, length=3.1 * inch)  # 0.1 in of its tip is outside
+    assert dowels.bearing_length_in_main(through, main=FIR, side=FIR) == pytest.approx(
+        (1.5 - (0.324 - 0.1) / 2) * inch
     )
     with pytest.raises(OutsideRule, match="6 diameters"):
         dowels.lateral_value(
@@ -121,6 +122,7 @@ def test_penetration_counts_as_the_rule_says():
         )
     lag = dowels.lag_screw(0.5 * inch, length=4 * inch)
     assert dowels.penetration(lag, main=post, side=FIR) == pytest.approx((4 - 1.5 - 0.3125) * inch)
+    assert dowels.bearing_length_in_main(lag, main=post, side=FIR) == pytest.approx((2.5 - 0.3125 / 2) * inch)
     with pytest.raises(OutsideRule, match="4 diameters"):
         dowels.lateral_value(dowels.lag_screw(0.5 * inch, length=3 * inch), main=post, side=FIR)
     assert dowels.table_penetration_factor(spike, 3 * inch) == 1.0

@@ -140,6 +140,12 @@ def test_patterns_only_for_load_on_top():
         assert one.nail in dowels.nail_names() and one.spacing > 0 and one.source
 
 
+def test_ends_of_built_up_beams_by_the_fastening_schedule():
+    """WAC 246-359-340 row 24: two 20d at the ends and splices; the thinner 10d box asks three (recalled)."""
+    ends = {one.nail: one.pattern for one in fastening.top_loaded_patterns() if one.name.startswith("code")}
+    assert "two nails at the ends" in ends["20d common"] and "three nails at the ends" in ends["10d box"]
+
+
 def test_demands_take_the_greatest_push_and_pull():
     demand = fastening.connection_demand(
         "strap", {"D": 500 * lb, "D + L": 1800 * lb, "0.6 D + 0.6 W": -700 * lb}

@@ -94,6 +94,18 @@ def test_every_data_file_is_described():
     assert [name for name in NAMES if f"`{name}.csv`" not in described] == []
 
 
+def test_no_more_than_a_quarter_of_all_rows_stays_recalled():
+    known = [row["verified"] for name in NAMES for row in tables.table_rows(name)]
+    assert known.count("recalled") <= len(known) / 4
+
+
+def test_a_seen_row_owes_nothing_to_memory():
+    for name in NAMES:
+        for row in tables.table_rows(name):
+            if row["verified"] == "seen":
+                assert not re.search("memory|recalled", f"{row['source']} {row['note']}"), row
+
+
 def test_value_is_converted_to_library_units_by_its_row():
     with open(tables.data_folder() / "us_factors.csv", encoding="utf-8", newline="") as file:
         rows = list(csv.DictReader(line for line in file if not line.startswith("#")))

@@ -198,7 +198,7 @@ def test_long_sawn_pieces_are_told_to_have_joints():
 @pytest.mark.parametrize("kind", KINDS)
 def test_the_last_note_is_the_caution_and_nothing_is_called_fine(kind):
     shown = _shown(kind=kind)
-    assert shown.notes[-1] == CAUTION and any("recalled" in note for note in shown.notes)
+    assert shown.notes[-1] == CAUTION and any("ASCE 7-16, transcribed" in note for note in shown.notes)
     text = " ".join(
         [shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row)]
     )

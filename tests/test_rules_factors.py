@@ -12,6 +12,7 @@ from structlib.ground.units import ft, inch, psi
 from structlib.rules.check import BeamUse
 from structlib.rules.us import bearing, bending, deflection, factors, shear, stability
 from structlib.rules.us.book import RULEBOOK, sag_divisors
+from structlib.rules.us.column_strength import compression_wet_factor
 
 FIR = find_material("Douglas Fir-Larch", "No.2")
 HEM = find_material("Hem-Fir", "No.2")
@@ -153,6 +154,15 @@ def test_wet_factors(value, lumber, timber):
     assert bending.wet_factor(lvl("1.9E-2600Fb"), value=value, wet=False) == 1.0
     with pytest.raises(OutsideRule, match="dry use only"):
         bending.wet_factor(lvl("1.9E-2600Fb"), value=value, wet=True)
+
+
+def test_timbers_of_southern_pine_are_listed_wet_already():
+    """NDS Supplement Table 4D: no further factor; 375 psi is two thirds of the lumber's 565, rounded."""
+    timber = find_material("Southern Pine", "No.2", "6x12")
+    assert timber.bearing / psi == 375 == round(565 * 0.67 / 25) * 25
+    for value in ("bending", "shear", "bearing", "modulus"):
+        assert bending.wet_factor(timber, value=value, wet=True) == 1.0
+    assert compression_wet_factor(timber, wet=True)[0] == 1.0
 
 
 # NDS 2018 Table 2.3.2: the shortest-lasting load present

@@ -218,7 +218,7 @@ def test_a_face_that_is_used_up_is_hatched_as_high_as_a_plate_is_thick():
 
 def test_notes_say_how_the_numbers_are_known_and_caution_comes_last():
     notes = PAGE.compute(start_values(PAGE)).notes
-    assert any("recalled" in note for note in notes) and "licensed engineer" in notes[-1]
+    assert any("these numbers is transcribed" in note for note in notes) and "licensed engineer" in notes[-1]
 
 
 def test_the_picture_of_joists_is_free_of_overlaps():

@@ -126,21 +126,18 @@ def test_worked_example_d_the_narrow_roof():
     record_published("snow", row["verified"], 0.0, row["item"])
 
 
-def test_exposure_factors_are_those_seen_in_the_table():
+def test_exposure_factors_are_those_of_the_transcribed_table():
     printed = {"B": (0.9, 1.0, 1.2), "C": (0.9, 1.0, 1.1), "D": (0.8, 0.9, 1.0)}
     for roughness, values in printed.items():
         found = [exposure_factor(roughness=roughness, exposure=word) for word in snow.EXPOSURES]
         assert tuple(one.value for one in found) == values
-        assert {one.verified for one in found} == {"seen"}
+        assert {one.verified for one in found} == {"transcribed"}
 
 
-def test_recalled_factors_are_called_recalled():
-    assert {thermal_factor(word).verified for word in snow.THERMAL_CONDITIONS} == {"recalled"}
-    assert importance_factor("II").verified == "recalled"
-    assert (
-        unbalanced_gable(ground(40), rise=6, eave_to_ridge=16 * ft, simple_rafters=True).verified
-        == "recalled"
-    )
+def test_factors_say_how_they_are_known():
+    assert {thermal_factor(word).verified for word in snow.THERMAL_CONDITIONS} == {"seen"}
+    assert importance_factor("II").verified == "transcribed"
+    assert unbalanced_gable(ground(40), rise=6, eave_to_ridge=16 * ft, simple_rafters=True).verified == "seen"
 
 
 # ---- an independent second way ----------------------------------------------------------------------------

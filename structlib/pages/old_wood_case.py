@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 
 from structlib.ground.measured_sections import MeasuredSection, measured_section
 from structlib.ground.sections import round_inertia
+from structlib.ground.tables import table_row
 from structlib.ground.units import inch
 from structlib.mechanics import formulas, vibration
 from structlib.mechanics.round_taper import tapered_log
@@ -283,9 +284,9 @@ def _left_at_cut(values, section, cut, shares, loads):
         given = tuple(
             notches.tension_notch_shear(shear_value=one.wood.shear, remaining=left, **size) for one in shares
         )
-        found.append(
-            AtCut("push on the notched end", push, given, "force", "dead + live; NDS 2018 3.4.3.2 (recalled)")
-        )
+        known = table_row("us_cuts", key="end_notch_shear_power")["verified"]
+        rule = f"dead + live; NDS 2018 3.4.3.2 ({known})"
+        found.append(AtCut("push on the notched end", push, given, "force", rule))
     return tuple(found)
 
 

@@ -12,7 +12,7 @@ from structlib.pages.old_wood_case import beyond, work_out
 from structlib.pictures.drawings.old_wood import OldWoodView, draw_old_wood
 from structlib.rules.us import notches
 from structlib.rules.us.deflection import creep_factor, limit_divisor, long_term_deflection
-from structlib.rules.us.factors import total_limit
+from structlib.rules.us.factors import total_limit, verified
 
 _SHAPES = (
     ("sawn rectangle", "sawn"),
@@ -312,7 +312,8 @@ class OldWoodPage(Page):
             )
         notes.append(
             "The share of sag is that of the live load alone. Sag after years has the weight that stays in "
-            "it, with the creep of wood that was dry (NDS 2018 3.5.2, recalled); it decides nothing here."
+            f"it, with the creep of wood that was dry (NDS 2018 3.5.2, {verified('creep_dry')}); it decides "
+            "nothing here."
         )
         if values["live"] < 40 * psf * (1 - 1e-9):
             notes.append(

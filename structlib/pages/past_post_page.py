@@ -502,7 +502,8 @@ class PastPostPage(Page):
                 f"Design values of {state.material.name}: {state.material.source}, {state.material.verified}. "
                 "Nothing here is better known than that."
             )
-        notes.append("The 0.6 of the dead load and the load combinations are recalled from ASCE 7-16.")
+        share, known = dead_that_counts()
+        notes.append(f"The {share:g} of the dead load and the load combinations are those of ASCE 7-16, {known}.")
         notes.append(CAUTION)
         return tuple(notes)
 

@@ -33,6 +33,7 @@ from structlib.pictures.drawings.shared_plies import Piece, SharedPliesView, dra
 from structlib.rules.us.bending import bending_value
 from structlib.rules.us.deflection import creep_factor, limit_divisor
 from structlib.rules.us.dowels import adjusted_value, lateral_value, nail, wood_piece
+from structlib.rules.us.factors import verified
 from structlib.rules.us.fastening import nothing_passes, spacing_in_practice
 from structlib.rules.us.flitch import (
     Flitch,
@@ -302,7 +303,7 @@ class UnlikePliesPage(Page):
                         grown,
                         check.given,
                         "stress",
-                        f"E of the wood over {creep_factor(wet=False):g}, NDS 2018 3.5.2, recalled",
+                        f"E of the wood over {creep_factor(wet=False):g}, NDS 2018 3.5.2, {verified('creep_dry')}",
                         gates,
                     )
                 )
@@ -433,7 +434,7 @@ class UnlikePliesPage(Page):
                 "" if gates else show(value / bolts.spacing, "line load", system),
                 "" if gates else show(bolts.line_load * bolts.spacing / value, "ratio"),
                 f"1/2 in bolts every {show(bolts.spacing, 'section length', system)}, mode {found.mode}; "
-                "NDS 2018 12.3, recalled",
+                f"NDS 2018 12.3, {found.verified}",
             ),
             (
                 "load out of the plate at each end",
@@ -628,8 +629,8 @@ def _nails_told(crossing, load, case, system):
     """The nails that pass a load between the pieces, and the pattern that is usual beside them."""
     if nothing_passes(crossing, load):
         return f"nothing has to pass; {pattern_words(system)} only holds the pieces together"
-    value, mode = _nail_across(case)
-    rule = f"yield mode {mode}, NDS 2018 12.3, recalled"
+    value, found = _nail_across(case)
+    rule = f"yield mode {found.mode}, NDS 2018 12.3, {found.verified}"
     usual = usual_pattern()
     if crossing / value < usual.lines / usual.spacing:
         rule += f"; {pattern_words(system)} is closer"
@@ -648,7 +649,7 @@ def _nail_across(case):
     side = wood_piece(thickness=case.new[1], specific_gravity=new)
     one = nail("16d common")
     found = lateral_value(one, main=old, side=side)
-    return adjusted_value(found, one)[0], found.mode
+    return adjusted_value(found, one)[0], found
 
 
 def _nail_along():

@@ -18,7 +18,7 @@ class KeyedNumbers:
     --------
     >>> snow = KeyedNumbers("us_snow_numbers")
     >>> snow.number("flat_roof_share"), snow.verified("flat_roof_share")
-    (0.7, 'recalled')
+    (0.7, 'seen')
     """
 
     def __init__(self, table):
@@ -73,7 +73,7 @@ class KeyedNumbers:
 
         Examples
         --------
-        >>> KeyedNumbers("us_snow_numbers").verified("flat_roof_share", "narrow_roof")
-        'recalled'
+        >>> KeyedNumbers("us_snow_numbers").verified("flat_roof_share", "rain_width")
+        'transcribed'
         """
         return least_verified(self.row(key)["verified"] for key in keys)

@@ -191,7 +191,7 @@ def wet_factor(material, *, value, wet):
         return 1.0
     if material.kind == "lvl":
         raise OutsideRule("LVL values hold for dry use only (NDS 2018 8.1.4); for wet service ask the maker")
-    return factors.scalar(_wet_key(material, value))
+    return factors.scalar(wet_key(material, value))
 
 
 def wet_verified(material, *, value, wet):
@@ -215,14 +215,35 @@ def wet_verified(material, *, value, wet):
     --------
     >>> from structlib.ground.lumber import find_material
     >>> wet_verified(find_material("Hem-Fir", "No.2"), value="modulus", wet=True)
-    'recalled'
+    'transcribed'
     """
-    return factors.verified(_wet_key(material, value)) if wet else "seen"
+    return factors.verified(wet_key(material, value)) if wet else "seen"
 
 
-def _wet_key(material, value):
-    group = "timber" if material.kind == "timber" else "dimension"
-    return f"wet_service_{group}_{value}"
+def wet_key(material, value):
+    """Return the key of the wet service factor: timbers of Southern Pine are listed wet already (4D).
+
+    Parameters
+    ----------
+    material : structlib.ground.lumber.Material
+        The wood [-].
+    value : str
+        'bending', 'shear', 'bearing', 'modulus', 'compression', 'tension' [-].
+
+    Returns
+    -------
+    str
+        Key in the table of factors [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> factors.scalar(wet_key(find_material("Hem-Fir", "No.2"), "compression"))
+    0.8
+    """
+    if material.kind == "timber" and material.species == "Southern Pine":
+        return "wet_service_timber_southern_pine"
+    return f"wet_service_{'timber' if material.kind == 'timber' else 'dimension'}_{value}"
 
 
 def bending_value(

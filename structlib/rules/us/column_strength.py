@@ -17,6 +17,7 @@ from structlib.rules.us.bending import (
     refuse_unknown_material,
     size_factor,
     wet_factor,
+    wet_key,
     wet_verified,
 )
 from structlib.rules.us.column_stability import column_stability_factor, critical_column_value
@@ -276,7 +277,7 @@ def compression_wet_factor(material, *, wet):
     wet_factor(material, value="modulus", wet=wet)  # refuses what is no material, and wet LVL
     if not wet:
         return 1.0, "seen"
-    key = f"wet_service_{'timber' if material.kind == 'timber' else 'dimension'}_compression"
+    key = wet_key(material, "compression")
     return factors.scalar(key), factors.verified(key)
 
 

@@ -112,7 +112,7 @@ def _tension_wet_factor(material, wet):
     bending.wet_factor(material, value="modulus", wet=wet)  # refuses wet LVL and what is no yes or no
     if not wet:
         return 1.0, "seen"
-    key = f"wet_service_{'timber' if material.kind == 'timber' else 'dimension'}_tension"
+    key = bending.wet_key(material, "tension")
     return factors.scalar(key), factors.verified(key)
 
 

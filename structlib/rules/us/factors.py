@@ -113,7 +113,7 @@ def verified(key):
     Examples
     --------
     >>> verified("creep_dry")
-    'recalled'
+    'seen'
     """
     return _row(key)["verified"]
 

@@ -62,7 +62,7 @@ def top_loaded_patterns():
     Examples
     --------
     >>> [one.verified for one in top_loaded_patterns()]
-    ['recalled', 'recalled', 'seen', 'seen']
+    ['seen', 'recalled', 'seen', 'seen']
     """
     return tuple(
         NailingPattern(

@@ -22,7 +22,7 @@ def dead_that_counts():
     Examples
     --------
     >>> dead_that_counts()
-    (0.6, 'recalled')
+    (0.6, 'transcribed')
     """
     row = table_row("us_uplift", key="dead_against_uplift")
     return row["value"], row["verified"]

@@ -79,24 +79,22 @@ def bearing_length_in_main(fastener, *, main, side):
 
     Notes
     -----
-    NDS 2018 12.3.5.3: where a nail's penetration is under 10 diameters its tip (2 diameters) does not count.
+    NDS 2018 12.3.5.3: of the tapered tip (2 diameters on a nail) half does not count.
 
     Examples
     --------
     >>> plate = wood_piece(thickness=2.0 * inch, specific_gravity=0.55)
     >>> post = wood_piece(thickness=3.5 * inch, specific_gravity=0.55)
     >>> round(bearing_length_in_main(nail("12d common"), main=post, side=plate) / inch, 3)
-    0.954
+    1.102
     """
     deep = penetration(fastener, main=main, side=side)
     if fastener.kind == "bolt":
         return deep
     _check_deep_enough(fastener, deep)
-    if fastener.kind == "lag screw" or deep >= _scalar("nail_full_penetration") * fastener.diameter * (
-        1 - _SIZE_SLACK
-    ):
-        return deep
-    return min(main.thickness, fastener.length - side.thickness - fastener.tip)
+    whole = min(fastener.length - side.thickness, main.thickness)
+    tip_begins = fastener.length - side.thickness - fastener.tip
+    return whole - max(0.0, whole - tip_begins) / 2
 
 
 def _check_deep_enough(fastener, deep):
