@@ -106,6 +106,14 @@ def test_a_seen_row_owes_nothing_to_memory():
                 assert not re.search("memory|recalled", f"{row['source']} {row['note']}"), row
 
 
+def test_a_rule_that_was_read_names_its_edition_or_says_that_it_is_not_noted():
+    named = r"(18|19|20)\d\d|\bed\.|edition|\bera\b|v1\d\.|undated|(ASCE 7|360)-\d"
+    for name in NAMES:
+        for row in tables.table_rows(name):
+            if name.startswith(("us_", "ca_", "lumber", "sizes")) and row["verified"] in ("seen", "transcribed"):
+                assert re.search(named, f"{row['source']} {row['note']}"), (name, row)
+
+
 def test_value_is_converted_to_library_units_by_its_row():
     with open(tables.data_folder() / "us_factors.csv", encoding="utf-8", newline="") as file:
         rows = list(csv.DictReader(line for line in file if not line.startswith("#")))
