@@ -142,7 +142,7 @@ def test_patterns_only_for_load_on_top():
 
 def test_ends_of_built_up_beams_by_the_fastening_schedule():
     """WAC 246-359-340 row 24: two 20d at the ends and splices; the thinner 10d box asks three (recalled)."""
-    ends = {one.nail: one.pattern for one in fastening.top_loaded_patterns() if one.name.startswith("code")}
+    ends = {one.nail: one.pattern for one in nailing_patterns.top_loaded_patterns() if one.name.startswith("code")}
     assert "two nails at the ends" in ends["20d common"] and "three nails at the ends" in ends["10d box"]
 
 
