@@ -297,7 +297,7 @@ def test_a_prompt_says_what_is_asked_with_unit_and_rounding(kind):
         "area load": "pounds per square foot (psf)",
         "ratio": "plain number",
         "count": "whole number",
-        "word": "one word, without unit",
+        "word": "one of these, without unit",
     }
     for seed, question in enumerate(made(kind)[:100]):
         asks, _, how = question.prompt.rpartition("? ")

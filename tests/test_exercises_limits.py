@@ -1,4 +1,4 @@
-"""Limits asked in exercises: nothing on the unsafe side counts, the next stock size on the careful side does."""
+"""Limits asked in exercises: nothing on the unsafe side counts, the next stock size does."""
 
 import math
 import re
@@ -39,7 +39,7 @@ def shown(question):
     ("kind", "seed", "counts", "refused"),
     [  # 5 in / 4 = 1.25 in at most; root of 20,000 lb / 1,500 psf = 3.651 ft = 43.818 in at least
         ("deepest_notch", 1, ("1.25 in", "1 1/4 in", "1.24 in", "31.75 mm"), ("1.27 in", "1.26 in", "32 mm")),
-        ("pad_side_asked", 1, ("43.8 in", "44 in", "48 in", "4 ft"), ("43 in", "43.7 in", "47 in", "1110 mm")),
+        ("pad_side_asked", 1, ("43.8 in", "44 in", "48 in", "4 ft"), ("43 in", "43.7 in", "47 in", "111 cm")),
     ],
 )
 def test_the_cases_that_were_called_right_on_the_unsafe_side(kind, seed, counts, refused):

@@ -7,55 +7,51 @@ from . import units as u
 from .refusals import BadInput, check_choice
 
 # How each unit may be written, by dimension; the first one named is used in questions.
-_FEET = dict.fromkeys(("ft", "feet", "foot", "'"), u.ft)
-_INCHES = dict.fromkeys(("in", "inch", "inches", '"'), u.inch)
-_METRIC_LENGTHS = {
-    **dict.fromkeys(("mm", "millimeter", "millimeters", "millimetre", "millimetres"), u.mm),
-    **dict.fromkeys(("cm", "centimeter", "centimeters", "centimetre", "centimetres"), u.cm),
-    **dict.fromkeys(("m", "meter", "meters", "metre", "metres"), u.m),
-}
-_LENGTH = {**_FEET, **_INCHES, **_METRIC_LENGTHS}
+_FEET = dict.fromkeys(("ft", "'"), u.ft)
+_INCHES = dict.fromkeys(("in", '"'), u.inch)
+_LENGTH = {**_FEET, **_INCHES, "mm": u.mm, "cm": u.cm, "m": u.m}
 
 SPELLINGS = {
     "length": _LENGTH,
     "section length": _LENGTH,
     "small length": _LENGTH,
     "force": {
-        **dict.fromkeys(("lb", "lbs", "lbf", "pound", "pounds"), u.lb),
-        **dict.fromkeys(("kip", "kips"), u.kip),
+        **dict.fromkeys(("lb", "lbf"), u.lb),
+        "kip": u.kip,
         "kn": u.kN,
         "n": u.N,
     },
     "line load": {
-        **dict.fromkeys(("plf", "lb/ft", "lbs/ft", "pounds/foot", "lb/foot", "lb/lin ft"), u.plf),
-        **dict.fromkeys(("klf", "kip/ft", "kips/ft"), u.kip / u.ft),
+        **dict.fromkeys(("plf", "lb/ft", "lb/lin ft"), u.plf),
+        **dict.fromkeys(("klf", "kip/ft"), u.kip / u.ft),
         **dict.fromkeys(("lb/in", "pli"), u.lb / u.inch),
         "kn/m": u.kN_per_m,
         "n/m": u.N / u.m,
         "n/mm": u.kN_per_m,
     },
     "area load": {
-        **dict.fromkeys(("psf", "lb/ft2", "lbs/ft2", "lb/sq ft", "lbs/sq ft", "pounds/square foot"), u.psf),
+        **dict.fromkeys(("psf", "lb/ft2", "lb/sq ft"), u.psf),
         "ksf": 1000 * u.psf,
         **dict.fromkeys(("kpa", "kn/m2"), u.kPa),
         **dict.fromkeys(("pa", "n/m2"), u.kPa / 1000),
     },
     "stress": {
-        **dict.fromkeys(("psi", "lb/in2", "lbs/in2", "lb/sq in"), u.psi),
+        **dict.fromkeys(("psi", "lb/in2", "lb/sq in"), u.psi),
         "ksi": u.ksi,
         **dict.fromkeys(("mpa", "n/mm2"), u.MPa),
         "gpa": u.GPa,
     },
     "moment": {
-        **dict.fromkeys(("lb-ft", "ft-lb", "ft-lbs", "lb ft", "ft lb"), u.lb * u.ft),
-        **dict.fromkeys(("kip-ft", "ft-kip", "ft-kips"), u.kip * u.ft),
-        **dict.fromkeys(("lb-in", "in-lb", "in-lbs"), u.lb * u.inch),
+        **dict.fromkeys(("lb-ft", "ft-lb", "lb ft", "ft lb"), u.lb * u.ft),
+        **dict.fromkeys(("kip-ft", "ft-kip", "kip ft", "ft kip"), u.kip * u.ft),
+        **dict.fromkeys(("lb-in", "in-lb", "lb in", "in lb"), u.lb * u.inch),
         **dict.fromkeys(("kn-m", "kn m", "knm"), u.kN * u.m),
         **dict.fromkeys(("n-m", "n m"), u.N * u.m),
     },
     "area": {**dict.fromkeys(("in2", "sq in"), u.inch**2), **dict.fromkeys(("ft2", "sq ft"), u.ft**2),
              "mm2": 1.0, "cm2": 1e2, "m2": 1e6},
-    "section modulus": {"in3": u.inch**3, "mm3": 1.0, "cm3": 1e3},
+    "section modulus": {**dict.fromkeys(("in3", "cu in"), u.inch**3), **dict.fromkeys(("mm3", "cu mm"), 1.0),
+                        **dict.fromkeys(("cm3", "cu cm"), 1e3)},
     "inertia": {"in4": u.inch**4, "mm4": 1.0, "cm4": 1e4},
     "stiffness": {"lb-in2": u.lb * u.inch**2, "million lb-in2": 1e6 * u.lb * u.inch**2,
                   "kn-m2": u.kN * u.m**2, "n-mm2": 1.0},
@@ -90,14 +86,28 @@ _SUGGESTED = {
 }
 
 # US units, where a comma parts thousands; with any other it may be a decimal comma and is asked about.
-_COMMA_UNITS = {"lb", "lbs", "lbf", "pound", "pounds", "plf", "lb/ft", "psf", "psi", "lb-ft", "ft-lb",
-                "lb-in", "in-lb", "in2", "in3", "in4", "ft2", "sq ft", "sq in", "lb-in2", "million lb-in2",
-                "ft", "feet", "in", "inches", "pcf", ""}
+_COMMA_UNITS = {"lb", "lbf", "plf", "lb/ft", "psf", "lb/ft2", "lb/sq ft", "psi", "lb/in2", "lb/sq in",
+                "lb-ft", "ft-lb", "lb ft", "ft lb", "lb-in", "in-lb", "lb in", "in lb", "in2", "in3", "in4",
+                "ft2", "sq ft", "sq in", "cu in", "lb-in2", "million lb-in2", "ft", "in", "pcf", "lb/ft3",
+                "lb/cu ft", ""}
+
+# Units written out, and what stands for them in SPELLINGS.
+WRITTEN_OUT = {
+    **dict.fromkeys(("pound", "pounds", "lbs"), "lb"), **dict.fromkeys(("foot", "feet"), "ft"),
+    **dict.fromkeys(("inch", "inches"), "in"), "kips": "kip", "square": "sq", "cubic": "cu", "per": "/",
+    **dict.fromkeys(("newton", "newtons"), "n"), **dict.fromkeys(("kilonewton", "kilonewtons"), "kn"),
+    **dict.fromkeys(("meter", "meters", "metre", "metres"), "m"),
+    **dict.fromkeys(("centimeter", "centimeters", "centimetre", "centimetres"), "cm"),
+    **dict.fromkeys(("millimeter", "millimeters", "millimetre", "millimetres"), "mm"),
+}  # fmt: skip
+
+# Thousands have no zero in front: 0,694 is a decimal comma.
+THOUSANDS = r"[1-9][0-9]{0,2}(?:,[0-9]{3})+"
 
 _NUMBER = re.compile(
     r"(?P<whole>[0-9]+)(?:\s+|-)(?P<top>[0-9]+)/(?P<bottom>[0-9]+)"
     r"|(?P<over>[0-9]+)/(?P<under>[0-9]+)"
-    r"|(?P<plain>(?:[0-9]{1,3}(?:,[0-9]{3})+(?![0-9])|[0-9]+)(?:\.[0-9]*)?(?:e[+-]?[0-9]+)?"
+    rf"|(?P<plain>(?:{THOUSANDS}(?![0-9])|[0-9]+)(?:\.[0-9]*)?(?:e[+-]?[0-9]+)?"
     r"|\.[0-9]+(?:e[+-]?[0-9]+)?)"
 )
 _FEET_THEN_MORE = re.compile(r"(?:feet|foot|ft\.?|')\s*[-,]?\s*(?P<rest>[0-9.].*)$")
@@ -205,7 +215,7 @@ def _feet_and_inches(feet, rest, shown):
     if not unit:
         raise BadInput(f"{shown!r} has no unit after the second number: {rest} what? "
                        f"write {feet[0]} ft {inches[0]} in")
-    if unit.rstrip(".") not in _INCHES:
+    if _unit_word(unit).rstrip(".") not in _INCHES:
         raise BadInput(f"{shown!r} has {unit!r} after the feet where inches are expected; write 12 ft 6 in")
     if not feet[0].replace(",", "").isdigit():
         raise BadInput(f"{shown!r} has a fraction of a foot and inches besides; write 12.5 ft or 12 ft 6 in")
@@ -231,10 +241,9 @@ def _scaled(number, rest, shown, dimension):
 
 
 def _unit_word(rest):
-    word = rest.replace("^", "").replace(" per ", "/").removeprefix("per ").replace("square ", "sq ")
-    word = word.replace("pounds/sq foot", "lb/sq ft").replace("sq foot", "sq ft")
-    word = word.replace(" / ", "/").replace(" - ", "-").replace("ft.", "ft").replace("in.", "in")
-    return word.replace("lb.", "lb").replace("lbs.", "lbs").strip()
+    word = re.sub(r"[a-z]+", lambda written: WRITTEN_OUT.get(written[0], written[0]), rest.replace("^", ""))
+    word = re.sub(r"\b(ft|in|lb)\.", r"\1", word)
+    return re.sub(r"\s*([/-])\s*", r"\1", word).strip()
 
 
 def _refuse_unit(number, unit, rest, shown, dimension):

@@ -12,7 +12,7 @@ def _push(n):
 
 def _which(n):
     part = n["inches"] / n["rise"] / 12
-    return "tie" if part <= 1 / 3 else "collar" if part >= 2 / 3 else "between"
+    return "rafter tie" if part <= 1 / 3 else "collar tie" if part >= 2 / 3 else "between"
 
 
 BY_HAND = {

@@ -1,11 +1,12 @@
 """Judges an answer: reads it with its unit, says how far off it is, and names the slip."""
 
+import re
 from dataclasses import dataclass
 
 from structlib.ground.reading import read
 from structlib.ground.refusals import BadInput
 
-from .bare import read_count, read_ratio, read_word
+from .bare import COMMA, read_count, read_ratio, read_word
 from .question import HAND_TOLERANCE, Mistake, is_near, is_right
 from .wording import say
 
@@ -97,9 +98,11 @@ def _read(question, answer_text):
     if question.dimension == "word":
         return read_word(text, question.choices)
     if question.dimension == "count":
-        return read_count(text)
+        return read_count(text, question.prompt)
     if question.dimension == "ratio":
-        return read_ratio(text)
+        return read_ratio(text, question.prompt)
+    if question.dimension in ("length", "small length") and re.search(r"\d,\d", text):
+        raise BadInput(COMMA.format(text))  # no length here runs into thousands
     value = read(text, question.dimension, allow_negative=True)
     if abs(value) > _GREATEST:
         raise BadInput("that number is too large to be meant; look at it again")

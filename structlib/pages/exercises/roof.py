@@ -270,12 +270,10 @@ def _name_of_the_tie(draw):
     while min(abs(inches - 4 * rise), abs(inches - 8 * rise)) < 2:
         inches += 2
     answer = roof_ties.tie_kind(height_fraction=inches / (12 * rise))
-    word = {"rafter tie": "tie", "between": "between", "collar tie": "collar"}
-    choices = tuple(word[kind] for kind in _KINDS)
     told = {
-        "tie": "It holds the walls only in the lowest third.",
+        "rafter tie": "It holds the walls only in the lowest third.",
         "between": "Between the thirds the code counts it as neither.",
-        "collar": "A collar tie stands in the upper third. It holds the ridge, not the walls.",
+        "collar tie": "A collar tie stands in the upper third. It holds the ridge, not the walls.",
     }
     where = "at the eaves" if inches == 0 else f"{say(inches / 12 * ft, 'length')} above the eaves"
     return Question(
@@ -283,16 +281,16 @@ def _name_of_the_tie(draw):
             f"The ridge stands {say_length(rise * ft)} above the eaves. A board joins the two rafters {where}. "
             f"What does the"
             " code count it as: a rafter tie that holds the walls, a collar tie, or something between? "
-            + one_word(choices)
+            + one_word(_KINDS)
         ),
         dimension="word",
-        answer=word[answer],
+        answer=answer,
         mistakes=tuple(
             Mistake(
                 other, f"taken as {other}", f"{told[other]} This one is {inches} in up of {12 * rise} in."
             )
-            for other in choices
-            if other != word[answer]
+            for other in _KINDS
+            if other != answer
         ),
         hints=(
             "Divide the height by the rise.",
@@ -300,8 +298,8 @@ def _name_of_the_tie(draw):
             f"share = {inches} / {12 * rise} = {inches / (12 * rise):.2f}. Compare with 1/3 and 2/3.",
         ),
         solution=f"{inches} / {12 * rise} = "
-        f"{inches / (12 * rise):.2f}.\n\n{told[word[answer]]}\n\n**{word[answer]}**.",
+        f"{inches / (12 * rise):.2f}.\n\n{told[answer]}\n\n**{answer}**.",
         numbers={"rise": rise, "inches": inches},
         tolerance=0,
-        choices=choices,
+        choices=_KINDS,
     )

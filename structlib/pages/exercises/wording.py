@@ -253,4 +253,4 @@ def one_word(choices):
     str
         The sentence [-].
     """
-    return f"Answer with one word, without unit or rounding: {', '.join(choices[:-1])} or {choices[-1]}."
+    return f"Answer with one of these, without unit or rounding: {', '.join(choices[:-1])} or {choices[-1]}."
