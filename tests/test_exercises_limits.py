@@ -46,7 +46,7 @@ def test_the_cases_that_were_called_right_on_the_unsafe_side(kind, seed, counts,
     question = exercises.make_question(kind, seed)
     assert [text for text in counts if not exercises.judge(question, text).right] == []
     assert [text for text in refused if exercises.judge(question, text).right] == []
-    assert exercises.judge(question, refused[0]).mistake == "rounded to the unsafe side"
+    assert exercises.judge(question, refused[0]).mistake == "rounded past the limit"
 
 
 @pytest.mark.parametrize("kind", ALL_KINDS)

@@ -156,7 +156,7 @@ def _generic(question, given):
         return None
     if question.side != "value" and is_near(given, question.answer, question.tolerance):
         how = "a least value: round up" if question.side == "at least" else "a greatest value: round down"
-        return Mistake(given, "rounded to the unsafe side", f"The limit is {how}.")
+        return Mistake(given, "rounded past the limit", f"The limit is {how}.")
     if question.dimension == "ratio" and is_near(given, 100 * question.answer, question.tolerance):
         return Mistake(given, "per cent sign missing", "If you mean per cent, write the sign behind it.")
     for factor, name, message in _GENERIC:
