@@ -6,7 +6,7 @@ from structlib.mechanics import formulas
 from structlib.rules.us import bearing
 
 from .question import Mistake, Question, asks
-from .wording import SEAT_STEPS, any_unit, board, one_word, say, say_length, say_line_load
+from .wording import SEAT_STEPS, any_unit, board, carried, one_word, say, say_length, say_line_load
 
 _MADE_UP = "The values are made up for this exercise."
 
@@ -61,7 +61,7 @@ def _end_reaction(draw):
         ),
         solution=(
             f"All the load: {say_line_load(load)} × {say_length(span)} = {say(2 * answer, 'force')}.\n\n"
-            f"Each end takes half: **{say(answer, 'force')}**."
+            f"Each end takes half: {say(2 * answer, 'force')} / 2 = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "span": span},
     )
@@ -128,8 +128,8 @@ def _greatest_moment(draw):
             f"M = {say_line_load(load)} × ({say_length(span)})² / 8.",
         ),
         solution=(
-            f"M = w × L² / 8 = {say_line_load(load)} × ({say_length(span)})² / 8.\n\n"
-            f"M = **{say(answer, 'moment')}**.\n\n"
+            f"M = w × L² / 8 = {say_line_load(load)} × ({say_length(span)})² / 8 = "
+            f"**{say(answer, 'moment')}**.\n\n"
             "Twice the span would give four times this."
         ),
         numbers={"load": load, "span": span},
@@ -143,6 +143,8 @@ def _required_modulus(draw):
     moment = formulas.simple_uniform_moment(line_load=load, span=span)
     # stress = moment / S, so S = moment / stress: the same function, asked the other way round
     answer = formulas.bending_stress(moment=moment, section_modulus=stress)
+    (pound_feet,) = carried([(moment, "moment")], lambda shown: shown / stress, "section modulus")
+    pound_inches = f"{12 * float(pound_feet.removesuffix(' lb-ft').replace(',', '')):,.10g} lb-in"
     return Question(
         prompt=(
             f"A simple beam spans {say_length(span)} and carries {say_line_load(load)} all along. Its wood may be"
@@ -188,13 +190,13 @@ def _required_modulus(draw):
         hints=(
             "First the moment. Then moment over stress. Keep one kind of length.",
             "M = w L² / ____. S = ____ × M / stress, with M in lb-ft and S in in³.",
-            f"S = 12 × {say(moment, 'moment')} / {say(stress, 'stress')}.",
+            f"S = {pound_inches} / {say(stress, 'stress')}.",
         ),
         solution=(
-            f"M = w × L² / 8 = {say_line_load(load)} × ({say_length(span)})² / 8 = {say(moment, 'moment')}.\n\n"
-            f"In pound-inches that is 12 times as many: {moment / (lb * inch):,.0f} lb-in.\n\n"
-            f"S = M / stress = {moment / (lb * inch):,.0f} lb-in / {say(stress, 'stress')}.\n\n"
-            f"S = **{say(answer, 'section modulus')}**."
+            f"M = w × L² / 8 = {say_line_load(load)} × ({say_length(span)})² / 8 = {pound_feet}.\n\n"
+            f"In pound-inches: 12 × {pound_feet.removesuffix(' lb-ft')} = {pound_inches}.\n\n"
+            f"S = M / stress = {pound_inches} / {say(stress, 'stress')} ="
+            f" **{say(answer, 'section modulus')}**."
         ),
         numbers={"load": load, "span": span, "stress": stress},
     )
@@ -214,6 +216,11 @@ def _live_sag(draw):
         return formulas.simple_uniform_deflection(line_load=load, span=span, bending_stiffness=stiffness)
 
     answer, limit = sag(live), span / 360
+    even, thick = carried(
+        [(live / plf / 12, "number"), (inertia, "inertia")],
+        lambda load, of: sag(12 * load * plf, of),
+        "small length",
+    )
     compared = "less" if answer < limit else "more"
     return Question(
         prompt=(
@@ -278,15 +285,16 @@ def _live_sag(draw):
             "Live load only. First the moment of inertia of all plies, then the sag.",
             "Sag = 5 w ____⁴ / (384 E ____). Everything in inches and pounds.",
             (
-                f"w = {live / plf / 12:.2f} lb/in, L = {span / inch:.0f} in, E = {modulus / psi:,.0f} psi,"
-                f" I = {say(inertia, 'inertia')}."
+                f"w = {even} lb/in, L = {span / inch:.0f} in, E = {say(modulus, 'stress')}, I = {thick}."
             ),
         ),
         solution=(
-            f"I = {plies} × {say_length(size.width)} × ({say_length(size.depth)})³ / 12 ="
-            f" {say(inertia, 'inertia')}.\n\nLive load: {say_line_load(live)}, which is {live / plf / 12:.2f}"
-            f" lb/in. Span: {span / inch:.0f} in.\n\nSag = 5 w L⁴ / (384 E I) = **{answer / inch:.3f}"
-            f" in**.\n\nThe span over 360 is {limit / inch:.3f} in. The beam sags {compared} than that."
+            f"I = {plies} × {say_length(size.width)} × ({say_length(size.depth)})³ / 12 = {thick}.\n\nLive"
+            f" load:"
+            f" {live / plf:.0f} / 12 = {even} lb/in. Span: {span / inch:.0f} in.\n\nSag = 5 w L⁴ / (384 E I)"
+            f" = 5 × {even} lb/in × ({span / inch:.0f} in)⁴ / (384 × {say(modulus, 'stress')} × {thick})"
+            f" = **{say(answer, 'small length')}**.\n\nThe span over 360 is {span / inch:.0f} in / 360 ="
+            f" {say(limit, 'small length')}. The beam sags {compared} than that."
         ),
         numbers={
             "span": span,
@@ -309,6 +317,8 @@ def _bearing_length(draw):
     reaction = formulas.simple_uniform_reaction(line_load=load, span=span)
     width = size.plies(plies).width
     answer = bearing.bearing_length_needed(reaction=reaction, width=width, bearing_value=crushing)
+    push = say(reaction, "force")
+    (area,) = carried([(reaction / crushing, "area")], lambda shown: shown / width, "small length")
     return Question(
         prompt=(
             f"A beam of {plies} plies, each {say_length(size.width)} thick, spans {say_length(span)} and carries"
@@ -370,11 +380,10 @@ def _bearing_length(draw):
             ),
         ),
         solution=(
-            f"Push of one end: {say_line_load(load)} × {say_length(span)} / 2 = {say(reaction, 'force')}.\n\nArea"
-            f" needed: {say(reaction, 'force')} / {say(crushing, 'stress')} ="
-            f" {say(reaction / crushing, 'area')}.\n\nThe beam is {say_length(width)} wide. Length ="
-            f" **{say(answer, 'small length')}**.\n\nA code also sets a least length. Look it up, and take"
-            " the longer one."
+            f"Push of one end: {say_line_load(load)} × {say_length(span)} / 2 = {push}.\n\nArea needed:"
+            f" {push} / {say(crushing, 'stress')} = {area}.\n\nThe beam is {say_length(width)} wide."
+            f" Length = {area} / {say_length(width)} = **{say(answer, 'small length')}**.\n\nA code also sets"
+            " a least length. Look it up, and take the longer one."
         ),
         numbers={"load": load, "span": span, "plies": plies, "thickness": size.width, "crushing": crushing},
     )
@@ -419,7 +428,7 @@ def _what_governs(draw):
         ),
         solution=(
             "\n\n".join(
-                f"{c.capitalize()}: {' / '.join(pair[c])} = {100 * used[c]:.0f} %." for c in _CHECKS
+                f"{c.capitalize()}: {' / '.join(pair[c])} = {say(used[c], 'ratio')}." for c in _CHECKS
             )
             + f"\n\nThe greatest share governs: **{answer}**."
         ),

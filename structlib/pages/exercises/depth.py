@@ -7,7 +7,7 @@ from structlib.ground import sections
 from structlib.ground.units import inch
 
 from .question import Mistake, Question, asks
-from .wording import STOCK, any_unit, board, say, say_size, times, whole
+from .wording import STOCK, any_unit, board, carried, say, say_size, times, whole
 
 _DRY = "A dry board is smaller than its name. Take the dressed size, or measure it."
 
@@ -72,9 +72,8 @@ def _section_modulus(draw):
         ),
         solution=(
             f"A dry {size.name} is {say_size(size.width)} wide and {say_size(d)} deep.\n\n"
-            f"Plies: {plies}. Width in all: b = {say_size(b)}.\n\n"
-            f"S = b × d² / 6 = {say_size(b)} × ({say_size(d)})² / 6.\n\n"
-            f"S = **{say(answer, 'section modulus')}**."
+            f"Plies: {plies}. Width in all: b = {plies} × {say_size(size.width)} = {say_size(b)}.\n\n"
+            f"S = b × d² / 6 = {say_size(b)} × ({say_size(d)})² / 6 = **{say(answer, 'section modulus')}**."
         ),
         numbers={"width": size.width, "depth": d, "plies": plies},
     )
@@ -85,6 +84,7 @@ def _stiffer_by_depth(draw):
     shallow, deep = _two_sizes(draw)
     r = deep.depth / shallow.depth
     answer = deep.plies().inertia / shallow.plies().inertia
+    (ratio,) = carried([(r, "number")], lambda shown: shown**3, "ratio")
     return Question(
         prompt=(
             f"A dry {deep.name} and a dry {shallow.name} of the same wood stand on edge over the same span."
@@ -125,10 +125,9 @@ def _stiffer_by_depth(draw):
             f"({say_size(deep.depth)} / {say_size(shallow.depth)})³.",
         ),
         solution=(
-            f"Dressed depths: {say_size(deep.depth)} and {say_size(shallow.depth)}.\n\n"
-            f"Depth against depth: {r:.3f}.\n\n"
+            f"Depth against depth: {say_size(deep.depth)} / {say_size(shallow.depth)} = {ratio}.\n\n"
             "Stiffness goes with I = b × d³ / 12. The width and the 12 cancel.\n\n"
-            f"{r:.3f} × {r:.3f} × {r:.3f} = **{answer:.2f} times**."
+            f"{ratio} × {ratio} × {ratio} = **{say(answer, 'ratio')}**."
         ),
         numbers={"deep": deep.depth, "shallow": shallow.depth},
     )
@@ -141,6 +140,7 @@ def _edge_or_flat(draw):
     strength = sections.edge_to_flat_strength(width=size.width, depth=size.depth)
     answer, other = (stiffness, strength) if quality == "stiffer" else (strength, stiffness)
     r, power = size.depth / size.width, 2 if quality == "stiffer" else 1
+    (ratio,) = carried([(r, "number")], lambda shown: shown**power, "ratio")
     as_named = size.as_named().depth / size.as_named().width
     told = quality if quality == "stiffer" else "stronger in bending"
     letter = "I = b × d³ / 12" if quality == "stiffer" else "S = b × d² / 6"
@@ -176,14 +176,15 @@ def _edge_or_flat(draw):
             f"On edge: b = {say_size(size.width)}, d = {say_size(size.depth)}. Flat: the other way round.",
         ),
         solution=(
-            f"The board is {say_size(size.width)} by {say_size(size.depth)}. Depth over width: {r:.3f}.\n\n"
+            f"Depth over width: {say_size(size.depth)} / {say_size(size.width)} = {ratio}.\n\n"
             f"Take {letter} on edge, and again with b and d changed over.\n\n"
             + (
-                f"Most of it cancels. What is left is {r:.3f} × {r:.3f}.\n\n"
+                f"Most of it cancels. What is left is {ratio} × {ratio} = **{say(answer, 'ratio')}**."
                 if power == 2
-                else "Most of it cancels. What is left is depth over width.\n\n"
+                else f"Most of it cancels. What is left is depth over width: {say_size(size.depth)} /"
+                f" {say_size(size.width)} = **{say(answer, 'ratio')}**."
             )
-            + f"On edge it is **{answer:.2f} times** {told}."
+            + f"\n\nThat is how many times {told} it is on edge."
         ),
         numbers={"width": size.width, "depth": size.depth},
     )
@@ -213,6 +214,11 @@ def _many_or_deep(draw):
     answer, other = (stiffness, strength) if quality == "stiffness" else (strength, stiffness)
     power, dimension = (3, "inertia") if quality == "stiffness" else (2, "section modulus")
     measure = attrgetter(dimension.replace(" ", "_"))
+    one, whole_one = carried(
+        [(measure(thin.plies()), dimension), (measure(deep.plies()), dimension)],
+        lambda thin_one, deep_one: plies * thin_one / deep_one,
+        "ratio",
+    )
     return Question(
         prompt=(
             f"{plies} dry {thin.name}s stand on edge, side by side. Beside them stands one dry {deep.name}."
@@ -253,11 +259,10 @@ def _many_or_deep(draw):
             f"{plies} × ({say_size(thin.depth)} / {say_size(deep.depth)}) to the power {power}.",
         ),
         solution=(
-            f"One {thin.name} has {say(measure(thin.plies()), dimension)}. {plies} have"
-            f" {say(measure(thin.plies(plies)), dimension)}.\n\nOne {deep.name} has"
-            f" {say(measure(deep.plies()), dimension)}.\n\nShare: **{answer:.2f}**, that is"
-            f" {100 * answer:.0f} %.\n\nFor strength the share is {strength:.2f}. For stiffness it is"
-            f' {stiffness:.2f}. So "stronger" needs the question: in what?'
+            f"One {thin.name} has {one}. One {deep.name} has {whole_one}.\n\n"
+            f"Share: {plies} × {one} / {whole_one} = **{say(answer, 'ratio')}**.\n\n"
+            f"For strength the share is {strength:.2f}. For stiffness it is {stiffness:.2f}."
+            ' So "stronger" needs the question: in what?'
         ),
         numbers={"thin": thin.depth, "deep": deep.depth, "plies": plies},
     )
@@ -270,6 +275,7 @@ def _plies_to_match(draw):
     r = deep.depth / shallow.depth
     exact = deep.plies(wanted).inertia / shallow.plies().inertia
     answer = _up(exact)
+    (ratio,) = carried([(r, "number")], lambda shown: wanted * shown**3, "number")
     beam = f"one dry {deep.name}" if wanted == 1 else f"{wanted} dry {deep.name}s side by side"
     named = deep.as_named(wanted).inertia / shallow.as_named().inertia
     return Question(
@@ -313,9 +319,8 @@ def _plies_to_match(draw):
             f"{wanted} × ({say_size(deep.depth)} / {say_size(shallow.depth)})³, rounded up.",
         ),
         solution=(
-            f"Dressed depths: {say_size(deep.depth)} and {say_size(shallow.depth)}.\n\n"
-            f"Depth against depth: {r:.3f}. Cubed: {r**3:.2f}.\n\n"
-            f"Times {wanted} for {beam}: {exact:.2f} boards. Round up.\n\n"
+            f"Depth against depth: {say_size(deep.depth)} / {say_size(shallow.depth)} = {ratio}.\n\n"
+            f"Cubed, times {wanted} for {beam}: {wanted} × {ratio}³ = {say(exact, 'number')}. Round up.\n\n"
             f"**{answer} boards**."
         ),
         numbers={"deep": deep.depth, "shallow": shallow.depth, "plies": wanted},

@@ -4,7 +4,7 @@ from structlib.ground.units import ft, inch, plf, psf
 from structlib.mechanics import formulas, jacking, shoring
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, one_word, say, say_length, times
+from .wording import any_unit, carried, one_word, say, say_length, times
 
 
 @asks("11", "temporary_wall", "What does the temporary wall carry?")
@@ -16,6 +16,7 @@ def _temporary_wall(draw):
         shoring.temporary_wall_reaction(**given),
         shoring.wall_share(line_load=load, span=span, tip_load=0.0),
     )
+    (had,) = carried([(share, "line load")], lambda shown: shown * span / (span - offset), "line load")
     return Question(
         prompt=(
             f"Joists of {say_length(span)} end on a middle wall and carry {say(load, 'area load')}. The wall "
@@ -48,13 +49,13 @@ def _temporary_wall(draw):
         hints=(
             "Take the turning about the far wall, with and without the wall.",
             "R = (w × L / 2) × L / ____.",
-            f"R = {say(share, 'line load')} × {say_length(span)} / {say_length(span - offset)}.",
+            f"R = {had} × {say_length(span)} / {say_length(span - offset)}.",
         ),
         solution=(
-            f"The wall had {say(load, 'area load')} × {say_length(span)} / 2 = {say(share, 'line load')} "
+            f"The wall had {say(load, 'area load')} × {say_length(span)} / 2 = {had} "
             "from this side."
             f"\n\nThe lever shrinks from {say_length(span)} to {say_length(span - offset)}.\n\nR = "
-            f"**{say(answer, 'line load')}**."
+            f"{had} × {say_length(span)} / {say_length(span - offset)} = **{say(answer, 'line load')}**."
         ),
         numbers={"span": span, "offset": offset, "load": load},
     )
@@ -66,6 +67,9 @@ def _far_wall(draw):
     load = draw.randrange(30, 71, 5) * psf
     given = dict(line_load=load, span=span, offset=offset, tip_load=0.0)
     answer, push = shoring.far_wall_reaction(**given), shoring.temporary_wall_reaction(**given)
+    whole, pushes = carried(
+        [(load * span, "line load"), (push, "line load")], lambda one, other: one - other, "line load"
+    )
     return Question(
         prompt=(
             f"Joists of {say_length(span)} carry {say(load, 'area load')}. Their inner wall is out. A "
@@ -94,12 +98,11 @@ def _far_wall(draw):
         hints=(
             "First find the push of the temporary wall. Then up and down must balance.",
             "far wall = w × L − ____.",
-            f"far wall = {say(load * span, 'line load')} − {say(push, 'line load')}.",
+            f"far wall = {whole} − {pushes}.",
         ),
         solution=(
-            f"The whole load is {say(load * span, 'line load')}. The temporary wall has "
-            f"{say(push, 'line load')}."
-            f"\n\nThe rest is **{say(answer, 'line load')}**."
+            f"The whole load is {whole}. The temporary wall has {pushes}."
+            f"\n\nThe rest is {whole} − {pushes} = **{say(answer, 'line load')}**."
         ),
         numbers={"span": span, "offset": offset, "load": load},
     )
@@ -152,7 +155,9 @@ def _load_that_tips(draw):
         solution=(
             f"The floor weighs {say(load * span, 'line load')}. Its middle is "
             f"{say_length(span / 2 - offset)} from the temporary"
-            f" wall.\n\nThe tips are {say_length(offset)} from it.\n\nP = **{say(answer, 'line load')}**."
+            f" wall.\n\nThe tips are {say_length(offset)} from it.\n\nP = "
+            f"{say(load * span, 'line load')} × {say_length(span / 2 - offset)} / {say_length(offset)} ="
+            f" **{say(answer, 'line load')}**."
         ),
         numbers={"span": span, "offset": offset, "load": load},
     )
@@ -278,7 +283,8 @@ def _jack_share(draw):
         solution=(
             f"The whole load hangs on the jack at 1.6 × {say(sag, 'small length')} = "
             f"{say(1.6 * sag, 'small length')}."
-            f"\n\n{say(lift, 'small length')} of that is **{say(answer, 'ratio')}**."
+            f"\n\nThe share: {say(lift, 'small length')} / {say(1.6 * sag, 'small length')} ="
+            f" **{say(answer, 'ratio')}**."
         ),
         numbers={"sag": sag, "lift": lift},
     )

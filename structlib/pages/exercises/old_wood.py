@@ -49,7 +49,7 @@ def _strength_left(draw):
         ),
         solution=(
             f"{say_size(depth - notch)} of {say_size(depth)} are left.\n\nStrength goes with the square: "
-            f"**{say(answer, 'ratio')}** what it was."
+            f"({say_size(depth - notch)} / {say_size(depth)})² = **{say(answer, 'ratio')}** of what it was."
         ),
         numbers={"depth": depth, "notch": notch},
     )
@@ -154,7 +154,9 @@ def _sag_after_years(draw):
         solution=(
             f"{'Green' if wet else 'Dry'} wood: factor {factor:g}.\n\n{factor:g} × "
             f"{say(lasting, 'small length')} ="
-            f" {say(factor * lasting, 'small length')}.\n\nWith people: **{say(answer, 'small length')}**."
+            f" {say(factor * lasting, 'small length')}.\n\nWith people:"
+            f" {say(factor * lasting, 'small length')} + {say(passing, 'small length')} ="
+            f" **{say(answer, 'small length')}**."
         ),
         numbers={"lasting": lasting, "passing": passing, "wet": wet},
     )
@@ -246,7 +248,9 @@ def _notched_end(draw):
         solution=(
             f"The depth left is {say_size(depth - notch)}. Whole, the end gives {say(full, 'force')}.\n\nThe "
             f"depth ratio to the"
-            f" third power is left of it.\n\nV = **{say(answer, 'force')}**."
+            f" third power is left of it.\n\nV = 2/3 × {say(value, 'stress')} ×"
+            f" {say_size(width)} × {say_size(depth - notch)} × ({say_size(depth - notch)} /"
+            f" {say_size(depth)})² = **{say(answer, 'force')}**."
         ),
         numbers={"width": width, "depth": depth, "notch": notch, "value": value},
     )

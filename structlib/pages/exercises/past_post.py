@@ -13,7 +13,7 @@ from structlib.mechanics.tapered import tapered_uniform_stress_place
 from structlib.rules.us.uplift import hold_down_demand
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, say, say_length, whole
+from .wording import any_unit, carried, say, say_length, whole
 
 
 def _tip_load(draw):
@@ -64,7 +64,8 @@ def _far_end_lifts(draw):
         ),
         solution=(
             f"Turning about the near post: R × {say_length(span)} = {say(load, 'force')} × {say_length(overhang)}.\n\n"
-            f"R = **{say(answer, 'force')}**, downward on the beam."
+            f"R = {say(load, 'force')} × {say_length(overhang)} / {say_length(span)} ="
+            f" **{say(answer, 'force')}**, downward on the beam."
         ),
         numbers={"load": load, "span": span, "overhang": overhang},
     )
@@ -75,6 +76,8 @@ def _near_post(draw):
     load, span, overhang = _tip_load(draw)
     given = dict(point_load=load, span=span, overhang=overhang)
     answer = overhang_tip_near_reaction(**given)
+    far = -overhang_tip_back_reaction(**given)
+    (pull,) = carried([(far, "force")], lambda shown: shown + load, "force")
     return Question(
         prompt=(
             f"A beam spans {say_length(span)} and runs {say_length(overhang)} past its right post. A post from above puts"
@@ -85,7 +88,7 @@ def _near_post(draw):
         answer=answer,
         mistakes=(
             Mistake(load, "just the load", "It also carries what the far end pulls down."),
-            Mistake(-overhang_tip_back_reaction(**given), "the far end", "That is the pull at the far end."),
+            Mistake(far, "the far end", "That is the pull at the far end."),
             Mistake(
                 load * span / (span + overhang),
                 "turned upside down",
@@ -106,8 +109,8 @@ def _near_post(draw):
             f"R = {say(load, 'force')} × ({say_length(span)} + {say_length(overhang)}) / {say_length(span)}.",
         ),
         solution=(
-            f"The far end pulls down with {say(-overhang_tip_back_reaction(**given), 'force')}.\n\n"
-            f"The near post carries that and the load: **{say(answer, 'force')}**."
+            f"The far end pulls down with {pull}.\n\nThe near post carries that and the load: {pull} +"
+            f" {say(load, 'force')} = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "span": span, "overhang": overhang},
     )
@@ -123,6 +126,9 @@ def _hold_down_against_dead(draw):
     load = (int(least / 100) + draw.randrange(2, 15)) * 100 * lb
     lift = -overhang_tip_back_reaction(point_load=load, span=span, overhang=overhang)
     answer = hold_down_demand(dead_push=press, passing_push=-lift)
+    lifts, presses = carried(
+        [(lift, "force"), (press, "force")], lambda up, down: up - 0.6 * down, "force"
+    )
     return Question(
         prompt=(
             f"A beam spans {say_length(span)} and runs {say_length(overhang)} past its right post. Live load through a post puts"
@@ -158,12 +164,13 @@ def _hold_down_against_dead(draw):
         hints=(
             "First the lift from the tip, then the push from the dead load on the span.",
             "hold-down = P a / L − 0.6 × ____.",
-            f"hold-down = {say(lift, 'force')} − 0.6 × {say(press, 'force')}.",
+            f"hold-down = {lifts} − 0.6 × {presses}.",
         ),
         solution=(
-            f"The tip lifts with {say(load, 'force')} × {say_length(overhang)} / {say_length(span)} = {say(lift, 'force')}.\n\n"
-            f"The dead load presses with {say(dead, 'line load')} × {say_length(span)} / 2 = {say(press, 'force')}.\n\n"
-            f"Hold-down = **{say(answer, 'force')}**."
+            f"The tip lifts with {say(load, 'force')} × {say_length(overhang)} / {say_length(span)} ="
+            f" {lifts}.\n\n"
+            f"The dead load presses with {say(dead, 'line load')} × {say_length(span)} / 2 = {presses}.\n\n"
+            f"Hold-down = {lifts} − 0.6 × {presses} = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "span": span, "overhang": overhang, "dead": dead},
     )
@@ -209,8 +216,10 @@ def _moment_past_the_post(draw):
             f"M = {say(load, 'force')} × {say_length(overhang)} + {say(even, 'line load')} × ({say_length(overhang)})² / 2.",
         ),
         solution=(
-            f"The tip: {say(tip, 'moment')}.\n\nThe even load: {say(spread, 'moment')}.\n\nM = **{say(answer, 'moment')}**,"
-            " and it bends the beam the other way."
+            f"The tip: {say(load, 'force')} × {say_length(overhang)} = {say(tip, 'moment')}.\n\n"
+            f"The even load: {say(even, 'line load')} × ({say_length(overhang)})² / 2 ="
+            f" {say(spread, 'moment')}.\n\nM = {say(tip, 'moment')} + {say(spread, 'moment')} ="
+            f" **{say(answer, 'moment')}**, and it bends the beam the other way."
         ),
         numbers={"load": load, "overhang": overhang, "even": even},
     )
@@ -252,7 +261,10 @@ def _post_taken_out_moment(draw):
             "M = w × (2 L)² / ____.",
             f"M = {say(load, 'line load')} × ({say_length(2 * span)})² / 8.",
         ),
-        solution=f"The span is {say_length(2 * span)} now.\n\nM = **{say(answer, 'moment')}**, four times that before.",
+        solution=(
+            f"The span is {say_length(2 * span)} now.\n\nM = {say(load, 'line load')} ×"
+            f" ({say_length(2 * span)})² / 8 = **{say(answer, 'moment')}**, four times that before."
+        ),
         numbers={"load": load, "span": span},
     )
 
@@ -294,7 +306,7 @@ def _plies_that_run_through(draw):
             "plies that run through = all plies − ____.",
             f"plies that run through = {plies} − {at}.",
         ),
-        solution=f"{plies} plies, {at} cut at this section.\n\nThat leaves **{answer}**.",
+        solution=f"{at} of {plies} plies are cut here.\n\nWhat runs through: {plies} − {at} = **{answer}**.",
         tolerance=0,
         numbers={"plies": plies, "at": at},
     )
@@ -330,7 +342,10 @@ def _zero_moment_place(draw):
             "3/8 × w L x = w x² / ____.",
             f"x = 3/4 × {say_length(span)}.",
         ),
-        solution=f"3/8 w L x − w x² / 2 = 0 gives x = 3/4 L.\n\nx = **{say_length(answer)}**. It wanders when the load does.",
+        solution=(
+            "3/8 w L x − w x² / 2 = 0 gives x = 3/4 L.\n\n"
+            f"x = 3/4 × {say_length(span)} = **{say_length(answer)}**. It wanders when the load does."
+        ),
         numbers={"span": span},
     )
 
@@ -370,6 +385,10 @@ def _taper_weak_spot(draw):
             "x = L × shallow / (shallow + ____).",
             f"x = {say_length(span)} × {say(shallow, 'section length')} / ({say(shallow, 'section length')} + {say(deep, 'section length')}).",
         ),
-        solution=f"x = L d₀ / (d₀ + d₁) = **{say_length(answer)}** from the shallow end.",
+        solution=(
+            f"x = L d₀ / (d₀ + d₁) = {say_length(span)} × {say(shallow, 'section length')} /"
+            f" ({say(shallow, 'section length')} + {say(deep, 'section length')}) = **{say_length(answer)}**"
+            " from the shallow end."
+        ),
         numbers={"span": span, "shallow": shallow, "deep": deep},
     )

@@ -10,7 +10,7 @@ from structlib.rules.us import columns, footings
 from structlib.rules.us.book import RULEBOOK
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, board, say, say_length, say_size, times, whole
+from .wording import any_unit, board, carried, say, say_length, say_size, times, whole
 
 _PAD_STEPS = (inch, 2 * inch, 6 * inch)
 
@@ -120,6 +120,8 @@ def _pad_side_asked(draw):
     load = draw.randrange(4000, 20001, 500) * lb
     soil = footings.find_soil(draw.choice(footings.soil_names()[:3]))
     answer = footings.pad_side(load=load, soil_pressure=soil.pressure, thickness=0.0)
+    square_feet = (load / soil.pressure / ft**2, "number")
+    (area,) = carried([square_feet], lambda shown: shown**0.5 * ft, "small length")
     round_pad = (load / soil.pressure / 0.7853981633974483) ** 0.5
     return Question(
         prompt=(
@@ -158,9 +160,9 @@ def _pad_side_asked(draw):
             f"a = √({say(load, 'force')} / {say(soil.pressure, 'area load')}), in feet, times 12.",
         ),
         solution=(
-            f"Area = {say(load, 'force')} / {say(soil.pressure, 'area load')} = "
-            f"{load / soil.pressure / ft**2:.3f} ft²."
-            f"\n\nIts root is {answer / ft:.3f} ft.\n\na = **{say(answer, 'small length')}**."
+            f"Area = {say(load, 'force')} / {say(soil.pressure, 'area load')} = {area} ft²."
+            "\n\nIts root is the side in feet. In inches it is 12 times as many.\n\n"
+            f"a = 12 × √({area}) = **{say(answer, 'small length')}**."
         ),
         numbers={"load": load, "soil": soil.pressure},
     )
@@ -178,6 +180,10 @@ def _pad_presses(draw):
         base=4 * inch,
     )
     answer, own = checks[0].asked, footings.concrete_weight() * thick
+    in_feet = [f"({length / inch:g}/12 ft)" for length in (side, thick)]
+    pressed, weight = carried(
+        [(answer - own, "area load"), (own, "area load")], lambda one, other: one + other, "area load"
+    )
     return Question(
         prompt=(
             f"A post brings {say(load, 'force')} to a pad {say_size(side)} square and {say_size(thick)} "
@@ -218,12 +224,12 @@ def _pad_presses(draw):
         hints=(
             "Two things press: the load over the area, and the pad's own weight.",
             "q = P / a² + 150 × ____.",
-            f"q = {say(load, 'force')} / ({side / ft:.3f} ft)² + 150 × {thick / ft:.3f}.",
+            f"q = {say(load, 'force')} / {in_feet[0]}² + 150 lb/ft³ × {in_feet[1]}.",
         ),
         solution=(
-            f"The load: {say(load, 'force')} / ({side / ft:.3f} ft)² = {say(load / side**2, 'area load')}."
-            f"\n\nThe pad: 150 × {thick / ft:.3f} ft = {say(own, 'area load')}.\n\nq = "
-            f"**{say(answer, 'area load')}**."
+            f"The load: {say(load, 'force')} / {in_feet[0]}² = {pressed}."
+            f"\n\nThe pad: 150 lb/ft³ × {in_feet[1]} = {weight}.\n\nq = {pressed} + {weight} ="
+            f" **{say(answer, 'area load')}**."
         ),
         numbers={"load": load, "side": side, "thick": thick},
     )
@@ -239,6 +245,7 @@ def _plies_on_a_plate(draw):
     one = piece.width * piece.depth * plate.bearing  # what one ply may press
     load = draw.randrange(int(1.1 * one / lb), int(4.9 * one / lb), 50) * lb
     answer = next(plies for plies in (1, 2, 3, 4, 5) if _plate_share(name, plies, load, plate) <= 1)
+    (ply,) = carried([(one, "force")], lambda shown: load / shown, "number")
     by_name = next(
         plies for plies in range(1, 9) if load <= plies * 2 * int(name[2:]) * inch**2 * plate.bearing
     )
@@ -266,8 +273,7 @@ def _plies_on_a_plate(draw):
             f" {say(plate.bearing, 'stress')}).",
         ),
         solution=(
-            f"One ply may press {say(one, 'force')}.\n\n{say(load, 'force')} / {say(one, 'force')} = "
-            f"{load / one:.2f}."
+            f"One ply may press {ply}.\n\n{say(load, 'force')} / {ply} = {say(load / one, 'number')}."
             f"\n\nRounded up: **{answer}** plies."
         ),
         numbers={"load": load, "depth": piece.depth, "value": plate.bearing},
@@ -324,7 +330,9 @@ def _two_on_a_beam(draw):
             f"From the right end the loads stand {span - first} ft and {span - second} ft away.\n\n"
             f"R × {span} ft = {say(loads[0], 'force')} × {span - first} ft + {say(loads[1], 'force')} × "
             f"{span - second} ft."
-            f"\n\nR = **{say(answer, 'force')}**. The right post has the rest, {say(right, 'force')}."
+            f"\n\nR = ({say(loads[0], 'force')} × {span - first} ft + {say(loads[1], 'force')} × "
+            f"{span - second} ft) / {span} ft = **{say(answer, 'force')}**. The right post has the rest,"
+            f" {say(right, 'force')}."
         ),
         numbers={"span": span, "first": first, "second": second, "loads": tuple(loads)},
     )

@@ -4,7 +4,7 @@ from structlib.ground.units import ft, lb, plf
 from structlib.mechanics import formulas
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, say, say_length, times
+from .wording import any_unit, carried, say, say_length, times
 
 
 def _one_load(draw):
@@ -44,8 +44,10 @@ def _nearer_support(draw):
             f"R = {say(load, 'force')} × {say_length(span - place)} / {say_length(span)}.",
         ),
         solution=(
-            f"Turning about the right support: the load's lever is {say_length(span)} − {say_length(place)} = {say_length(span - place)}."
-            f"\n\nR × {say_length(span)} = {say(load, 'force')} × {say_length(span - place)}.\n\nR = **{say(answer, 'force')}**."
+            f"Turning about the right support: the load's lever is {say_length(span)} − {say_length(place)} ="
+            f" {say_length(span - place)}.\n\nR × {say_length(span)} = {say(load, 'force')} ×"
+            f" {say_length(span - place)}.\n\nR = {say(load, 'force')} × {say_length(span - place)} /"
+            f" {say_length(span)} = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "span": span, "place": place},
     )
@@ -55,6 +57,8 @@ def _nearer_support(draw):
 def _moment_under_load(draw):
     load, span, place = _one_load(draw)
     answer = formulas.simple_point_moment(point_load=load, span=span, load_position=place)
+    push = formulas.simple_point_left_reaction(point_load=load, span=span, load_position=place)
+    (push,) = carried([(push, "force")], lambda shown: shown * place, "moment")
     middle = formulas.simple_midspan_point_moment(point_load=load, span=span)
     return Question(
         prompt=(
@@ -90,9 +94,10 @@ def _moment_under_load(draw):
             f"M = {say(load, 'force')} × {say_length(place)} × {say_length(span - place)} / {say_length(span)}.",
         ),
         solution=(
-            f"The left support pushes "
-            f"{say(formulas.simple_point_left_reaction(point_load=load, span=span, load_position=place), 'force')}."
-            f"\n\nIts lever up to the load is {say_length(place)}.\n\nM = **{say(answer, 'moment')}**."
+            f"The left support pushes {say(load, 'force')} × {say_length(span - place)} /"
+            f" {say_length(span)} ="
+            f" {push}.\n\nIts lever up to the load is {say_length(place)}.\n\nM = {push} ×"
+            f" {say_length(place)} = **{say(answer, 'moment')}**."
         ),
         numbers={"load": load, "span": span, "place": place},
     )
@@ -141,7 +146,8 @@ def _shear_on_the_way(draw):
         ),
         solution=(
             f"The support pushes {say(end, 'force')}.\n\nOn the way {say(load, 'line load')} × {say_length(place)} ="
-            f" {say(load * place, 'force')} come off.\n\nV = **{say(answer, 'force')}**."
+            f" {say(load * place, 'force')} come off.\n\nV = {say(end, 'force')} −"
+            f" {say(load * place, 'force')} = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "span": span, "place": place},
     )
@@ -183,7 +189,8 @@ def _over_the_support(draw):
             f"M = {say(load, 'line load')} × ({say_length(span)})² / 8.",
         ),
         solution=(
-            f"M = w L² / 8 = {say(load, 'line load')} × ({say_length(span)})² / 8.\n\nM = **{say(answer, 'moment')}**, and it bends"
+            f"M = w L² / 8 = {say(load, 'line load')} × ({say_length(span)})² / 8 ="
+            f" **{say(answer, 'moment')}**, and it bends"
             " the beam the other way."
         ),
         numbers={"load": load, "span": span},

@@ -5,7 +5,7 @@ from structlib.mechanics import frames, frames_spread
 from structlib.rules.us import roof_ties
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, one_word, say, say_length, times
+from .wording import any_unit, carried, one_word, say, say_length, times
 
 _HEIGHTS = ((5, "one fifth"), (4, "one quarter"), (3, "one third"), (2, "one half"))
 
@@ -63,7 +63,7 @@ def _eave_push(draw):
         ),
         solution=(
             f"The rise is {say_length(width)} / 2 × {rise_in_12} / 12 = {say_length(rise)}.\n\npush = w L² / (8 h) ="
-            f" {say(load, 'area load')} × ({say_length(width)})² / (8 × {say_length(rise)}).\n\npush = "
+            f" {say(load, 'area load')} × ({say_length(width)})² / (8 × {say_length(rise)}) = "
             f"**{say(answer, 'line load')}**."
         ),
         numbers={"load": load, "width": width, "rise": rise_in_12},
@@ -78,6 +78,7 @@ def _raised_tie_pull(draw):
     given = dict(line_load=load * spacing, building_span=width, rise=rise)
     answer = frames.tie_force(**given, height_fraction=1 / part)
     level = frames.rafter_thrust(**given)
+    (push,) = carried([(level, "force")], lambda shown: shown * part / (part - 1), "force")
     return Question(
         prompt=(
             f"{_told(load, width, rise_in_12)} Rafters stand every {say(spacing, 'section length')}. Each "
@@ -110,12 +111,12 @@ def _raised_tie_pull(draw):
         hints=(
             "First the push at the eave. Then think of the lever up to the ridge.",
             "pull = push / (1 − ____).",
-            f"pull = {say(level, 'force')} / (1 − 1/{part}).",
+            f"pull = {push} / (1 − 1/{part}).",
         ),
         solution=(
-            f"At the eave it would be {say(level, 'force')}.\n\nThe lever to the ridge is only "
+            f"At the eave it would be {push}.\n\nThe lever to the ridge is only "
             f"{part - 1}/{part} of the rise."
-            f"\n\npull = **{say(answer, 'force')}**."
+            f"\n\npull = {push} / ({part - 1}/{part}) = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "width": width, "rise": rise_in_12, "spacing": spacing, "part": part},
     )
@@ -164,7 +165,8 @@ def _ridge_end_post(draw):
         ),
         solution=(
             f"Along the ridge: {say(load, 'area load')} × {say_length(width)} / 2 = {say(line, 'line load')}.\n\n"
-            f"Half of {say_length(ends * span)} ends on this post.\n\npost = **{say(answer, 'force')}**."
+            f"Half of {say_length(ends * span)} ends on this post.\n\npost = "
+            f"{say(line, 'line load')} × {say_length(ends * span)} / 2 = **{say(answer, 'force')}**."
         ),
         numbers={"load": load, "width": width, "span": span, "ends": ends},
     )
@@ -213,6 +215,7 @@ def _peak_without_tie(draw):
     spacing = draw.choice((16, 24)) / 12 * ft
     given = dict(line_load=load * spacing, building_span=width)
     answer = frames_spread.stiff_peak_moment(**given)
+    (pair,) = carried([(load * spacing, "line load")], lambda shown: shown * width**2 / 8, "moment")
     return Question(
         prompt=(
             f"A gable roof is {say_length(width)} wide and carries {say(load, 'area load')} on plan. Rafters "
@@ -247,12 +250,13 @@ def _peak_without_tie(draw):
         hints=(
             "The two rafters are then one bent beam, as long as the house is wide.",
             "M = w × ____² / 8.",
-            f"M = {say(load * spacing, 'line load')} × ({say_length(width)})² / 8.",
+            f"M = {pair} × ({say_length(width)})² / 8.",
         ),
         solution=(
             f"A pair carries {say(load, 'area load')} × {say(spacing, 'section length')} = "
-            f"{say(load * spacing, 'line load')}."
-            f"\n\nM = w L² / 8 = **{say(answer, 'moment')}**.\n\nSuch a peak is engineered. No nailed "
+            f"{pair}."
+            f"\n\nM = w L² / 8 = {pair} × ({say_length(width)})² / 8 ="
+            f" **{say(answer, 'moment')}**.\n\nSuch a peak is engineered. No nailed "
             f"ridge carries it."
         ),
         numbers={"load": load, "width": width, "spacing": spacing},
@@ -295,10 +299,11 @@ def _name_of_the_tie(draw):
         hints=(
             "Divide the height by the rise.",
             f"share = {inches} in / ____.",
-            f"share = {inches} / {12 * rise} = {inches / (12 * rise):.2f}. Compare with 1/3 and 2/3.",
+            f"share = {inches} / {12 * rise} = {say(inches / (12 * rise), 'number')}. Compare with 1/3 and"
+            f" 2/3.",
         ),
         solution=f"{inches} / {12 * rise} = "
-        f"{inches / (12 * rise):.2f}.\n\n{told[answer]}\n\n**{answer}**.",
+        f"{say(inches / (12 * rise), 'number')}.\n\n{told[answer]}\n\n**{answer}**.",
         numbers={"rise": rise, "inches": inches},
         tolerance=0,
         choices=_KINDS,

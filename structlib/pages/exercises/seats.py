@@ -5,7 +5,7 @@ from structlib.mechanics import formulas
 from structlib.rules.us import bearing, seats
 
 from .question import Mistake, Question, asks
-from .wording import SEAT_STEPS, any_unit, one_word, say, times, whole
+from .wording import SEAT_STEPS, any_unit, carried, one_word, say, times, whole
 
 _MADE_UP = "The values are made up for practice."
 _PLY = 1.5 * inch
@@ -21,6 +21,7 @@ def _seat_length(draw):
     plies = draw.choice((2, 3, 4))
     value = draw.choice((405, 425, 500, 565, 625)) * psi
     answer = bearing.bearing_length_needed(reaction=push, width=_width(plies), bearing_value=value)
+    (area,) = carried([(push / value, "area")], lambda shown: shown / _width(plies), "small length")
     return Question(
         prompt=(
             f"The end of a beam pushes down with {say(push, 'force')}. It has {plies} plies, each 1 1/2 "
@@ -61,8 +62,9 @@ def _seat_length(draw):
         ),
         solution=(
             f"Width in contact: {plies} × 1 1/2 in = {say(_width(plies), 'section length')}.\n\nArea needed:"
-            f" {say(push, 'force')} / {say(value, 'stress')} = {say(push / value, 'area')}.\n\nSeat ="
-            f" **{say(answer, 'small length')}**.\n\nThe code also sets a least seat. The longer one counts."
+            f" {say(push, 'force')} / {say(value, 'stress')} = {area}.\n\nSeat ="
+            f" {area} / {say(_width(plies), 'section length')} = **{say(answer, 'small length')}**.\n\nThe"
+            f" code also sets a least seat. The longer one counts."
         ),
         numbers={"push": push, "plies": plies, "value": value},
     )
@@ -80,6 +82,7 @@ def _crushing_share(draw):
     push = formulas.simple_uniform_reaction(line_load=load, span=span)
     stress = bearing.bearing_stress(reaction=push, width=_width(plies), bearing_length=seat)
     answer = stress / value
+    (pressed,) = carried([(stress, "stress")], lambda shown: shown / value, "share")
     return Question(
         prompt=(
             f"A simple beam spans {say(span, 'length')} and carries {say(load, 'line load')} all along. "
@@ -119,8 +122,8 @@ def _crushing_share(draw):
             f"Push of one end: {say(load, 'line load')} × {say(span, 'length')} / 2 = "
             f"{say(push, 'force')}.\n\n"
             f"Pressure: {say(push, 'force')} / {say(_width(plies) * seat, 'area')} = "
-            f"{say(stress, 'stress')}.\n\n"
-            f"Share: that over {say(value, 'stress')} = **{100 * answer:.1f} %**."
+            f"{pressed}.\n\n"
+            f"Share: {pressed} / {say(value, 'stress')} = **{say(answer, 'share')}**."
         ),
         numbers={"load": load, "span": span, "plies": plies, "seat": seat, "value": value},
     )
@@ -282,9 +285,9 @@ def _joist_seat(draw):
             f"Seat = ({say(width, 'section length')} − {say(gap, 'section length')}) / 2.",
         ),
         solution=(
-            f"The beam is {say(width, 'section length')} wide.\n\nLess the gap of "
-            f"{say(gap, 'section length')}, shared by"
-            f" two: **{say(found.each, 'small length')}**.\n\nThe code asks for"
+            f"The beam is {say(width, 'section length')} wide.\n\nLess the gap, shared by two: "
+            f"({say(width, 'section length')} − {say(gap, 'section length')}) / 2 ="
+            f" **{say(found.each, 'small length')}**.\n\nThe code asks for"
             f" {say(found.needed, 'section length')}. That takes {found.plies_needed} plies of this "
             "thickness."
         ),

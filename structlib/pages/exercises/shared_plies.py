@@ -13,7 +13,7 @@ from structlib.rules.us.fastening import load_to_pass
 from structlib.rules.us.steel_sections import flat_plate
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, board, say, times
+from .wording import any_unit, board, carried, say, times
 
 _STEEL = 29e6 * psi
 _WOOD_WEIGHT = 34.0
@@ -29,6 +29,9 @@ def _plate_share(draw):
     steel = Part(modulus=_STEEL, width=thick, depth=one.depth)
     answer = shares_by_stiffness([wood, steel])[1]
     ratio, wide = _STEEL / modulus, plies * one.width
+    (counts,) = carried(
+        [(ratio * thick, "small length")], lambda shown: shown / (shown + wide), "ratio"
+    )
     return Question(
         prompt=(
             f"A flitch beam has {plies} plies of {one.name} with E of {say(modulus, 'stress')}. The steel "
@@ -66,12 +69,14 @@ def _plate_share(draw):
         hints=(
             "All bend alike, so each takes load by its E I. Like depths cancel.",
             "share = n × t / (n × t + ____), with n = E of steel / E of wood.",
-            f"n = {ratio:.2f}; t = {say(thick, 'section length')}; wood {say(wide, 'section length')} wide.",
+            f"n = {say(ratio, 'number')}; t = {say(thick, 'section length')}; wood"
+            f" {say(wide, 'section length')} wide.",
         ),
         solution=(
-            f"n = 29,000,000 / {say(modulus, 'stress')} = {ratio:.2f}.\n\nThe plate counts as {ratio:.2f} ×"
-            f" {say(thick, 'section length')} = {ratio * thick / inch:.2f} in of wood, beside"
-            f" {say(wide, 'section length')}.\n\nshare = **{say(answer, 'ratio')}**."
+            f"n = 29,000,000 psi / {say(modulus, 'stress')} = {say(ratio, 'number')}.\n\nThe plate counts as"
+            f" 29,000,000 psi / {say(modulus, 'stress')} × {say(thick, 'section length')} = {counts} of wood,"
+            f" beside {say(wide, 'section length')}.\n\nshare = {counts} / ({counts} +"
+            f" {say(wide, 'section length')}) = **{say(answer, 'ratio')}**."
         ),
         numbers={"plies": plies, "thick": thick, "modulus": modulus},
     )
@@ -161,12 +166,13 @@ def _sister_end(draw):
         hints=(
             "The groups hand the sister its moment as a couple: two forces, one arm.",
             "F = share × M / ____.",
-            f"F = {share:g} × {say(moment, 'moment')} / {arm / ft:.3g} ft.",
+            f"F = {share:g} × {say(moment, 'moment')} / ({arm / inch:g}/12 ft).",
         ),
         solution=(
             f"The sister's moment: {share:g} × {say(moment, 'moment')} = "
             f"{say(share * moment, 'moment')}.\n\nThe arm is"
-            f" {arm / ft:.3g} ft.\n\nF = **{say(answer, 'force')}**."
+            f" {arm / inch:g}/12 ft.\n\nF = {say(share * moment, 'moment')} / ({arm / inch:g}/12 ft) ="
+            f" **{say(answer, 'force')}**."
         ),
         numbers={"moment": moment, "share": share, "arm": arm},
     )
@@ -178,6 +184,7 @@ def _plate_weight(draw):
     feet, pieces = draw.randrange(8, 17), draw.choice((1, 2))
     thick = eighths * inch / 8
     answer = flat_plate(thickness=thick, depth=deep).weight * feet * ft / pieces
+    area = say(thick * deep, "area")
     word = "in one piece" if pieces == 1 else "in two like pieces"
     return Question(
         prompt=(
@@ -216,9 +223,10 @@ def _plate_weight(draw):
             f"W = {thick / inch:g} × {deep / inch:g} / 144 × {feet / pieces:g} × 490.",
         ),
         solution=(
-            f"{thick / inch:g} × {deep / inch:g} / 144 = {thick * deep / ft**2:.5f} square feet.\n\nOne "
-            f"piece is"
-            f" {feet / pieces:g} ft long.\n\nW = **{say(answer, 'force')}**."
+            f"The end of the plate: {thick / inch:g} in × {deep / inch:g} in = {area}. Over 144 that is in"
+            f" square feet.\n\nOne piece is {feet / pieces:g} ft long.\n\nW = {area.removesuffix(' in²')}"
+            f" / 144"
+            f" × {feet / pieces:g} × 490 = **{say(answer, 'force')}**."
         ),
         numbers={"thick": thick, "deep": deep, "feet": feet, "pieces": pieces},
     )
@@ -228,6 +236,7 @@ def _plate_weight(draw):
 def _side_load(draw):
     load, plies = draw.randrange(200, 1001, 20) * plf, draw.choice((2, 3, 4))
     answer = load_to_pass(side_load=load, plies=plies)
+    (keeps,) = carried([(load / plies, "line load")], lambda shown: load - shown, "line load")
     return Question(
         prompt=(
             f"Joists hang on one side of a beam of {plies} like plies and bring {say(load, 'line load')}. "
@@ -252,9 +261,8 @@ def _side_load(draw):
             f"{say(load, 'line load')} × {plies - 1} / {plies}.",
         ),
         solution=(
-            f"Each ply keeps {say(load, 'line load')} / {plies} = "
-            f"{say(load / plies, 'line load')}.\n\nThe other"
-            f" {plies - 1} get theirs through the fasteners.\n\n**{say(answer, 'line load')}** must cross."
+            f"Each ply keeps {say(load, 'line load')} / {plies} = {keeps}.\n\nThe rest goes out through the"
+            f" fasteners: {say(load, 'line load')} − {keeps} = **{say(answer, 'line load')}** must cross."
         ),
         numbers={"load": load, "plies": plies},
     )

@@ -7,7 +7,7 @@ from structlib.ground.units import ft, inch, psf
 from structlib.mechanics import formulas
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, say, say_length, say_line_load, whole
+from .wording import any_unit, carried, say, say_length, say_line_load, whole
 
 
 def _area_load(value):
@@ -66,7 +66,7 @@ def _tributary_width(draw):
         solution=(
             f"From the left: half of {say_length(left)}, which is {say_length(left / 2)}.\n\n"
             f"From the right: half of {say_length(right)}, which is {say_length(right / 2)}.\n\n"
-            f"Together: **{say_length(answer)}**."
+            f"Together: {say_length(left / 2)} + {say_length(right / 2)} = **{say_length(answer)}**."
         ),
         numbers={"left": left, "right": right},
     )
@@ -78,6 +78,8 @@ def _line_load(draw):
     dead, live = _floor_loads(draw)
     width = loads.tributary_width_cut(left_span=span)
     answer = loads.line_load(dead + live, tributary_width=width)
+    parts = [(loads.line_load(load, tributary_width=width), "line load") for load in (dead, live)]
+    dead_line, live_line = carried(parts, lambda one, other: one + other, "line load")
     return Question(
         prompt=(
             f"Floor joists span {say_length(span)} from an outside wall to a beam. The floor weighs"
@@ -126,10 +128,11 @@ def _line_load(draw):
             f"({_area_load(dead)} + {_area_load(live)}) × {say_length(span)} / 2.",
         ),
         solution=(
-            f"The wall carries half the span: {say_length(width)}.\n\nDead: {_area_load(dead)} × {say_length(width)}"
-            f" = {say_line_load(loads.line_load(dead, tributary_width=width))}.\n\nLive: {_area_load(live)} ×"
-            f" {say_length(width)} = {say_line_load(loads.line_load(live, tributary_width=width))}.\n\nTogether:"
-            f" **{say_line_load(answer)}**. Keep the two apart in your notes."
+            f"The wall carries half the span: {say_length(width)}.\n\nDead: {_area_load(dead)} ×"
+            f" {say_length(width)} = {dead_line}.\n\nLive: {_area_load(live)} × {say_length(width)} ="
+            f" {live_line}.\n\nTogether: {dead_line} + {live_line} = **{say_line_load(answer)}**. Keep the"
+            f" two"
+            " apart in your notes."
         ),
         numbers={"span": span, "dead": dead, "live": live},
     )
@@ -141,6 +144,7 @@ def _slope_to_plan(draw):
     rise = draw.choice((6, 7, 8, 9, 10, 12, 14))
     answer = loads.slope_to_plan(on_slope, rise=rise)
     longer = answer / on_slope
+    (long,) = carried([(12 * longer, "number")], lambda shown: on_slope * shown / 12, "area load")
     return Question(
         prompt=(
             f"A roof rises {rise} in 12. Its layers weigh {_area_load(on_slope)}, measured along the slope."
@@ -186,9 +190,8 @@ def _slope_to_plan(draw):
             f"{_area_load(on_slope)} × root of (12² + {rise}²) / 12.",
         ),
         solution=(
-            f"For 12 in of run the roof is root of (12² + {rise}²) = {12 * longer:.2f} in long.\n\n"
-            f"That is {longer:.3f} times the run.\n\n"
-            f"{_area_load(on_slope)} × {longer:.3f} = **{_area_load(answer)}** on plan.\n\n"
+            f"For 12 in of run the roof is root of (12² + {rise}²) = {long} in long.\n\n"
+            f"{_area_load(on_slope)} × {long} / 12 = **{_area_load(answer)}** on plan.\n\n"
             "Snow and live load are given on plan already. Leave those as they are."
         ),
         numbers={"on_slope": on_slope, "rise": rise},
@@ -277,10 +280,13 @@ def _level_by_level(draw):
             ),
         ),
         solution=(
-            f"The roof lands with {say_length(roof_width)}. Each floor lands with {say_length(floor_width)}.\n\nDead:"
-            f" {_sum(dead_parts)}. In all {say_line_load(dead)}.\n\nSnow and live: {_sum(other_parts)}. In all"
-            f" {say_line_load(other)}.\n\nTogether: **{say_line_load(answer)}**.\n\nA rulebook may count less"
-            " than all of it at once. That comes after, and only with the parts kept apart."
+            f"The roof lands with {say_length(roof_width)}. Each floor lands with"
+            f" {say_length(floor_width)}.\n\n"
+            f"Dead: {_parts(dead_parts)}. In all: {_sum(dead_parts)} = {say_line_load(dead)}.\n\n"
+            f"Snow and live: {_parts(other_parts)}. In all: {_sum(other_parts)} = {say_line_load(other)}.\n\n"
+            f"Together: {say_line_load(dead)} + {say_line_load(other)} = **{say_line_load(answer)}**.\n\n"
+            "A rulebook may count less than all of it at once. That comes after, and only with the parts kept"
+            " apart."
         ),
         numbers={
             "house": house,
@@ -296,8 +302,12 @@ def _level_by_level(draw):
     )
 
 
-def _sum(parts):
+def _parts(parts):
     return ", ".join(f"{name} {say_line_load(load)}" for name, load in parts)
+
+
+def _sum(parts):
+    return " + ".join(say_line_load(load) for _, load in parts)
 
 
 @asks("02", "middle_wall", "Joists that run through over a wall")
@@ -308,6 +318,7 @@ def _middle_wall(draw):
     answer = formulas.two_span_uniform_middle_reaction(line_load=load, span=span)
     end = formulas.two_span_uniform_end_reaction(line_load=load, span=span)
     cut = 2 * formulas.simple_uniform_reaction(line_load=load, span=span)
+    (as_cut,) = carried([(cut, "line load")], lambda shown: 1.25 * shown, "line load")
     return Question(
         prompt=(
             f"Joists run through over a middle wall, in one piece. Both spans are {say_length(span)}. "
@@ -362,9 +373,9 @@ def _middle_wall(draw):
             f"1.25 × ({_area_load(dead)} + {_area_load(live)}) × {say_length(span)}.",
         ),
         solution=(
-            f"Cut joists would bring half a span from each side: {say_line_load(cut)}.\n\n"
+            f"Cut joists would bring half a span from each side: {as_cut}.\n\n"
             "Joists in one piece bring a quarter more, when both spans are equal and equally loaded.\n\n"
-            f"1.25 × {say_line_load(cut)} = **{say_line_load(answer)}**.\n\n"
+            f"1.25 × {as_cut} = **{say_line_load(answer)}**.\n\n"
             f"Each end wall gets less: {say_line_load(end)}."
         ),
         numbers={"span": span, "dead": dead, "live": live},

@@ -1,8 +1,10 @@
 """Sentences and sizes that all questions share."""
 
+import math
 from dataclasses import dataclass
 
 from structlib.ground.lumber import nominal_size, stock_sizes
+from structlib.ground.reading import read
 from structlib.ground.refusals import check_choice
 from structlib.ground.sections import Section
 from structlib.ground.showing import show
@@ -96,28 +98,82 @@ def say(value, dimension):
     value : float, int or str
         The value, in internal units, or a word [any].
     dimension : str
-        What it is; ``ratio`` is said as times, or in per cent below 1;
-        ``count`` and ``word`` as they are [-].
+        What it is; ``ratio`` is said as times, or in per cent below 1; ``share`` in per cent;
+        ``number`` has no unit; ``count`` and ``word`` are said as they are [-].
 
     Returns
     -------
     str
-        The text [-].
+        The text; a value halfway between two rounded ones is written out [-].
 
     Examples
     --------
-    >>> say(234.95, "section length"), say(2.5, "ratio"), say(3, "count")
-    ('9 1/4 in', '2.50 times', '3')
+    >>> say(234.95, "section length"), say(2.5, "ratio"), say(3, "count"), say(2.0625 * 25.4, "small length")
+    ('9 1/4 in', '2.50 times', '3', '2.0625 in')
     """
     if dimension == "word":
         return value
     if dimension == "count":
         return f"{value:,}"
-    if dimension == "ratio":
+    if dimension in ("length", "section length"):
+        return show(value, dimension, "us")
+    return _shown(value, dimension)[0]
+
+
+def _shown(value, dimension, more=0):
+    """Write a decimal value, with more decimals than usual if asked; and give what the text says."""
+    if dimension == "number":
+        scale, unit, usual = 1.0, "", 3
+    elif dimension == "share":
+        scale, unit, usual = 0.01, "%", 1
+    elif dimension == "ratio":
         # a part of something is said in per cent, a multiple in times
-        return f"{value:,.2f} times" if abs(value) >= 1 else f"{100 * value:.3g} %"
-    # a sag or a seat is asked to three figures, so it is shown with them
-    return show(value, dimension, "us", precision=3 if dimension == "small length" else None)
+        times = abs(value) >= 1
+        usual = 2 if times else -math.floor(math.log10(abs(value) or 1))
+        scale, unit = (1.0, "times") if times else (0.01, "%")
+    else:
+        # a sag or a seat is asked to three figures, so it is shown with them
+        told = show(value, dimension, "us", precision=3 if dimension == "small length" else None)
+        number, _, unit = told.partition(" ")
+        scale, usual = read(f"1 {unit}", dimension), len(number.partition(".")[2])
+    number, decimals = value / scale, usual + more
+    if abs(abs(number) * 10**decimals % 1 - 0.5) < 1e-6:  # halfway: no one can round it the other way
+        decimals += 1
+    text = f"{number:,.{decimals}f}"
+    while text[-1] == "0" and len(text.partition(".")[2]) > (0 if unit == "%" else usual):
+        text = text[:-1]
+    text = text.rstrip(".")
+    return f"{text} {unit}".strip(), float(text.replace(",", "")) * scale
+
+
+def carried(parts, then, dimension):
+    """Write values between two steps with as few decimals as let the next step come out as printed.
+
+    Parameters
+    ----------
+    parts : list of tuple
+        Each value with its dimension [any].
+    then : callable
+        The next step, from these values [-].
+    dimension : str
+        What the next step gives [-].
+
+    Returns
+    -------
+    list of str
+        The values as they are printed [-].
+
+    Examples
+    --------
+    >>> carried([(2 / 3, "number"), (1 / 3, "number")], lambda one, two: 100 * one + two, "number")
+    ['0.66667', '0.33333']
+    """
+    wanted = say(then(*(value for value, _ in parts)), dimension)
+    for more in range(9):
+        texts, values = zip(*(_shown(*part, more) for part in parts), strict=True)
+        if say(then(*values), dimension) == wanted:
+            break
+    return list(texts)
 
 
 def say_length(value):
