@@ -2,6 +2,7 @@
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 from structlib.ground.lumber import nominal_size, stock_sizes
 from structlib.ground.reading import read
@@ -135,7 +136,7 @@ def _shown(value, dimension, more=0):
         # a sag or a seat is asked to three figures, so it is shown with them
         told = show(value, dimension, "us", precision=3 if dimension == "small length" else None)
         number, _, unit = told.partition(" ")
-        scale, usual = read(f"1 {unit}", dimension), len(number.partition(".")[2])
+        scale, usual = _unit(unit, dimension), len(number.partition(".")[2])
     number, decimals = value / scale, usual + more
     if abs(abs(number) * 10**decimals % 1 - 0.5) < 1e-6:  # halfway: no one can round it the other way
         decimals += 1
@@ -144,6 +145,11 @@ def _shown(value, dimension, more=0):
         text = text[:-1]
     text = text.rstrip(".")
     return f"{text} {unit}".strip(), float(text.replace(",", "")) * scale
+
+
+@lru_cache(maxsize=None)
+def _unit(text, dimension):
+    return read(f"1 {text}", dimension)
 
 
 def carried(parts, then, dimension):

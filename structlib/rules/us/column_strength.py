@@ -21,7 +21,7 @@ from structlib.rules.us.bending import (
     wet_verified,
 )
 from structlib.rules.us.column_stability import column_stability_factor, critical_column_value
-from structlib.rules.us.inputs import check_yes_or_no
+from structlib.rules.us.inputs import at_most, check_yes_or_no
 from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text, length_text
 
 FASTENINGS = ("nailed", "bolted")
@@ -374,10 +374,10 @@ def column_capacity(
     # held all along, nothing bows that way, and K_f with it has nothing to reduce
     factor_width = numpy.where(length_width > 0, share * factor_width, 1.0)
     limit = factors.scalar("column_slenderness_greatest")
-    within = (slender_depth <= limit) & (slender_width <= limit)
+    within = at_most(slender_depth, limit) & at_most(slender_width, limit)
     together = numpy.where(within, numpy.minimum(factor_depth, factor_width), 0.0)
     alone = numpy.where(
-        (slender_ply <= limit) & (slender_depth <= limit) & (plies > 1),
+        at_most(slender_ply, limit) & at_most(slender_depth, limit) & (plies > 1),
         numpy.minimum(factor_depth, factor_ply),
         0.0,
     )

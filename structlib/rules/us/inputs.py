@@ -5,6 +5,29 @@ from structlib.ground.refusals import BadInput, check_number, is_symbolic
 _MOST = 1e18  # only a guard against nonsense: a stiffness in N*mm2 reaches 1e15 in a house
 
 
+def at_most(value, end):
+    """Tell whether a value lies within the end of a rule, the rounding of feet and inches aside.
+
+    Parameters
+    ----------
+    value : float or numpy.ndarray
+        The value [consistent].
+    end : float or numpy.ndarray
+        Where the rule ends [same unit].
+
+    Returns
+    -------
+    bool or numpy.ndarray
+        Whether it is no more [-].
+
+    Examples
+    --------
+    >>> at_most(175 * 25.4 / (3.5 * 25.4), 50), at_most(50.001, 50)
+    (True, False)
+    """
+    return value <= end * (1 + 1e-9)
+
+
 def check_size(name, value, *, zero=False):
     """Refuse a width, depth or seat that is not a finite number above zero.
 

@@ -10,6 +10,7 @@ from structlib.rules.us import factors
 from structlib.rules.us.bending import bending_value
 from structlib.rules.us.span_table_lumber import sharing_members, table_material, table_size
 from structlib.rules.us.span_tables import span_limit
+from structlib.rules.us.inputs import at_most
 from structlib.rules.us.stability import effective_length, slenderness_ratio
 
 
@@ -107,7 +108,7 @@ def _bracing(basis, material, size, span, load):
     greatest = factors.scalar("beam_slenderness_greatest")
     known = factors.verified("beam_slenderness_greatest")
     middle, where = span / 2, "at the middle, if nothing held the top edge between the seats"
-    if slenderness > greatest:
+    if not at_most(slenderness, greatest):
         # the ratio grows with the root of the effective length
         given = length * (greatest / slenderness) ** 2
         return _check(

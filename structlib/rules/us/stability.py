@@ -5,7 +5,7 @@ import numpy
 from structlib.ground.roots import square_root
 from structlib.ground.refusals import OutsideRule
 from structlib.rules.us import factors
-from structlib.rules.us.inputs import check_amount, check_member_length, check_size
+from structlib.rules.us.inputs import at_most, check_amount, check_member_length, check_size
 
 
 def root(value):
@@ -240,7 +240,7 @@ def beam_stability_factor(
         width=width,
     )
     limit = factors.scalar("beam_slenderness_greatest")
-    if numpy.ndim(slenderness) == 0 and slenderness > limit:
+    if numpy.ndim(slenderness) == 0 and not at_most(slenderness, limit):
         raise OutsideRule(
             f"the beam is too slender to be judged: its slenderness ratio is {float(slenderness):.0f} and the rule "
             f"(NDS 2018 3.3.3.7) stops at {limit:.0f}; brace it closer, or use a wider or shallower beam"
@@ -251,5 +251,5 @@ def beam_stability_factor(
     # a beam braced at almost every point gives a huge ratio, where the formula loses its digits; it is 1 there
     factor = stability_factor_from_ratio(ratio=numpy.minimum(buckling / bending_value, 1e6))
     held = numpy.asarray(depth) <= numpy.asarray(width)
-    factor = numpy.where(held, 1.0, numpy.where(slenderness > limit, 0.0, factor))
+    factor = numpy.where(held, 1.0, numpy.where(at_most(slenderness, limit), factor, 0.0))
     return float(factor) if numpy.ndim(factor) == 0 else factor

@@ -12,7 +12,7 @@ from structlib.ground.units import ft, inch, ksi, psi
 from structlib.mechanics.columns import effective_length, euler_stress, radius_of_gyration, slenderness
 from structlib.rules.check import Check, Combination, least_verified
 from structlib.rules.us import factors
-from structlib.rules.us.inputs import check_amount
+from structlib.rules.us.inputs import at_most, check_amount
 from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text, length_text
 from structlib.rules.us.stability import root
 from structlib.rules.us.steel_sections import shape_names
@@ -348,7 +348,7 @@ def steel_capacity(post, *, height, end_factor=1.0, method="AISC 360-16"):
         effective_length=effective_length(length=height, end_factor=end_factor), across=post.radius
     )
     limit = factors.scalar("steel_slenderness_greatest")
-    if numpy.ndim(ratio) == 0 and ratio > limit:
+    if numpy.ndim(ratio) == 0 and not at_most(ratio, limit):
         raise OutsideRule(
             f"the post is too slender to be judged: KL/r is {float(ratio):.0f} and the rule stops at "
             f"{limit:.0f} "
@@ -356,7 +356,7 @@ def steel_capacity(post, *, height, end_factor=1.0, method="AISC 360-16"):
         )
     formula = allowable_stress_2016 if method == "AISC 360-16" else allowable_stress_1989
     stress = _plain(
-        numpy.where(ratio <= limit, formula(slenderness=ratio, yield_strength=post.yield_strength), 0.0)
+        numpy.where(at_most(ratio, limit), formula(slenderness=ratio, yield_strength=post.yield_strength), 0.0)
     )
     known = "recalled" if method == "AISC 360-16" else "recalled-agrees"
     return SteelCapacity(
