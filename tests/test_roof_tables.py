@@ -60,7 +60,8 @@ def test_collar_tie_balances_about_the_ridge():
 
 def test_snow_steps_by_hand():
     loads = [row[2] for row in roof_tables.snow_steps(ground=50 * psf, rise=4, thermal="heated").rows]
-    assert "Eq. 7.3-1, recalled" in roof_tables.snow_steps().rows[1][3]  # as the 0.7 in the data
+    assert "Eq. 7.3-1, seen" in roof_tables.snow_steps().rows[1][3]  # as the 0.7 in the data
+    assert roof_tables.snow_steps().rows[3][3] == "Fig. 7.4-1; transcribed"
     assert loads[:3] == ["50 psf", "35 psf", "35 psf"] and loads[-1] == "50 psf and 0 psf"
     steep = roof_tables.snow_steps(rise=12).rows[-1]
     assert steep[2] == "not asked" and len(steep[3]) > 20

@@ -103,6 +103,8 @@ def snow_steps(
     open_air = snow.exposure_factor(roughness="B", exposure=exposure)
     warm = snow.thermal_factor(thermal)
     say = lambda load: show(load, "area load", system)  # noqa: E731
+    share = table_row("us_snow_numbers", key="flat_roof_share")
+    curve = table_row("us_snow_slope_curves", roof="warm", surface="other")
     flat_warm = snow.flat_roof_snow(found, exposure=open_air.value, thermal=1.0)
     flat = snow.flat_roof_snow(found, exposure=open_air.value, thermal=warm.value)
     slope = float(snow.slope_factor(rise=rise, thermal=warm.value, surface="other"))
@@ -113,10 +115,10 @@ def snow_steps(
             "on a flat roof, as if heated",
             f"0.7, C_e {open_air.value:g}",
             say(flat_warm),
-            f"Eq. 7.3-1, recalled; Table 7.3-1, {open_air.verified}",
+            f"Eq. 7.3-1, {share['verified']}; Table 7.3-1, {open_air.verified}",
         ),
         (f"on this roof: {thermal}", f"C_t {warm.value:g}", say(flat), f"Table 7.3-2; {warm.verified}"),
-        (f"down its slope, {rise:g} in 12", f"C_s {slope:.2f}", say(sloped), "Fig. 7.4-1; recalled"),
+        (f"down its slope, {rise:g} in 12", f"C_s {slope:.2f}", say(sloped), f"Fig. 7.4-1; {curve['verified']}"),
     ]
     try:
         one_side = snow.unbalanced_gable(
@@ -157,6 +159,7 @@ def colder_roof(ground=40 * psf, system="us"):
     """
     found = snow.ground_snow(ground, edition=snow.EDITION, basis=snow.BASIS)
     before, after, _ = snow.thermal_change(found, before="heated", after="cold ventilated roof", exposure=1.0)
+    known = snow.thermal_factor("cold ventilated roof").verified
     rows = []
     for name, dimension, ask in (
         ("snow on the roof", "area load", lambda load: load),
@@ -177,7 +180,7 @@ def colder_roof(ground=40 * psf, system="us"):
     return Table(
         ("", "heated below", "insulated and ventilated", "change"),
         rows,
-        "C_t 1.0 before and 1.1 after (ASCE 7-16 Table 7.3-2, recalled).",
+        f"C_t 1.0 before and 1.1 after (ASCE 7-16 Table 7.3-2, {known}).",
     )
 
 

@@ -620,7 +620,7 @@ def tension_notch_shear(*, shear_value, width, depth, remaining, power=2):
 
     Notes
     -----
-    NDS 2018 Eq. 3.4-3 (recalled) for power 2. Power 1 is an older rule, seen in a worked problem.
+    NDS 2018 Eq. 3.4-3 for power 2. Power 1 is an older rule, seen in a worked problem.
 
     Examples
     --------

@@ -114,7 +114,7 @@ def service_sentences(material, *, wet):
     --------
     >>> from structlib.ground.lumber import find_material
     >>> service_sentences(in_service(find_material("Hem-Fir", "No.2"), incised=True), wet=False)[0]
-    'Incised: C_i 0.8 on bending, tension, compression and shear, 0.95 on E and E_min, 1 on bearing across the grain (NDS 2018 4.3.8, recalled).'
+    'Incised: C_i 0.8 on bending, tension, compression and shear, 0.95 on E and E_min, 1 on bearing across the grain (NDS 2018 4.3.8, transcribed).'
     """
     said = []
     if check_yes_or_no("wet", wet):

@@ -50,7 +50,7 @@ def hold_down_demand(*, dead_push, passing_push):
 
     Notes
     -----
-    ASCE 7-16 2.4.1, recalled: combination 7 counts 0.6 of the dead load against wind. It is used here for lift by
+    ASCE 7-16 2.4.1: combination 7 counts 0.6 of the dead load against wind. It is used here for lift by
     live load too, where combination 2 (D + L) would count all of it; that is on the careful side. Dead load that
     lifts counts in full.
 

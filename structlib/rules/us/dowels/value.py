@@ -1,6 +1,7 @@
 """What one fastener carries across its shank, its factors, and its check."""
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
+from structlib.ground.tables import table_rows
 from structlib.ground.units import inch, lb  # noqa: F401 (for the examples)
 from structlib.rules.check import Check, Factor, least_verified
 from structlib.rules.us.inputs import check_amount
@@ -223,6 +224,7 @@ def adjusted_value(found, fastener, *, time_factor=1.0, moisture="dry", geometry
     check_number("geometry factor", geometry, low=0.5, high=1.0, hint="for example 1.0 at full distances")
     wet, wet_known = wet_factor(fastener, moisture=moisture)
     together = group_action_factor(fastener, in_line=in_line)
+    known = least_verified(row["verified"] for row in table_rows("us_fasteners_spacing"))
     used = (
         Factor(
             "C_D",
@@ -232,8 +234,8 @@ def adjusted_value(found, fastener, *, time_factor=1.0, moisture="dry", geometry
             _verified("time_factor_greatest"),
         ),
         Factor("C_M", wet, f"wood: {moisture}", "NDS 2018 Table 11.3.3", wet_known),
-        Factor("C_g", together, "fasteners in line share unevenly", "NDS 2018 11.3.6", "recalled"),
-        Factor("C_delta", geometry, "distances to ends and each other", "NDS 2018 12.5.1", "recalled"),
+        Factor("C_g", together, "fasteners in line share unevenly", "NDS 2018 11.3.6", _verified("one_row_ratio")),
+        Factor("C_delta", geometry, "distances to ends and each other", "NDS 2018 12.5.1", known),
     )
     return found.value * time_factor * wet * together * geometry, used
 

@@ -31,7 +31,7 @@ def nail_withdrawal(*, specific_gravity, diameter):
 
     Notes
     -----
-    NDS 2018 12.2.3, recalled. Nails in end grain do not count in withdrawal at all, and wood that dries
+    NDS 2018 12.2.3. Nails in end grain do not count in withdrawal at all, and wood that dries
     after nailing keeps only a quarter: dry wood only.
 
     Examples
@@ -68,7 +68,7 @@ def lag_withdrawal(*, specific_gravity, diameter):
 
     Notes
     -----
-    NDS 2018 12.2.1, recalled; the formula has the diameter in inches. The screw itself may be weaker.
+    NDS 2018 12.2.1; the formula has the diameter in inches. The screw itself may be weaker.
 
     Examples
     --------

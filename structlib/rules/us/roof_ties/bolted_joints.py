@@ -85,7 +85,7 @@ def bolted_rafter_joint(
     Notes
     -----
     NDS 2018 3.1.2 (net section; staggered bolts closer than 4 diameters count as one section), 3.8.1, 12.3,
-    12.5.1, recalled. How an old rafter lost section to a bolt hole where it bends is not here; nor are
+    12.5.1. How an old rafter lost section to a bolt hole where it bends is not here; nor are
     tear-out of a row (Appendix E), splits, rot and old holes.
 
     Examples

@@ -109,7 +109,7 @@ def ridge_beam_needed(*, rise, tie_height_fraction, run=12):
 
     Notes
     -----
-    IRC 2021 R802.3, R802.4.4, R802.5.2, recalled.
+    IRC 2021 R802.3, R802.4.4, R802.5.2.
 
     Examples
     --------

@@ -127,7 +127,7 @@ def importance_factor(category="II"):
 
     Notes
     -----
-    ASCE 7-16 Table 1.5-2, recalled.
+    ASCE 7-16 Table 1.5-2.
 
     Examples
     --------
@@ -217,7 +217,7 @@ def slope_factor(*, rise, thermal, surface, r_value=None, vented=None, run=12):
 
     Notes
     -----
-    ASCE 7-16 Figure 7.4-1, recalled. Asphalt shingles are not slippery. A warm slippery roof takes the
+    ASCE 7-16 Figure 7.4-1. Asphalt shingles are not slippery. A warm slippery roof takes the
     slippery curve only with R 30 and more (R 20 where ventilated); else the other curve holds.
 
     Examples
@@ -328,7 +328,7 @@ def minimum_low_slope_snow(ground, *, rise, importance=1.0, run=12):
 
     Notes
     -----
-    ASCE 7-16 7.3.4 for gable, hip and single-slope roofs, recalled.
+    ASCE 7-16 7.3.4 for gable, hip and single-slope roofs.
 
     Examples
     --------
@@ -429,7 +429,7 @@ def rain_on_snow(ground, *, rise, eave_to_ridge, run=12):
 
     Notes
     -----
-    ASCE 7-16 7.10, recalled: where 0 < p_g <= 20 psf and the slope in degrees is under W / 50, W in feet.
+    ASCE 7-16 7.10: where 0 < p_g <= 20 psf and the slope in degrees is under W / 50, W in feet.
 
     Examples
     --------

@@ -128,7 +128,7 @@ def snow_density(ground):
 
     Notes
     -----
-    ASCE 7-16 Eq. 7.7-1, recalled: gamma = 0.13 p_g + 14, in pcf and psf.
+    ASCE 7-16 Eq. 7.7-1: gamma = 0.13 p_g + 14, in pcf and psf.
 
     Examples
     --------

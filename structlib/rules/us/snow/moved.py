@@ -140,7 +140,7 @@ def step_drift(ground, *, upper_length, clear_height, importance=1.0):
 
     Notes
     -----
-    ASCE 7-16 7.7.1, recalled. The drift blown against the wall from below, and snow that slides down, are not
+    ASCE 7-16 7.7.1. The drift blown against the wall from below, and snow that slides down, are not
     here.
 
     Examples
