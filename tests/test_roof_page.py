@@ -12,6 +12,7 @@ from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, lb, plf, psf
 from structlib.mechanics import frames, frames_spread
 from structlib.pages import roof_joint
+from structlib.pages.bench import picture_html
 from structlib.pages.roof_page import RIDGE, RoofPage
 from structlib.pages.show import start_values
 from structlib.pictures.drawings import parts
@@ -364,9 +365,11 @@ def test_too_little_roof_snow_for_the_ground_snow_is_a_question_and_no_share():
     """Ground 40 psf: 28 psf on a heated roof, 30.8 over insulation and vented air, 33.6 without heat."""
     shown = PAGE.compute(start_values(PAGE, snow=5 * psf))
     assert shown.scene.title == "Which snow is right: 5 psf on the roof, or 40 psf on the ground?"
-    assert shown.notes[0].startswith("Which snow is right? 5 psf on the roof is less than the 28 psf")
+    assert shown.questions[0].startswith("Which snow is right? 5 psf on the roof is less than the 28 psf")
     assert all(row[2] == row[3] == "" for row in shown.rows) and "%" not in shown.scene.alt
     assert not any(row[0] == NAILS for row in shown.rows)
+    first = picture_html(shown).split("<svg")[0]
+    assert "A question first." in first and "less than the 28 psf" in first and "Stop and call" not in first
     for changes, least in (
         ({}, 28.0),
         ({"below": "cold ventilated roof"}, 30.8),
@@ -376,7 +379,7 @@ def test_too_little_roof_snow_for_the_ground_snow_is_a_question_and_no_share():
         ({"rise": 12}, 28 * (70 - 45) / 40),
         ({"rise": 3, "ground": 15 * psf}, 15.0),  # the least of a low slope, 14 deg
     ):
-        asked = _rows(**changes, snow=60 * psf)["roof snow by the ground snow, at least"]
+        asked = _rows(**changes, snow=60 * psf)["roof snow, at least"]
         assert float(asked[1].split()[0]) == pytest.approx(least, abs=0.05)
         for snow, questioned in ((least * 0.99, True), (round(least, 1), False)):
             title = PAGE.compute(start_values(PAGE, **changes, snow=snow * psf)).scene.title

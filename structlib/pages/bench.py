@@ -44,6 +44,8 @@ _STYLE = """
   vertical-align: top; }
 .sl-table td:nth-child(-n+3):not(:last-child) { white-space: nowrap; }
 .sl-table td:nth-child(4) { min-width: 112px; }
+.sl-table td:nth-child(1):nth-last-child(5) { white-space: normal; min-width: 105px; }
+.sl-table td:nth-child(5) { min-width: 170px; }
 .sl-table th:nth-child(-n+3) { white-space: nowrap; }
 @container (max-width: 700px) {
   .sl-table { font-size: 13px; }
@@ -315,7 +317,7 @@ def _alike(value, held):
 
 
 def picture_html(shown):
-    """Return the picture, its gates, its table and its notes as one piece of HTML.
+    """Return the picture, its gates and questions, its table and its notes as one piece of HTML.
 
     Parameters
     ----------
@@ -327,12 +329,12 @@ def picture_html(shown):
     str
         HTML for the page [-].
     """
-    gates = "".join(
-        f'<div class="sl-gate" role="alert"><b>Stop and call.</b> {html.escape(gate)}</div>'
-        for gate in shown.gates
-    )
+    first = [("Stop and call.", gate) for gate in shown.gates]
+    first += [("A question first.", question) for question in shown.questions]
     return (
-        gates
+        "".join(
+            f'<div class="sl-gate" role="alert"><b>{word}</b> {html.escape(told)}</div>' for word, told in first
+        )
         + svg.svg_of(shown.scene)
         + table_html(shown.head, shown.rows)
         + "".join(f'<p class="sl-note">{html.escape(note)}</p>' for note in shown.notes)

@@ -141,7 +141,8 @@ class Shown:
     """What a page shows for one set of values: the picture, its numbers as rows of text, notes below it.
 
     ``rows`` are (what, value) or longer; ``head`` names the columns. ``gates`` are reasons to stop and call,
-    which stand first on the page.
+    which stand first on the page; ``questions`` are about what was entered, and withdraw the verdicts until
+    they are answered.
     """
 
     scene: Any
@@ -149,6 +150,7 @@ class Shown:
     rows: tuple[tuple[str, ...], ...]
     notes: tuple[str, ...] = ()
     gates: tuple[str, ...] = ()
+    questions: tuple[str, ...] = ()
 
 
 class Page(ABC):

@@ -278,13 +278,14 @@ class RoofPage(Page):
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
         gates = self.gates(now)
-        withdrawn = gates or (now["question"],) * bool(now["question"])
+        questions = (now["question"],) * bool(now["question"])
         return Shown(
             self.scene(now, ghost, gates, frame),
             ("what", "asked", "can give", "share", "loads and rule"),
-            self.rows(now, withdrawn),
+            self.rows(now, gates or questions),
             self.notes(now),
             gates,
+            questions,
         )
 
     def rows(self, now, gates=()):
@@ -428,7 +429,7 @@ class RoofPage(Page):
         tuple of str
             One sentence a note [-].
         """
-        values, notes = now["values"], [now["question"]] if now["question"] else []
+        values, notes = now["values"], []
         if values["sets"] == RAFTERS:
             notes.append(
                 f"The sliders set the rafters: the house is twice their span wide, "

@@ -5,13 +5,13 @@ from structlib.rules.check import least_verified
 from structlib.rules.us import snow
 
 EXPOSURES = (
-    ("houses or trees around", "partially exposed"),
-    ("taller trees or houses close by", "sheltered"),
-    ("the wind, on all sides", "fully exposed"),
+    ("houses or trees", "partially exposed"),
+    ("taller ones close by", "sheltered"),
+    ("open to all winds", "fully exposed"),
 )
 BELOW = (
     ("a heated house", "heated"),
-    ("vented air over R 25 or more", "cold ventilated roof"),
+    ("vented, R 25 or more", "cold ventilated roof"),
     ("no heat", "unheated"),
 )
 # a load that the page shows, rounded to three digits, may be typed back
@@ -107,4 +107,4 @@ def asked_row(values, system):
     if asked is None:
         return []
     load, how = asked
-    return [("roof snow by the ground snow, at least", show(load, "area load", system), "", "", how)]
+    return [("roof snow, at least", show(load, "area load", system), "", "", how)]

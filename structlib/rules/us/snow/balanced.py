@@ -396,11 +396,10 @@ def roof_snow(ground, *, rise, exposure, thermal, surface="other", importance=1.
     except NotAsked:
         least = 0.0
     if least > sloped:
-        return least, _row("low_slope_pg")["source"], _verified("low_slope_pg", "low_slope_below")
+        return least, "ASCE 7-16 7.3.4", _verified("low_slope_pg", "low_slope_below")
     known = [_verified("flat_roof_share", "sloped_roof_steepest")]
     known += [row["verified"] for row in table_rows("us_snow_slope_curves") if row["surface"] == surface]
-    clause = f"{_row('flat_roof_share')['source']}, {_row('sloped_roof_steepest')['source']}"
-    return sloped, clause, least_verified(known)
+    return sloped, "ASCE 7-16 Eq. 7.3-1, 7.4-1", least_verified(known)
 
 
 def rain_on_snow(ground, *, rise, eave_to_ridge, run=12):
