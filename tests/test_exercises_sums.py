@@ -132,3 +132,17 @@ def test_a_printed_step_leads_to_the_answer_that_is_shown_everywhere(kind):
         found = [right[0][0] for _, right, _ in equations(question.solution)]
         assert any(bold.startswith(number) for number in found), (seed, question.solution)
         assert bold == say(question.answer, "share" if kind == "crushing_share" else question.dimension)
+
+
+@pytest.mark.parametrize("kind", ALL_KINDS)
+def test_the_last_hint_comes_out_as_the_answer(kind):
+    # these say a step on the way, or a power in words
+    if kind in ("many_or_deep", "load_that_tips", "ends_let_go"):
+        return
+    for seed in range(30):
+        question = exercises.make_question(kind, seed)
+        hint = numeric_head(question.hints[2].rstrip(".").split("=")[-1].strip())
+        if question.dimension in ("word", "count") or len(hint) < 3:
+            return
+        bold = re.search(r"\*\*(.+?)\*\*", question.solution)[1].removesuffix(" times")
+        assert off(hint, tokens(bold)) <= 1 - 1e-6, (seed, question.hints[2], bold)
