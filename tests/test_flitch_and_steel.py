@@ -226,15 +226,15 @@ def test_bolts_are_laid_out_for_the_combination_that_asks_most():
     )
 
 
-def test_a_flitch_reads_as_carrying_only_with_bolts():
+def test_a_flitch_has_a_verdict_only_with_bolts():
     """Strong enough by every share, and yet withheld where a post lands; taken out where its bolts fit."""
     job = _job(live=200, dead=50)
     post = TypedLoad("live", PointLoad(6 * ft, 20 * lb))
     loaded = BeamJob(job.clear_width, job.left, job.right, (*job.loads, post))
     usual = {"space": Space(middle=9.5 * inch), "flitches": [_flitch()], "rulebook": RULEBOOK}
     (free,), (held,) = alternatives(job, **usual), alternatives(loaded, **usual)
-    assert free.carries and not free.withheld and "1/2 in bolts" in free.name
-    assert held.share <= 1 and not held.carries and "group of bolts of its own" in held.withheld
+    assert free.below_full and not free.withheld and "1/2 in bolts" in free.name
+    assert held.share <= 1 and not held.below_full and "group of bolts of its own" in held.withheld
 
 
 def test_without_the_plates_help_at_the_seat_the_wood_takes_all_the_shear():
@@ -458,7 +458,7 @@ def test_the_shallower_end_sets_the_depth_of_every_family():
     for one in low:
         assert isinstance(one, Alternative) and one.depth <= 7.25 * inch * (1 + 1e-9)
     for one, other in zip(deep, low):
-        assert one.share <= 1 and (other.weight >= one.weight or not other.carries)
+        assert one.share <= 1 and (other.weight >= one.weight or not other.below_full)
 
 
 def test_alternatives_agree_with_the_full_check_of_each():

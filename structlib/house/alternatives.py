@@ -10,6 +10,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch  # noqa: F401  the examples use them
 from structlib.house.beam import TypedLoad, check_job, demands_on
 from structlib.house.inputs import check_list, check_one_number, check_record
+from structlib.house.plies import greatest_line_load
 from structlib.house.sizing import build_rack, size_beams
 from structlib.mechanics.beams import LineLoad
 from structlib.rules.check import BeamMember, Check, governing, least_verified
@@ -30,6 +31,11 @@ from structlib.rules.us.steel_sections import SteelSection
 
 #: Diameters of the bolts of a flitch beam that are tried, the thinnest first.
 BOLTS = (0.5 * inch, 0.625 * inch, 0.75 * inch)
+
+FLITCH_FROM_THE_SIDE = (
+    "A flitch beam loaded from one side: half of the wood gets its load through the "
+    "plate's bolts. That is for an engineer; only what is asked is shown."
+)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -113,13 +119,13 @@ class Alternative:
     bolt_diameter : float
         Diameter of the bolts of a flitch beam [mm].
     withheld : str
-        Why it may not read as carrying though no share is over; empty when nothing is missing [-].
+        Why it has no verdict though no share is over; empty when nothing is missing [-].
 
     Examples
     --------
     >>> Alternative(family="steel", name="W8x18", depth=206.8, width=133.4, share=0.7, governs="sag",
     ...     weight=900.0,
-    ...             piece_weight=900.0, verified="recalled", beam=None).carries
+    ...             piece_weight=900.0, verified="recalled", beam=None).below_full
     True
     """
 
@@ -138,8 +144,8 @@ class Alternative:
     withheld: str = ""
 
     @property
-    def carries(self):
-        """Whether no check that decides is over, and nothing is missing [-]."""
+    def below_full(self):
+        """Whether every check that decides is below 100 %, and nothing is missing [-]."""
         return self.share <= 1 and not self.withheld
 
 
@@ -348,8 +354,8 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
     Returns
     -------
     tuple of Alternative
-        One for each family that has anything that fits: the lightest that carries, else the one least over
-        [-].
+        One for each family that has anything that fits: the lightest below 100 % in the checks listed, else
+        the one least over; none at all while the job has a gate [-].
 
     Raises
     ------
@@ -360,7 +366,7 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
     -----
     Nothing is notched: a beam is not deeper than the shallowest place. Sections outside a rule are left out.
     A flitch beam is tried with the wood alone on its seats, and with its plate on a steel seat of its own,
-    which is not sized here. It carries only where `lay_out_flitch` finds its bolts.
+    which is not sized here. It has a verdict only where `lay_out_flitch` finds its bolts.
 
     Examples
     --------
@@ -378,6 +384,8 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
     """
     check_job(job)
     check_record("space", space, Space, "Space(middle=11.25*inch)")
+    if job.gates:
+        return ()
     found = []
     for family, stock in (("sawn", sawn), ("LVL", lvl)):
         stock = check_list(family, stock, "[(wood, 1.5*inch, 9.25*inch)]")
@@ -435,6 +443,7 @@ def _wood_family(job, family, stock, space, rulebook, plies):
             piece_weight=weight / choice.plies,
             verified=choice.material.verified,
             beam=choice,
+            withheld=sizing.withheld[row] if sizing.withheld else "",
         )
 
 
@@ -450,7 +459,7 @@ def _flitch_family(job, beams, space, rulebook):
 
 
 def _one_flitch(job, beam, rulebook, plate_bears):
-    """A flitch beam with the thinnest bolts that fit; without such bolts it may not read as carrying."""
+    """A flitch beam with the thinnest bolts that fit; without such bolts it has no verdict."""
     diameter, withheld = BOLTS[0], ""
     for diameter in BOLTS:
         try:
@@ -462,6 +471,7 @@ def _one_flitch(job, beam, rulebook, plate_bears):
         break
     else:
         diameter = BOLTS[0]
+    withheld = FLITCH_FROM_THE_SIDE if job.loaded_on == "side" else withheld
     checks = check_flitch(job, beam, rulebook, plate_bears=plate_bears, bolt_diameter=diameter)
     worst, length = governing(checks), _length(job)
     wood = beam.wood.weight_density * beam.ply_width * beam.depth * length
@@ -515,9 +525,9 @@ def _inches(size):
 
 def _best(candidates):
     listed = list(candidates)
-    carrying = [one for one in listed if one.carries]
-    if carrying:
-        return min(carrying, key=lambda one: (one.weight, one.depth))
+    below = [one for one in listed if one.below_full]
+    if below:
+        return min(below, key=lambda one: (one.weight, one.depth))
     # one whose bolts are missing is no better for its low share
     return min(listed, key=lambda one: (bool(one.withheld), one.share), default=None)
 
@@ -590,7 +600,7 @@ def _layout(job, beam, demands, bolt_diameter, plate_bears):
         flitch_bolts(
             beam,
             length=_length(job),
-            line_load=_greatest_intensity(demand.top_loads),
+            line_load=greatest_line_load(demand.top_loads),
             reaction=max(one.force for one in demand.solution.reactions),
             bolt_diameter=bolt_diameter,
             plate_bears=plate_bears,
@@ -599,20 +609,6 @@ def _layout(job, beam, demands, bolt_diameter, plate_bears):
         for demand in demands
     ]
     return max(found, key=lambda one: (len(one.holes), one.end_bolts, one.line_load))
-
-
-def _greatest_intensity(loads):
-    """Greatest sum of line loads anywhere; between ends of loads the sum is straight, so ends are enough."""
-    places = sorted({place for start, end, _, _ in loads for place in (start, end)})
-    greatest = 0.0
-    for left, right in zip(places, places[1:]):
-        over = [one for one in loads if one[0] <= left and one[1] >= right]
-        for place in (left, right):
-            total = sum(
-                low + (high - low) * (place - start) / (end - start) for start, end, low, high in over
-            )
-            greatest = max(greatest, total)
-    return greatest
 
 
 def _with_end_bolts(job, beam, checks, demands, bolt_diameter):

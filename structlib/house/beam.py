@@ -13,6 +13,7 @@ from structlib.house.inputs import (
     check_whole_number,
     check_yes_or_no,
 )
+from structlib.house.plies import PlyJoint, ply_layout
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.rules.check import (
     LOADED_ON,
@@ -24,6 +25,12 @@ from structlib.rules.check import (
     BeamUse,
     Seat,
     governing,
+)
+
+
+ON_MASONRY = (
+    "A beam on masonry: whether the wall under the seat can take the push is for an engineer. "
+    "Only what is asked of it is shown here."
 )
 
 
@@ -42,7 +49,8 @@ class BeamJob:
     Lengths in mm. ``loads`` are placed from the left end of the design span, which runs from the middle
     of one seat to the middle of the other. Own weight is added for each beam, and never listed here.
     Loads push down; one that lifts is refused. ``wet`` is where the beam stands, ``incised`` and ``treatment``
-    what was done to the wood that is put in.
+    what was done to the wood that is put in. ``ply_joint`` is how the plies of a beam loaded from its side
+    are joined (`structlib.house.plies.PlyJoint`). ``stops`` are reasons of the reader to stop and call.
     """
 
     clear_width: float
@@ -55,6 +63,14 @@ class BeamJob:
     use: BeamUse = field(default_factory=BeamUse)
     incised: bool = False
     treatment: str = "none"
+    ply_joint: PlyJoint | None = None
+    stops: tuple[str, ...] = ()
+
+    @property
+    def gates(self):
+        """Reasons to stop and call: no beam for this job has a verdict while there is one [-]."""
+        on_masonry = "masonry" in (self.left.below, self.right.below)
+        return self.stops + ((ON_MASONRY,) if on_masonry else ())
 
     @property
     def span(self):
@@ -77,13 +93,21 @@ class BeamChoice:
 
 @dataclass(frozen=True)
 class BeamResult:
-    """A job, a choice, every check, and the solved beam of each combination."""
+    """A job, a choice, every check, the solved beam of each combination, and why no verdict stands, if so."""
 
     job: BeamJob
     choice: BeamChoice
     member: BeamMember
     demands: tuple[BeamDemand, ...]
     checks: tuple
+    withheld: str = ""
+    ply_layout: Any = None
+
+    @property
+    def gates(self):
+        """Reasons to stop and call, of the job and of this beam in it [-]."""
+        sentence = f"No verdict: {self.withheld}." if self.withheld else ""
+        return self.job.gates + ((sentence,) if sentence else ())
 
     @property
     def governs(self):
@@ -206,6 +230,9 @@ def check_job(job):
     check_yes_or_no("wet", job.wet)
     check_yes_or_no("incised", job.incised)
     check_choice("treatment", job.treatment, TREATMENTS)
+    check_list("stops", job.stops, "('A truss ends here.',)")
+    if job.ply_joint is not None:
+        check_record("how the plies are joined", job.ply_joint, PlyJoint, "PLY_JOINTS['10d']")
     check_record("use", job.use, BeamUse, "BeamUse('floor')")
     check_yes_or_no("creep_decides", job.use.creep_decides)
     for typed in check_list("loads", job.loads, "(TypedLoad('live', LineLoad(0.0, 3600.0, 7.0)),)"):
@@ -411,7 +438,8 @@ def check_beam(job, choice, rulebook):
         wet=job.wet,
     )
     demands = demands_on(job, member, rulebook)
-    return BeamResult(job, choice, member, demands, rulebook.beam_checks(member, demands, job.use))
+    checks = rulebook.beam_checks(member, demands, job.use)
+    return BeamResult(job, choice, member, demands, checks, *ply_layout(job, choice, rulebook))
 
 
 def as_put_in(job, material, rulebook):

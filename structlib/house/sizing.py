@@ -19,6 +19,7 @@ from structlib.house.inputs import (
     check_record,
     check_whole_number,
 )
+from structlib.house.plies import ply_layout
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 from structlib.mechanics.formulas import rectangle_shear_stiffness
 from structlib.mechanics.resultants import load_between
@@ -137,7 +138,10 @@ class RackDemand:
 
 @dataclass(frozen=True)
 class Sizing:
-    """The share used by every candidate, what governs it, and its weight; columns, one value a candidate."""
+    """The share used by every candidate, what governs it, and its weight; columns, one value a candidate.
+
+    ``gates`` withdraw every candidate. ``withheld`` tells by candidate why it has no verdict; empty where it has.
+    """
 
     rack: Rack
     share: Any
@@ -145,16 +149,21 @@ class Sizing:
     names: tuple[str, ...]
     piece_weight: Any
     volume: Any
+    gates: tuple[str, ...] = ()
+    withheld: tuple[str, ...] = ()
 
     def passing(self):
-        """Return the rows whose greatest share is at most one, least wood first.
+        """Return the rows with a verdict whose greatest share is at most one, least wood first.
 
         Returns
         -------
         numpy.ndarray
-            Row numbers [-].
+            Row numbers; none where a gate stands [-].
         """
-        rows = numpy.flatnonzero(self.share <= 1.0)
+        below = self.share <= 1.0
+        if self.withheld:
+            below &= numpy.array([not reason for reason in self.withheld])
+        rows = numpy.flatnonzero(below & (not self.gates))
         return rows[numpy.lexsort((self.share[rows], self.volume[rows]))]
 
 
@@ -350,7 +359,15 @@ def size_beams(job, rack, rulebook, strengths=None):
             which = numpy.where(better, number, which)
     length = job.clear_width + job.left.length + job.right.length
     piece_weight = rack.weight / rack.plies * length
-    return Sizing(rack, worst, which, names, piece_weight, rack.area * length)
+    held_back = _withheld(job, rack, rulebook)
+    return Sizing(rack, worst, which, names, piece_weight, rack.area * length, job.gates, held_back)
+
+
+def _withheld(job, rack, rulebook):
+    """Why each candidate has no verdict; nothing at all for a beam loaded on top."""
+    if job.loaded_on != "side":
+        return ()
+    return tuple(ply_layout(job, rack.choice(row), rulebook)[0] for row in range(len(rack.depth)))
 
 
 def limit_widths(job_at, rack, rulebook):
@@ -368,7 +385,8 @@ def limit_widths(job_at, rack, rulebook):
     Returns
     -------
     tuple of (numpy.ndarray, numpy.ndarray, tuple)
-        Width of each candidate, which check stops it there, and the names of the checks [mm, -, -].
+        Width of each candidate, which check stops it there, and the names of the checks; no width where a gate
+        stands, or where plies are loaded from the side: their fasteners hold for one load only [mm, -, -].
 
     Raises
     ------
@@ -431,7 +449,9 @@ def limit_widths(job_at, rack, rulebook):
             (width - narrow) / (wide - narrow),
             _shares_at(job_at(width), rack, rulebook, strengths, combinations),
         )
-    return limit, which, names
+    stopped = bool(job_at(wide).gates)
+    plies_apart = (rack.plies > 1) & (job_at(wide).loaded_on == "side")
+    return numpy.where(stopped | plies_apart, 0.0, limit), which, names
 
 
 def _as_put_in(rack, job, rulebook):

@@ -7,10 +7,12 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.model import demo_house
+from structlib.house.plies import PLY_JOINTS, doubt
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
+from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
-from structlib.pages.woods import IN_USE, WOODS, in_use, in_use_notes, pieces
+from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, in_use_notes, pieces
 from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
 from structlib.rules.check import Seat, governing
 from structlib.rules.us.book import RULEBOOK
@@ -29,8 +31,10 @@ _BELOW = (
     ("plate of Spruce-Pine-Fir", "spf"),
     ("plate of Hem-Fir", "hem-fir"),
     ("plate of Douglas Fir-Larch", "fir"),
+    ("plate, its wood not known", "plate"),
     ("end grain of jack studs", "post"),
     ("masonry", "masonry"),
+    ("not looked yet", UNKNOWN),
 )
 _PLATES = {
     "spf": ("Spruce-Pine-Fir", "No.1/No.2"),
@@ -42,6 +46,12 @@ _BRACES = (
     ("at mid-span", "middle"),
     ("at the ends only", "ends"),
     ("all along", "all"),
+    ("not known: as if at the ends only", UNKNOWN),
+)
+_JOINED = (("not chosen yet", UNKNOWN), *((joint.name, key) for key, joint in PLY_JOINTS.items()))
+_LOADS = ("dead", "live", "roof_live", "snow")
+SEAT_NOT_KNOWN = (
+    "What the beam sits on was not looked at: find it before anything is chosen. Only what is asked is shown."
 )
 _POSITIONS = (("dropped: joists sit on it", "dropped"), ("flush: joists hang on its sides", "flush"))
 
@@ -71,7 +81,7 @@ class BeamPage(Page):
         opening = self.house.opening
         key = values.get("wood", "fir")
         depths = tuple(depth for depth, *_ in self.pieces(key))
-        woods = tuple((one.label, one.key) for one in WOODS)
+        woods = tuple((one.label, one.key) for one in WOODS) + (("not known: weakest listed", UNKNOWN),)
         if self.own_lvl is not None:
             woods = ((self.own_lvl.name, OWN), *woods)
         load = dict(dimension="line load", low=0.0, high=5000 * plf)
@@ -94,7 +104,9 @@ class BeamPage(Page):
             Pick("position", "Position", _POSITIONS, opening.position),
             Box("seat", "Seat, each end", "section length", 0.5 * inch, 16 * inch, opening.left_seat),
             Pick("below", "Sits on", _BELOW, "spf"),
+            Pick("joined", "Plies joined", _JOINED, UNKNOWN),
             *IN_USE,
+            comes_down_pick(),
         )
 
     def pieces(self, key):
@@ -133,7 +145,7 @@ class BeamPage(Page):
             wood = find_material(*_PLATES[below])
             seat = Seat(values["seat"], "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
         else:
-            seat = Seat(values["seat"], below)
+            seat = Seat(values["seat"], "plate" if below == UNKNOWN else below)
         loads = tuple(
             TypedLoad(load_type, LineLoad(0.0, span, values[name]))
             for load_type, name in (
@@ -144,7 +156,7 @@ class BeamPage(Page):
             )
             if values[name]
         )
-        unbraced = {"joists": 16 * inch, "middle": span / 2, "ends": span, "all": 0.0}[values["braced"]]
+        unbraced = {"joists": 16 * inch, "middle": span / 2, "all": 0.0}.get(values["braced"], span)
         return BeamJob(
             values["span"],
             seat,
@@ -153,6 +165,8 @@ class BeamPage(Page):
             unbraced_length=unbraced,
             loaded_on="side" if values["position"] == "flush" else "top",
             **in_use(values),
+            ply_joint=PLY_JOINTS.get(values["joined"]),
+            stops=comes_down(values)[0] + ((SEAT_NOT_KNOWN,) if below == UNKNOWN else ()),
         )
 
     def _result(self, items):
@@ -169,10 +183,11 @@ class BeamPage(Page):
         result = self.result(tuple(values.items()))
         ghost = self.result(tuple(before.items())) if before else None
         gates = self.gates(values, result)
+        withdrawn = gates or without_load(values, _LOADS)
         return Shown(
-            self.scene(values, result, ghost, gates, frame),
+            self.scene(values, result, ghost, withdrawn, frame),
             ("check", "asked", "can give", "share", "loads and rule"),
-            self.rows(result, gates),
+            self.rows(result, withdrawn),
             self.notes(values, result),
             gates,
         )
@@ -192,13 +207,7 @@ class BeamPage(Page):
         tuple of str
             One sentence a gate; empty when none [-].
         """
-        gates = []
-        if values["below"] == "masonry":
-            gates.append(
-                "A beam on masonry: whether the wall under the seat can take the push is for an engineer. "
-                "Only what is asked of it is shown here."
-            )
-        return tuple(gates)
+        return result.gates
 
     def rows(self, result, gates=()):
         """Return the checks as rows of text.
@@ -282,9 +291,19 @@ class BeamPage(Page):
             notes.append("One ply is heavier than two people carry (common practice: about 200 lb).")
         if values["position"] == "flush":
             notes.append(
-                "Flush: the joists hang on the sides, so shear is taken in full, and the plies and hangers must "
-                "pass the load on; that is for the drawings."
+                "Flush: the joists hang on the sides, so shear is taken in full, and the hangers must pass the "
+                "load on; that is for the drawings."
             )
+        if result.ply_layout is not None:
+            layout = result.ply_layout
+            notes.append(
+                f"Plies joined by {result.job.ply_joint.name}, every "
+                f"{show(layout.spacing, 'section length', self.system)} along each line: "
+                f"{show(layout.load_between, 'line load', self.system)} pass from ply to ply, as if all hung on "
+                f"one side ({layout.verified})."
+            )
+        if doubt(result.choice):
+            notes.append(f"Doubtful: {doubt(result.choice)}.")
         repeated = [one for one in result.check("bending").factors if one.symbol == "C_r" and one.value > 1]
         if repeated:
             notes.append(
@@ -338,7 +357,7 @@ class BeamPage(Page):
         peak = demand.solution.extremes
         greatest_shear = max(abs(peak.shear.value), 1e-9)
         view = OpeningView(
-            title=_title(result, gates),
+            title=titled(_title(result, gates), values, gates),
             clear_width=job.clear_width,
             left_seat=job.left.length,
             right_seat=job.right.length,

@@ -1,4 +1,4 @@
-"""Which beams could carry it: the rack sized at once, shown as tables."""
+"""Which beams stay below 100 % in the checks listed: the rack sized at once, shown as tables."""
 
 from dataclasses import replace
 
@@ -7,10 +7,12 @@ from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import inch, lb, psi
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+from structlib.house.plies import NOT_CHOSEN, doubt
 from structlib.house.sizing import build_rack, give_way, limit_widths, size_beams
 from structlib.house.takedown import area_loads
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import LineLoad, PointLoad
+from structlib.pages.comes_down import comes_down
 from structlib.pages.show import Table, start_values
 from structlib.rules.check import Seat
 from structlib.rules.us.book import RULEBOOK
@@ -42,17 +44,15 @@ def stock_of(page, keys):
     return stock, names
 
 
-def carrying(
-    page, keys=SAWN + LVL, count=8, greatest_depth=None, greatest_width=None, plies=(1, 2, 3, 4), **changes
-):
-    """List the beams that carry an opening, least wood first.
+def below_full(page, keys=None, count=8, greatest_depth=None, greatest_width=None, plies=(1, 2, 3, 4), **changes):
+    """List the beams that stay below 100 % in the checks listed, least wood first.
 
     Parameters
     ----------
     page : structlib.pages.beam_page.BeamPage
         The page that describes the opening [-].
-    keys : iterable of str
-        Keys of the woods to choose from [-].
+    keys : iterable of str or None
+        Keys of the woods to choose from; the wood among the changes, else sawn and LVL, when None [-].
     count : int
         How many to list [-].
     greatest_depth : float or None
@@ -67,35 +67,66 @@ def carrying(
     Returns
     -------
     structlib.pages.show.Table
-        Beam, share used, what governs, wood, weight of one ply [-].
+        Beam, share used, what governs, wood, weight of one ply, doubts; where a gate stands, what is asked [-].
     """
-    opening, system = page.house.opening, page.system
-    job = page.job(start_values(page, **changes))
-    stock, names = stock_of(page, keys)
+    values = start_values(page, **changes)
+    job, stock, names = _offered(page, keys, values, changes)
+    if job.gates:
+        return Table(("asked", "of the beam on the page"), _asked(page, values), _stopped(job.gates))
     rack = build_rack(
         stock,
         plies=plies,
-        greatest_depth=greatest_depth or opening.greatest_depth,
-        greatest_width=greatest_width or opening.greatest_width,
+        greatest_depth=greatest_depth or page.house.opening.greatest_depth,
+        greatest_width=greatest_width or page.house.opening.greatest_width,
     )
     sizing = size_beams(job, rack, page.rulebook)
-    rows, tried = sizing.passing(), len(rack.depth)
-    found = []
-    for row in rows[:count]:
-        choice = rack.choice(row)
-        result = check_beam(job, choice, page.rulebook)
-        found.append(
-            (
-                f"{choice.plies}-{names[id(choice.material), choice.depth]}",
-                choice.material.name,
-                show(result.share, "ratio"),
-                result.governs.name,
-                show(choice.plies * choice.ply_width * choice.depth, "area", system),
-                show(float(sizing.piece_weight[row]), "force", system),
-            )
-        )
-    caption = f"{len(rows)} of {tried} candidates carry it; least wood first"
-    return Table(("beam", "wood", "share used", "governs", "section", "weight of one ply"), found, caption)
+    rows = sizing.passing()
+    found = [_row(page, job, sizing, row, names) for row in rows[:count]]
+    told = [f"{len(rows)} of {len(rack.depth)} candidates are below 100 % in the checks listed; least wood first."]
+    return Table(_HEAD, found, "\n".join([*told, *_remarks(values, sizing.names, sizing.withheld)]))
+
+
+_HEAD = ("beam", "wood", "share used", "governs", "section", "weight of one ply", "doubtful")
+
+
+def _offered(page, keys, values, changes):
+    """The job, the stock and its names; a wood that is told among the changes is the only one offered."""
+    if keys is None:
+        keys = (changes["wood"],) if "wood" in changes else SAWN + LVL
+    return page.job(values), *stock_of(page, keys)
+
+
+def _row(page, job, sizing, row, names):
+    """One candidate, checked in full, as text."""
+    choice = sizing.rack.choice(row)
+    result = check_beam(job, choice, page.rulebook)
+    return (
+        f"{choice.plies}-{names[id(choice.material), choice.depth]}",
+        choice.material.name,
+        show(result.share, "ratio"),
+        result.governs.name,
+        show(choice.plies * choice.ply_width * choice.depth, "area", page.system),
+        show(float(sizing.piece_weight[row]), "force", page.system),
+        doubt(choice),
+    )
+
+
+def _asked(page, values):
+    """What stays when every candidate is withdrawn: what is asked, by the beam that the page describes."""
+    shown = page.compute(values)
+    return [(row[0], row[1]) for row in shown.rows if row[1]]
+
+
+def _stopped(gates):
+    return "\n".join(("Stop and call first: no beam is listed.", *gates))
+
+
+def _remarks(values, checks, withheld=()):
+    """What the table must say besides: the checks, what was not looked at, and who has no verdict."""
+    told = [f"Checks listed: {', '.join(checks)}."]
+    told += [f"No verdict on {sum(one == why for one in withheld)}: {why}." for why in dict.fromkeys(withheld) if why]
+    remark = comes_down(values)[1]
+    return told + ([f"{remark[0].upper()}{remark[1:]}."] if remark else [])
 
 
 def dropped_or_flush(page, joist_depth=9.25 * inch, **changes):
@@ -113,30 +144,36 @@ def dropped_or_flush(page, joist_depth=9.25 * inch, **changes):
     Returns
     -------
     structlib.pages.show.Table
-        One row a way: the beam with the least wood, its share and what governs [-].
+        One row a way: the beam with the least wood, its share, what governs and what is doubtful [-].
     """
-    rows = []
+    rows, remarks = [], {}
     for position, depth in (("dropped", page.house.opening.greatest_depth), ("flush", joist_depth)):
         for name, keys in (("sawn", SAWN), ("LVL", LVL)):
-            table = carrying(
-                page, keys, count=1, greatest_depth=depth, plies=(1, 2, 3, 4, 5), position=position, **changes
+            table = below_full(
+                page, keys, count=1, greatest_depth=depth, plies=(1, 2, 3, 4, 5), **{**changes, "position": position}
             )
-            best = table.rows[0] if table.rows else ("none carries it", "", "", "", "", "")
-            rows.append(
-                (position, name, f"up to {show(depth, 'section length', page.system)} deep", *best[:4])
+            if table.head != _HEAD:
+                return table
+            *best, _, _, doubtful = table.rows[0] if table.rows else ("none", "", "", "", "", "", "")
+            room = f"up to {show(depth, 'section length', page.system)} deep"
+            rows.append((position, name, room, *best, doubtful))
+            told, *others = table.caption.splitlines()
+            remarks |= dict.fromkeys(
+                line.replace("No verdict", f"{position}, {name}: no verdict") for line in others
             )
-    return Table(("position", "made of", "room", "beam", "wood", "share used", "governs"), rows)
+    head = ("position", "made of", "room", "least wood below 100 %", "wood", "share used", "governs", "doubtful")
+    return Table(head, rows, "\n".join(remarks))
 
 
-def giving_way(page, keys=SAWN + LVL, plies=(1, 2, 3, 4), **changes):
+def giving_way(page, keys=None, plies=(1, 2, 3, 4), **changes):
     """Show the width of floor at which one choice gives way to the next.
 
     Parameters
     ----------
     page : structlib.pages.beam_page.BeamPage
         The page that describes the opening; its house gives the loads per area [-].
-    keys : iterable of str
-        Keys of the woods to choose from [-].
+    keys : iterable of str or None
+        Keys of the woods to choose from; the wood among the changes, else sawn and LVL, when None [-].
     plies : iterable of int
         Numbers of plies to try [-].
     **changes : any
@@ -145,13 +182,16 @@ def giving_way(page, keys=SAWN + LVL, plies=(1, 2, 3, 4), **changes):
     Returns
     -------
     structlib.pages.show.Table
-        From width, to width, beam with the least wood, and what stops it [-].
+        From width, to width, beam with the least wood, what stops it, doubts; nothing where a gate stands [-].
     """
     system, opening = page.system, page.house.opening
     levels = [level for level in page.house.levels if level.lands]
     area = sum((area_loads(level) for level in levels), LoadsByType({}))
     walls = sum(level.wall_under.height * level.wall_under.weight for level in levels if level.wall_under)
-    base = page.job(start_values(page, **changes))
+    values = start_values(page, **changes)
+    base, stock, names = _offered(page, keys, values, changes)
+    if base.gates:
+        return Table(("asked", "of the beam on the page"), _asked(page, values), _stopped(base.gates))
 
     def job_at(width):
         line = area.scale(width) + LoadsByType({"dead": walls})
@@ -162,7 +202,6 @@ def giving_way(page, keys=SAWN + LVL, plies=(1, 2, 3, 4), **changes):
             ),
         )
 
-    stock, names = stock_of(page, keys)
     rack = build_rack(
         stock, plies=plies, greatest_depth=opening.greatest_depth, greatest_width=opening.greatest_width
     )
@@ -178,17 +217,23 @@ def giving_way(page, keys=SAWN + LVL, plies=(1, 2, 3, 4), **changes):
                 choice.material.name,
                 show(choice.plies * choice.ply_width * choice.depth, "area", system),
                 checks[which[row]],
+                "one slender ply" if doubt(choice) else "",
             )
         )
+    told = ["Width of floor, left and right together, that lands on the beam at every level."]
+    if base.loaded_on == "side":
+        told.append(f"Plies are left out: {NOT_CHOSEN}, at one load.")
+    if any(row[-1] for row in rows):
+        told.append("One slender ply rolls over unless it is held, and no second ply helps at a knot: doubtful.")
     return Table(
-        ("from a width of", "to", "least wood", "wood", "section", "then this stops it"),
+        ("from a width of", "to", "least wood", "wood", "section", "then this stops it", "doubtful"),
         rows,
-        "width of floor, left and right together, that lands on the beam at every level",
+        "\n".join(told + _remarks(values, checks)),
     )
 
 
 def _down(width, system):
-    """A width rounded down to a whole inch or centimetre, so that the beam named does carry it."""
+    """A width rounded down to a whole inch or centimetre, so that the beam named is not over."""
     step = inch if system == "us" else 10.0
     return show(int(width / step + 1e-9) * step, "length", system)
 

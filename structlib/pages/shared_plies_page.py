@@ -8,6 +8,7 @@ import numpy
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, ksi, plf, psi
+from structlib.house.alternatives import FLITCH_FROM_THE_SIDE
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 from structlib.mechanics.composite import (
@@ -256,10 +257,7 @@ class UnlikePliesPage(Page):
                 "designs the fasteners; only what is asked is shown."
             )
         if case.kind == "flitch" and values["lands"] == "side":
-            gates.append(
-                "A flitch beam loaded from one side: half of the wood gets its load through the "
-                "plate's bolts. That is for an engineer; only what is asked is shown."
-            )
+            gates.append(FLITCH_FROM_THE_SIDE)
         if case.kind == "flitch" and case.plies % 2:
             gates.append(
                 "A plate with more wood on one side than on the other: the bolts twist the beam. That is for "

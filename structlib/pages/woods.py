@@ -1,6 +1,6 @@
 """The woods a page offers, in the order a yard would name them, and the sizes each comes in."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from structlib.ground.lumber import find_material, lvl, stock_sizes
@@ -8,6 +8,12 @@ from structlib.ground.refusals import check_choice
 from structlib.ground.units import inch
 from structlib.pages.controls import Pick
 from structlib.rules.us.service import service_sentences
+from structlib.rules.check import least_verified
+from structlib.rules.us.bending import size_factor
+
+
+#: Key of a wood that nobody has named: at each size the least of each value of the sawn woods listed.
+UNKNOWN = "unknown"
 
 
 @dataclass(frozen=True)
@@ -169,7 +175,7 @@ def pieces(key):
     Parameters
     ----------
     key : str
-        Key of the wood [-].
+        Key of the wood; ``unknown`` for the weakest of those listed [-].
 
     Returns
     -------
@@ -181,9 +187,57 @@ def pieces(key):
     >>> [name for _, _, name, _ in pieces("hem-fir")]
     ['2x4', '2x6', '2x8', '2x10', '2x12']
     """
+    if key == UNKNOWN:
+        return weakest_pieces()
     one = wood(key)
     return tuple(
         (size.depth, size.width, size.nominal, one.material(size.nominal))
         for size in one.sizes()
         if one.kind != "timber" or size.depth > size.width - 0.5 * inch
+    )
+
+
+@lru_cache(maxsize=None)
+def weakest_pieces():
+    """Return every 2x size with the least of each design value that a listed wood has there.
+
+    Returns
+    -------
+    tuple of tuple
+        Depth, ply width, name, material [mm, mm, -, -].
+
+    Examples
+    --------
+    >>> from structlib.ground.units import psi
+    >>> [round(wood.bearing / psi) for *_, wood in weakest_pieces()]
+    [405, 405, 405, 405, 405]
+    """
+    listed = [pieces(one.key) for one in WOODS if one.kind == "dimension"]
+    return tuple(_weakest(same) for same in zip(*listed))
+
+
+def _weakest(same):
+    depth, width, name, base = same[0]
+    woods = [wood for *_, wood in same]
+
+    def factor(wood):
+        return float(size_factor(wood, width=width, depth=depth)[0])
+
+    values = ("tension", "shear", "bearing", "compression", "modulus", "modulus_stability", "specific_gravity")
+    least = {field: min(getattr(wood, field) for wood in woods) for field in values}
+    return (
+        depth,
+        width,
+        name,
+        replace(
+            base,
+            **least,
+            bending=min(wood.bending * factor(wood) for wood in woods) / factor(base),
+            weight_density=max(wood.weight_density for wood in woods),
+            species="not known",
+            grade="",
+            name=f"wood not known, weakest listed {name}",
+            source="the least of each value among the sawn woods listed",
+            verified=least_verified([wood.verified for wood in woods]),
+        ),
     )
