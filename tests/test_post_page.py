@@ -30,6 +30,10 @@ SWEEP = [
     {"dead": 3000 * plf, "live": 3000 * plf, "snow": 3000 * plf, "span": 16 * ft, "plies": 5},
     {"soil": UNKNOWN},
     {"soil": "solid rock", "plate": "spf", "ends": 1},
+    {"plate": "spf", "blocks": "joists"},
+    {"plate": "fir", "blocks": "blocks", "above": "none"},
+    {"size": "6"},
+    {"above": "chimney"},
 ]
 
 
@@ -71,9 +75,9 @@ def test_rows_are_what_the_rules_answer_when_asked_directly():
     rows = _rows(**{k: values[k] for k in ("height", "post_plies", "made", "plate", "pad")})
     beam_load = sum(values[k] for k in ("dead", "live", "snow")) * values["span"]
     beam_own = PAGE.result(tuple(values.items())).beam.member.weight_per_length * values["span"]
-    wood = find_material("Hem-Fir", "No.2", "2x6")
-    post = columns.Column(wood, 1.5 * inch, 5.5 * inch, 9 * ft, plies=4, fastening="bolted")
-    own = wood.weight_density * 6 * inch * 5.5 * inch * 9 * ft
+    wood = find_material("Hem-Fir", "No.2", "2x8")
+    post = columns.Column(wood, 1.5 * inch, 7.25 * inch, 9 * ft, plies=4, fastening="bolted")
+    own = wood.weight_density * 6 * inch * 7.25 * inch * 9 * ft
     load = beam_load + beam_own + own
     live = RULEBOOK.combinations({"live"})[1]
     demand = [columns.ColumnDemand(live, load)]
@@ -84,7 +88,7 @@ def test_rows_are_what_the_rules_answer_when_asked_directly():
     plate = columns.plate_check(post, demand, find_material("Hem-Fir", "No.2"))
     assert rows["plate under the post"][3].startswith(show(plate.share, "ratio"))
     soil = footings.find_soil("clay or silt")
-    thick = footings.pad_thickness(side=30 * inch, base=5.5 * inch)
+    thick = footings.pad_thickness(side=30 * inch, base=6 * inch)
     side = footings.pad_side(load=load, soil_pressure=soil.pressure, thickness=thick)
     up = math.ceil(side / inch * 2) / 2 * inch  # what is asked for is never rounded down
     assert rows["pad side asked, this soil"][1] == show(up, "section length", precision=2)
@@ -136,3 +140,28 @@ def test_the_alternative_text_says_which_way_it_bows_and_what_holds_it(held, bow
     alt = PAGE.compute(start_values(PAGE, held=held)).scene.alt
     assert bows in alt
     assert ("a wall holds it all along" in alt) == (held == "all")
+
+
+@pytest.mark.parametrize("size, gates", [("8", 0), ("6", 1), ("4", 1)])
+def test_plies_that_hang_past_a_narrower_post_are_a_gate(size, gates):
+    """Four plies are 6 in wide; a 2x8 is 7 1/4 in, a 2x6 5 1/2 in, a 2x4 3 1/2 in."""
+    shown = PAGE.compute(start_values(PAGE, size=size, above="none"))
+    assert len(shown.gates) == gates and all("hangs past the post" in gate for gate in shown.gates)
+    assert any("%" in row[3] for row in shown.rows) == (not gates)
+    assert shown.scene.title.startswith("Stop and call") == bool(gates)
+
+
+def test_blocks_below_a_floor_s_plate_are_asked_for():
+    start = {"plate": "spf", "above": "none"}
+    unlooked, none, solid = (
+        PAGE.compute(start_values(PAGE, **start, blocks=one)) for one in (UNKNOWN, "joists", "blocks")
+    )
+    assert unlooked.scene.title.endswith("blocks below: not looked yet") and not unlooked.gates
+    assert "no solid blocks below" in none.gates[0] and not any("%" in row[3] for row in none.rows)
+    assert not solid.gates and "not looked" not in solid.scene.title
+    for shown in (unlooked, none, solid):
+        rows = {row[0]: row for row in shown.rows}
+        assert rows["solid blocks below that plate"][1] == rows["load on the post"][1]
+    on_steel = PAGE.compute(start_values(PAGE, above="none"))
+    assert "not looked" not in on_steel.scene.title
+    assert not any("blocks" in row[0] for row in on_steel.rows)

@@ -13,6 +13,7 @@ from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.patterns import Envelope, solve_arrangements, span_loads, stretches
 from structlib.pages.beam_page import CAUTION
+from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.past_post_tables import DUST, post_out_ratios, stretch_name, without_dust
 from structlib.pages.woods import WOODS, pieces
@@ -29,6 +30,7 @@ _KINDS = (
     ("the middle post taken out", "out"),
 )
 _PAST = ("over", "wall")
+_LOADS = ("dead", "live", "post_dead", "post_live")
 _DRAWN = (
     ("where it works most", "most"),
     ("where a support lifts", "lift"),
@@ -123,6 +125,7 @@ class PastPostPage(Page):
             Box("live", "Live load", default=240 * plf, **load),
             Pick("wood", "Wood", tuple((one.label, one.key) for one in WOODS), "fir"),
             Pick("drawn", "Draw live", _DRAWN, "most"),
+            comes_down_pick(),
         )
 
     # ---- what is worked out ----
@@ -309,10 +312,11 @@ class PastPostPage(Page):
         state = self.state(_key(values))
         ghost = None if before is None else (self.state(_key(before)), before["drawn"])
         gates = self.gates(values, state)
+        withdrawn = gates or without_load(values, _LOADS if state.kind in _PAST else _LOADS[:2])
         return Shown(
-            self.scene(values, state, ghost, gates, frame),
+            self.scene(values, state, ghost, withdrawn, frame),
             ("what", "asked", "can give", "share", "when, and by which rule"),
-            self.rows(state, gates),
+            self.rows(state, withdrawn),
             self.notes(values, state),
             gates,
         )
@@ -332,7 +336,7 @@ class PastPostPage(Page):
         tuple of str
             One sentence a gate; empty when none [-].
         """
-        gates = []
+        gates = [*comes_down(values)[0]]
         lifting, most = _lifting(state)
         if lifting:
             thing, verb, what = (
@@ -567,7 +571,7 @@ class PastPostPage(Page):
             if keep.sum() > 1:
                 previous = (tuple(old.x[keep]), tuple(old.deflection[keep]), tuple(old.moment[keep]))
         view = PastPostView(
-            title=self._title(values, state, gates),
+            title=titled(self._title(values, state, gates), values, gates),
             length=state.length,
             depth=state.section["depth"],
             material_kind={"lvl": "lvl", "timber": "timber"}.get(state.material.kind, "sawn"),

@@ -10,6 +10,7 @@ from structlib.house.model import demo_house
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages.beam_page import CAUTION
+from structlib.pages.comes_down import comes_down, comes_down_pick, titled
 from structlib.pages.controls import Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings import LoadPathView, Station, draw_load_path
@@ -45,6 +46,7 @@ class PathPage(Page):
             Slide("plies", "Plies", "count", 1, 5, 1, 4),
             Pick("wood", "Wood", tuple((one.label, one.key) for one in WOODS), "fir"),
             Pick("soil", "Soil", tuple((name, name) for name, _ in self.soils), self.soils[0][0]),
+            comes_down_pick(),
         )
 
     def _result(self, items):
@@ -84,7 +86,7 @@ class PathPage(Page):
         return {"result": result, "line": line, "post": post, "pressure": pressure, "area": post / pressure}
 
     def compute(self, values, before=None, frame="page"):
-        now = self.numbers(values)
+        now, gates = self.numbers(values), comes_down(values)[0]
         rows = [
             (
                 share.name,
@@ -97,7 +99,7 @@ class PathPage(Page):
         check = now["result"].governs
         rows += [
             ("main beam with its own weight", "", show(now["line"], "line load", self.system)),
-            (f"its share used ({check.name})", "", show(check.share, "ratio")),
+            *([] if gates else [(f"its share used ({check.name})", "", show(check.share, "ratio"))]),
             ("middle post", "", show(now["post"], "force", self.system)),
             (
                 "soil under its footing",
@@ -111,7 +113,8 @@ class PathPage(Page):
             "The footing is only asked for here, not designed; soil values are presumptive (IRC Table R401.4.1).",
             f"The house is invented: {self.house.name}. {CAUTION}",
         )
-        return Shown(self.scene(values, now, frame), ("station", "adds", "so far"), tuple(rows), notes)
+        scene = self.scene(values, now, frame)
+        return Shown(scene, ("station", "adds", "so far"), tuple(rows), notes, gates)
 
     def scene(self, values, now, frame="page"):
         """Draw the house in section, with the path of the load.
@@ -144,8 +147,12 @@ class PathPage(Page):
             Station("post", "middle post", show(now["post"], "force", system)),
             Station("soil", "soil must spread it over", _square(now["area"], system)),
         )
+        gates = comes_down(values)[0]
+        title = f"The middle post brings {show(now['post'], 'force', system)} to the soil"
+        if gates:
+            title = "Stop and call first: more comes down than is followed here"
         view = LoadPathView(
-            title=f"The middle post brings {show(now['post'], 'force', system)} to the soil",
+            title=titled(title, values, gates),
             stations=stations,
             beam_name=f"main beam {now['result'].choice.name}",
             beam_span=values["span"],

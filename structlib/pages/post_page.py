@@ -16,6 +16,7 @@ from structlib.house.takedown import dressed_size, take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages import post_words as words
 from structlib.pages.beam_page import CAUTION
+from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import IN_USE, in_use, in_use_notes, pieces, wood
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
@@ -124,14 +125,16 @@ class PostPage(Page):
             Slide("post_plies", "Post plies", "count", 1, 5, 1, 3),
             Slide("height", "Post height", "length", 4 * ft, _TALLEST, 3 * inch, 7 * ft),
             Pick("post_wood", "Post wood", _POST_WOODS, "hem-fir"),
-            Pick("size", "Post size", _SIZES, "6"),
+            Pick("size", "Post size", _SIZES, "8"),
             Pick("made", "Post made of", _MADE, "nailed"),
             Pick("held", "Weak way", _HELD, "none"),
             Box("eccentricity", "Load off middle", "section length", 0.0, 3 * inch, 0.0),
             Pick("plate", "Post stands on", _STANDS_ON, "steel"),
-            Slide("pad", "Pad side", "section length", 12 * inch, 48 * inch, 1 * inch, 40 * inch),
+            Pick("blocks", "Below that plate", words.BLOCKS, UNKNOWN),
+            Slide("pad", "Pad side", "section length", 12 * inch, 48 * inch, 1 * inch, 44 * inch),
             Pick("soil", "Soil", (*soils, ("not known, or fill", UNKNOWN)), soils[0][0]),
             *IN_USE,
+            comes_down_pick(),
         )
 
     def column(self, values):
@@ -261,35 +264,39 @@ class PostPage(Page):
     def compute(self, values, before=None, frame="page"):
         result = self.result(tuple(values.items()))
         ghost = self.result(tuple(before.items())) if before else None
-        gates = self.gates(values)
+        gates = self.gates(values, result)
+        withdrawn = gates or without_load(values, [key for _, key in _LOADS])
         return Shown(
-            self.scene(values, result, ghost, gates, frame),
+            self.scene(values, result, ghost, withdrawn, frame),
             ("check", "asked", "can give", "share", "loads and rule"),
-            self.rows(values, result, gates),
+            self.rows(values, result, withdrawn),
             self.notes(values, result),
             gates,
         )
 
-    def gates(self, values):
+    def gates(self, values, result):
         """Return the reasons to stop and call an engineer before anything is chosen here.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
+        result : PostResult
+            The post as checked [-].
 
         Returns
         -------
         tuple of str
             One sentence a gate; empty when none [-].
         """
-        if values["soil"] != UNKNOWN:
-            return ()
-        return (
-            "The soil is not known, or is fill: what it bears must be looked at on site (IRC R401.4). "
-            "Only what "
-            "is asked of post, plate and soil is shown here.",
-        )
+        gates = [*comes_down(values)[0]]
+        if values["soil"] == UNKNOWN:
+            gates.append(words.SOIL_NOT_KNOWN)
+        if result.beam.member.width > result.column.depth * (1 + 1e-9):
+            gates.append(words.HANGS_PAST)
+        if values["plate"] != "steel" and values["blocks"] == "joists":
+            gates.append(words.NO_BLOCKS)
+        return tuple(gates)
 
     def rows(self, values, result, gates=()):
         """Return the checks as rows of text, from the beam end down to the soil.
@@ -339,6 +346,8 @@ class PostPage(Page):
             rows.append(self._row(columns.least_size_check(result.column), result, gates))
         if result.plate is not None:
             rows.append(self._row(result.plate, result, gates))
+            asked = show(result.greatest, "force", system)
+            rows.append(("solid blocks below that plate", asked, "", "", words.BLOCKS_WANTED))
         rows.append(self._row(result.pad[0], result, gates, "soil under the pad"))
         rows += self._pad_rows(values, result, gates)
         if values["made"] != "solid" and not gates:
@@ -461,11 +470,6 @@ class PostPage(Page):
             notes.append(f"Not judged: {result.refused}.")
         if result.unbent:
             notes.append(f"Load off the middle not judged: {result.unbent}.")
-        if result.beam.member.width > column.depth * (1 + 1e-9):
-            notes.append(
-                "The beam is wider than the post is deep; only the part that is on the post counts for "
-                "crushing."
-            )
         if column.plies > 1:
             notes.append(
                 f"A built-up post: its plies must be {column.fastening} by NDS 15.3.3 or 15.3.4, and every ply "
@@ -473,7 +477,7 @@ class PostPage(Page):
             )
         if values["made"] == "solid":
             notes.append("A solid post has no plies; the slider of the post plies does nothing now.")
-        if not self.gates(values):
+        if not self.gates(values, result):
             notes.append(self._other_soils(values, result))
         push, off = _one_side_loaded(result)
         if values["ends"] == 2 and off > 0:
@@ -482,8 +486,6 @@ class PostPage(Page):
                 f"{show(push, 'force', self.system)} stand {show(off, 'small length', self.system)} off the "
                 "middle, along the beam and so across the post's width. That is not judged here: ask the engineer."
             )
-        if not any(values[key] for _, key in _LOADS):
-            notes.append("No load is typed: only the beam's and the post's own weight come down.")
         known = {check.verified for check in (*result.post, *result.pad[:1])} | {column.material.verified}
         notes.append(
             f"Values of {column.material.name}: {column.material.source}, {column.material.verified}. "
@@ -523,7 +525,7 @@ class PostPage(Page):
             for curve in self.curves((*key, result.combination.time_factor))
         )
         view = PostView(
-            title=words.title(result, gates, system),
+            title=titled(words.title(result, gates, system), values, gates) + words.blocks_asked(values, gates),
             plies=column.plies,
             ply_width=column.ply_width,
             post_depth=column.depth,

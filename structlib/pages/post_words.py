@@ -7,6 +7,46 @@ from structlib.ground.units import ft, inch, kN, lb, m
 from structlib.pictures.drawings.post import PostMark
 
 
+BLOCKS = (
+    ("not looked yet", "unknown"),
+    ("solid blocks, as large as the post", "blocks"),
+    ("joists or boards only", "joists"),
+)
+BLOCKS_WANTED = "through the floor, under every ply, down to what the post stands on; common practice"
+SOIL_NOT_KNOWN = (
+    "The soil is not known, or is fill: what it bears must be looked at on site (IRC R401.4). Only what "
+    "is asked of post, plate and soil is shown here."
+)
+HANGS_PAST = (
+    "The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat there. "
+    "A post ply under every beam ply, or a cap that an engineer chooses. Only what is asked is shown here."
+)
+NO_BLOCKS = (
+    "The post ends on a floor's plate with no solid blocks below: the floor would be crushed, and joists are "
+    "not made for that. An engineer says what goes under it. Only what is asked is shown here."
+)
+
+
+def blocks_asked(values, gates):
+    """Say beside the title that nobody looked below the plate on which a post ends.
+
+    Parameters
+    ----------
+    values : dict
+        Values of the controls [any].
+    gates : tuple of str
+        Gates that withdraw the verdicts [-].
+
+    Returns
+    -------
+    str
+        Text to add to the title; empty where there is nothing to ask [-].
+    """
+    if gates or values["plate"] == "steel" or values["blocks"] != "unknown":
+        return ""
+    return "; blocks below: not looked yet"
+
+
 def share(share):
     """Write a share; a post that bows out has none.
 

@@ -9,9 +9,10 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.model import demo_house
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
-from structlib.pages.beam_page import CAUTION
+from structlib.pages.beam_page import CAUTION, SEAT_NOT_KNOWN
+from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
-from structlib.pages.woods import WOODS, pieces
+from structlib.pages.woods import UNKNOWN, WOODS, pieces
 from structlib.pictures.drawings.seat import STUD, Face, PreviousSeat, SeatView, draw_seat
 from structlib.rules.check import Seat, least_verified
 from structlib.rules.us import bearing, seats
@@ -29,15 +30,14 @@ _BELOW = (
     ("plate of Hem-Fir", "hem-fir"),
     ("plate of Douglas Fir-Larch", "fir"),
     ("plate of Southern Pine", "southern pine"),
+    ("plate, its wood not known", "plate"),
     ("end grain of jack studs", "post"),
     ("masonry", "masonry"),
+    ("not looked yet", UNKNOWN),
 )
+_LOADS = ("dead", "live", "snow")
 # a push from which on the arrow grows no longer
 _FULL_ARROW = 12000 * lb
-_GATE = (
-    "A beam on masonry: whether the wall under the seat can take the push is for an engineer. "
-    "Only what is asked of it is shown here."
-)
 
 
 class SeatPage(Page):
@@ -71,6 +71,7 @@ class SeatPage(Page):
             Box("snow", "Snow load", default=self.total["snow"], **load),
             Slide("seat", "Seat length", "section length", 0.5 * inch, 12 * inch, 0.25 * inch, 3 * inch),
             Pick("below", "Sits on", _BELOW, "spf"),
+            comes_down_pick(),
         )
 
     def _numbers(self, items):
@@ -82,23 +83,24 @@ class SeatPage(Page):
             plate = find_material(*_PLATES[below], "2x6")
             seat = Seat(length, "plate", plate.bearing, f"plate of {plate.species}", plate.verified)
         else:
-            seat = Seat(length, below)
+            seat = Seat(length, "plate" if below == UNKNOWN else below)
         depth, ply_width, name, wood = min(
             pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"])
         )
         plies = int(values["plies"])
         loads = tuple(
             TypedLoad(kind, LineLoad(0.0, span, values[kind]))
-            for kind in ("dead", "live", "snow")
+            for kind in _LOADS
             if values[kind]
         )
         result = check_beam(
-            BeamJob(values["span"], seat, seat, loads),
+            BeamJob(values["span"], seat, seat, loads, stops=_stops(values)),
             BeamChoice(wood, ply_width, depth, plies, f"{plies}-{name}"),
             self.rulebook,
         )
         on_beam = result.check("bearing, left seat, beam")
-        on_plate = result.check(f"bearing, left seat, {seat.below_name}") if below in _PLATES else None
+        plate = bearing.plate_below(seat)
+        on_plate = None if plate is None else result.check(f"bearing, left seat, {plate[1]}")
         demand = max(result.demands, key=lambda one: one.solution.reactions[0].force)
         reaction = demand.solution.reactions[0].force
         width = result.member.width
@@ -124,29 +126,15 @@ class SeatPage(Page):
     def compute(self, values, before=None, frame="page"):
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
-        gates = self.gates(values)
+        gates = now["result"].gates
+        withdrawn = gates or without_load(values, _LOADS)
         return Shown(
-            self.scene(now, ghost, gates, frame),
+            self.scene(values, now, ghost, withdrawn, frame),
             ("what", "asked", "can give", "share", "loads and rule"),
-            self.rows(now, gates),
+            self.rows(now, withdrawn),
             self.notes(now),
             gates,
         )
-
-    def gates(self, values):
-        """Return the reasons to stop and call an engineer before anything is chosen here.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a gate; empty when none [-].
-        """
-        return (_GATE,) if values["below"] == "masonry" else ()
 
     def rows(self, now, gates=()):
         """Return what the seat is asked and what it can give, as rows of text.
@@ -255,11 +243,13 @@ class SeatPage(Page):
         notes.append(CAUTION)
         return tuple(notes)
 
-    def scene(self, now, ghost, gates=(), frame="page"):
+    def scene(self, values, now, ghost, gates=(), frame="page"):
         """Draw the end of the beam on its seat, and its contact area from above.
 
         Parameters
         ----------
+        values : dict
+            Values of the controls [any].
         now : dict
             What `numbers` worked out [any].
         ghost : dict or None
@@ -286,7 +276,7 @@ class SeatPage(Page):
             faces.append(face("crushing the plate", now["plate"]))
         longest = max(now["needed"])
         view = SeatView(
-            title=_title(now, gates, system),
+            title=titled(_title(now, gates, system), values, gates),
             seat=now["seat"],
             depth=member.depth,
             plies=member.plies,
@@ -309,6 +299,10 @@ class SeatPage(Page):
             previous=None if ghost is None or ghost is now else _ghost(ghost),
         )
         return draw_seat(view, frame)
+
+
+def _stops(values):
+    return comes_down(values)[0] + ((SEAT_NOT_KNOWN,) if values["below"] == UNKNOWN else ())
 
 
 def governs(now):

@@ -8,6 +8,7 @@ from structlib.ground.units import ft, inch, psf
 from structlib.house.model import demo_house
 from structlib.house.takedown import dressed_size, take_down
 from structlib.pages.beam_page import CAUTION
+from structlib.pages.comes_down import comes_down, comes_down_pick, titled
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.show import Table, start_values
 from structlib.pictures.drawings.house_section import HouseLevel, HouseSectionView, draw_house_section
@@ -46,6 +47,7 @@ class WallPage(Page):
             Box("right_span", "Span, right joists", "length", 0.0, 20 * ft, lowest.right_span),
             Pick("joists", "Joists are", _JOISTS, "as is"),
             Box("live", "Live load, floor", "area load", 0.0, 150 * psf, lowest.live),
+            comes_down_pick(),
         )
 
     def sizes(self):
@@ -99,7 +101,10 @@ class WallPage(Page):
     def compute(self, values, before=None, frame="page"):
         levels, found = self.result(tuple(values.items()))
         was = self.result(tuple(before.items()))[1] if before else None
-        return Shown(self.scene(levels, found, was, frame), _HEAD, self.rows(found), self.notes(found))
+        gates = comes_down(values)[0]
+        return Shown(
+            self.scene(values, levels, found, was, frame), _HEAD, self.rows(found), self.notes(found), gates
+        )
 
     def table(self, **changes):
         """Return the take-down as a table, for the starting values with some of them changed.
@@ -204,11 +209,13 @@ class WallPage(Page):
         notes.append(CAUTION)
         return tuple(notes)
 
-    def scene(self, levels, found, was, frame="page"):
+    def scene(self, values, levels, found, was, frame="page"):
         """Draw the section through the house, with what gathers in the wall.
 
         Parameters
         ----------
+        values : dict
+            Values of the controls [any].
         levels : tuple of structlib.house.model.Level
             Levels from the top down [-].
         found : structlib.house.takedown.TakeDown
@@ -249,12 +256,13 @@ class WallPage(Page):
         if was is not None:
             before = was.total.sum_for_equilibrium_only()
             title += f", {show(abs(total - before), 'line load', self.system, 0 if self.system == 'us' else None)} {'more' if total >= before else 'less'} than before"
+        title = "Stop and call first: more comes down than is added up here" if comes_down(values)[0] else title
         left = max(level.left_span for level in levels)
         right = max(level.right_span for level in levels)
         roof = any(level.kind == "roof" for level in levels)
         return draw_house_section(
             HouseSectionView(
-                title,
+                titled(title, values, comes_down(values)[0]),
                 tuple(drawn),
                 left,
                 right,
