@@ -131,7 +131,7 @@ class PostPage(Page):
             Box("eccentricity", "Load off middle", "section length", 0.0, 3 * inch, 0.0),
             Pick("plate", "Post stands on", _STANDS_ON, "steel"),
             Pick("blocks", "Below that plate", words.BLOCKS, UNKNOWN),
-            Slide("pad", "Pad side", "section length", 12 * inch, 48 * inch, 1 * inch, 44 * inch),
+            Slide("pad", "Pad side", "section length", 12 * inch, 48 * inch, 1 * inch, 46 * inch),
             Pick("soil", "Soil", (*soils, ("not known, or fill", UNKNOWN)), soils[0][0]),
             *IN_USE,
             comes_down_pick(),
