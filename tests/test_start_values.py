@@ -107,7 +107,7 @@ def test_a_saved_picture_has_whole_plies(tmp_path):
 
 
 def test_a_table_asks_the_same_of_its_values_as_the_bench():
-    for told in (choices.carrying, choices.giving_way, choices.dropped_or_flush):
+    for told in (choices.below_full, choices.giving_way, choices.dropped_or_flush):
         with pytest.raises(BadInput, match="span, clear must be between 3 ft and 20 ft, got 29 ft"):
             told(BeamPage(), span=29 * ft)
     with pytest.raises(BadInput, match="live load, floor must be between 0 psf and 150 psf"):

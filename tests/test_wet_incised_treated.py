@@ -11,7 +11,7 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.sizing import build_rack, limit_widths, size_beams
 from structlib.mechanics.beams import LineLoad
 from structlib.pages.beam_page import BeamPage
-from structlib.pages.choices import carrying, giving_way
+from structlib.pages.choices import below_full, giving_way
 from structlib.pages.post_page import PostPage
 from structlib.pages.show import start_values
 from structlib.rules.check import Seat
@@ -82,7 +82,7 @@ def test_rack_and_full_check_agree_and_lvl_is_never_offered_so(facts):
     )  # fmt: skip
     assert not limit[-3:].any() and limit[:-3].all()
     assert not alternatives(job(**facts), space=Space(middle=15 * inch), rulebook=RULEBOOK,
-                            lvl=[(lvl("2.0E-2900Fb"), 1.75 * inch, 14 * inch)])[0].carries  # fmt: skip
+                            lvl=[(lvl("2.0E-2900Fb"), 1.75 * inch, 14 * inch)])[0].below_full  # fmt: skip
 
 
 def test_what_no_factor_is_published_for_is_refused_in_one_sentence():
@@ -137,8 +137,8 @@ def test_no_choice_of_a_page_gets_lighter_by_it(fact):
     beam = BeamPage()
     plain, told = start_values(beam), start_values(beam, **fact)
     assert beam.result(tuple(told.items())).share > beam.result(tuple(plain.items())).share
-    assert len(carrying(beam, count=99, **fact).rows) < len(carrying(beam, count=99).rows)
-    offered = (*carrying(beam, count=99, **fact).rows, *giving_way(beam, **fact).rows)
+    assert len(below_full(beam, count=99, **fact).rows) < len(below_full(beam, count=99).rows)
+    offered = (*below_full(beam, count=99, **fact).rows, *giving_way(beam, **fact).rows)
     assert offered and not any("LVL" in str(cell) for row in offered for cell in row)
     post = PostPage()
     before, after = (post.result(tuple(start_values(post, plate="hem-fir", **more).items())) for more in ({}, fact))

@@ -7,7 +7,7 @@ from structlib.ground.showing import show
 from structlib.ground.tables import table_value
 from structlib.ground.units import ft, inch, kip, ksi, lb, plf, psi
 from structlib.house.alternatives import Space, alternatives, check_flitch
-from structlib.house.beam import BeamJob, TypedLoad
+from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import LineLoad
 from structlib.mechanics.composite import (
@@ -592,7 +592,7 @@ def four_ways_table(middle=11.25 * inch, left=None, right=None, job=None):
     Returns
     -------
     structlib.pages.show.Table
-        One row a family: the lightest that carries, or the one least over [-].
+        One row a family: the lightest below 100 %, or the one least over; what is asked where a gate stands [-].
 
     Examples
     --------
@@ -640,14 +640,31 @@ def four_ways_table(middle=11.25 * inch, left=None, right=None, job=None):
         )
         for one in found
     ]
-    left = [one.family for one in found if one.carries]
+    if job.gates:
+        return _only_asked(job, stock("fir")[-1])
+    left = [one.family for one in found if one.below_full]
     return Table(
         ("family", "beam", "depth", "share", "what governs", "weight", "heaviest piece"),
         rows,
-        f"left at 100 % or below: {', '.join(left) or 'none'}; "
+        f"left at 100 % or below in bending, shear, bearing, seat length, bolts and sag: "
+        f"{', '.join(left) or 'none'}; "
         f"{show(job.clear_width, 'length')} clear; room for {show(space.depth, 'section length')} of "
         "depth at the shallowest place; nothing notched; all held sideways all along; a steel seat for a plate "
         f"and ties to the steel are not in it; values {' and '.join(sorted({one.verified for one in found}))}",
+    )
+
+
+def _only_asked(job, piece):
+    """What is asked of one beam where a gate withdraws every candidate."""
+    material, width, depth = piece
+    result = check_beam(job, BeamChoice(material, width, depth, 2), RULEBOOK)
+    push = max(one.solution.reactions[0].force for one in result.demands)
+    rows = [("push on the left seat", show(push, "force"))]
+    rows += [(one.name, show(one.asked, one.dimension)) for one in result.checks if one.kind != "seat"]
+    return Table(
+        ("asked", "of two plies of the deepest piece"),
+        rows,
+        "\n".join(("Stop and call first: no beam is listed.", *result.gates)),
     )
 
 

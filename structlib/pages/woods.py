@@ -7,10 +7,9 @@ from structlib.ground.lumber import find_material, lvl, stock_sizes
 from structlib.ground.refusals import check_choice
 from structlib.ground.units import inch
 from structlib.pages.controls import Pick
-from structlib.rules.us.service import service_sentences
 from structlib.rules.check import least_verified
 from structlib.rules.us.bending import size_factor
-
+from structlib.rules.us.service import service_sentences
 
 #: Key of a wood that nobody has named: at each size the least of each value of the sawn woods listed.
 UNKNOWN = "unknown"
