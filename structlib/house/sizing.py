@@ -649,18 +649,21 @@ def rack_demand(job, rack, combination, rulebook):
 
     spreads, spread_index = numpy.unique(rack.shear_spread, return_inverse=True)
 
-    def sag(loads):
+    def sag(loads, even):
         """Greatest sag with EI of 1; candidates of one depth and wood have the same part from shear in it."""
+        if even:  # bending and shear both sag most in the middle
+            peaks = solved(loads).extremes
+            return abs(peaks.deflection.value) + rack.shear_spread * abs(peaks.moment.value)
         peaks = [abs(solved(loads, float(spread)).extremes.deflection.value) for spread in spreads]
         return numpy.array(peaks)[spread_index]
 
     loads = factored_loads(job, combination, own_weight=0.0, keep=lambda load_type: True)
     passing = factored_loads(job, combination, own_weight=0.0, keep=lambda load_type: load_type != "dead")
     all_of_it, unit_load = solved(loads), [LineLoad(0.0, span, 1.0)]
-    one, own_sag = solved(unit_load), sag(unit_load)
+    one, own_sag, even = solved(unit_load), sag(unit_load, True), evenly_loaded(job)
     own = rack.weight * combination.factor("dead")
     staying = factored_loads(job, combination, own_weight=0.0, keep=lambda load_type: load_type == "dead")
-    lasting = sag(staying) + own * own_sag
+    lasting = sag(staying, even) + own * own_sag
     stiffness = rack.stiffness * _modulus_factors(rack, rulebook, job.wet)
     left = all_of_it.reactions[0].force + own * one.reactions[0].force
     right = all_of_it.reactions[-1].force + own * one.reactions[-1].force
@@ -677,7 +680,7 @@ def rack_demand(job, rack, combination, rulebook):
     left_part = _part_left_out(job, rack, rulebook, spread, own, end="left")
     right_part = _part_left_out(job, rack, rulebook, spread, own, end="right")
     moment = abs(all_of_it.extremes.moment.value) + own * abs(one.extremes.moment.value)
-    total, variable = sag(loads) + own * own_sag, sag(passing)
+    total, variable = sag(loads, even) + own * own_sag, sag(passing, even)
     return RackDemand(
         combination,
         moment,
@@ -692,7 +695,7 @@ def rack_demand(job, rack, combination, rulebook):
         job.left,
         job.right,
         job.wet,
-        evenly_loaded(job),
+        even,
     )
 
 
