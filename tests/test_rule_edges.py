@@ -174,6 +174,14 @@ def test_the_stability_factors_are_1_at_no_load_and_never_above():
     assert float(column_stability.column_stability_factor(ratio=0.0, shape=0.8)) == 0
 
 
+@pytest.mark.parametrize("shape", [0.8, 0.85, 0.9])  # NDS 2018 3.7.1.5: sawn, round, engineered
+def test_every_published_c_is_taken_both_ways(shape):
+    # Eq. 3.7-1 is the smaller root of c x^2 - (1 + r) x + r = 0; at x = 1/2, r = 1 - c/2
+    ratio = 1 - shape / 2
+    assert column_stability.ratio_for_factor(factor=0.5, shape=shape) == pytest.approx(ratio)
+    assert column_stability.column_stability_factor(ratio=ratio, shape=shape) == pytest.approx(0.5)
+
+
 def test_a_bent_column_at_its_buckling_value_has_nothing_left():
     given = dict(compression_value=5.0, bending_stress=1.0, bending_value=10.0, critical_value=8.0)
     near = column_stability.bent_column_share(compression_stress=7.2, **given)
