@@ -27,9 +27,9 @@ class PlyJoint:
 
 #: What a page offers, by key.
 PLY_JOINTS = {
-    "10d": PlyJoint("10d common nails in 3 lines", nail("10d common"), 3),
-    "16d": PlyJoint("16d common nails in 3 lines", nail("16d common"), 3),
-    "bolts": PlyJoint("1/2 in bolts in 2 staggered lines", bolt(0.5 * inch), 2, staggered=True),
+    "10d": PlyJoint("10d common nails, 3 lines", nail("10d common"), 3),
+    "16d": PlyJoint("16d common nails, 3 lines", nail("16d common"), 3),
+    "bolts": PlyJoint("1/2 in bolts, 2 lines", bolt(0.5 * inch), 2, staggered=True),
 }
 
 

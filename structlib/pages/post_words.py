@@ -9,7 +9,7 @@ from structlib.pictures.drawings.post import PostMark
 
 BLOCKS = (
     ("not looked yet", "unknown"),
-    ("solid blocks, as large as the post", "blocks"),
+    ("solid blocks", "blocks"),
     ("joists or boards only", "joists"),
 )
 BLOCKS_WANTED = "through the floor, under every ply, down to what the post stands on; common practice"
@@ -171,7 +171,7 @@ def carried(result, gates, system):
     if result.refused:
         return f"{name}: too slender"
     load = next(check for check in result.post if check.name == "compression").given * result.column.area
-    return f"{name} can carry {show(load, 'force', system)}"
+    return f"{name}: 100 % at {show(load, 'force', system)}"
 
 
 def title(result, gates, system):
