@@ -330,7 +330,7 @@ def _way_round(moment):
 def _full_text(now, system, frame):
     moment = f"moment {show(now['full_moment'], 'moment', system)}"
     if frame == "wide":
-        return f"all of it lifted: {moment}"
+        return f"all up: {moment}"
     today = now["today"].moment(now["jack"])
     if now["full_moment"] >= 0:
         return f"all of the sag lifted: {moment}, still sagging"
