@@ -13,6 +13,7 @@ from structlib.ground.units import ft, inch, kip, lb, plf, psi
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages import past_post_tables as tables
 from structlib.pages.beam_page import CAUTION
+from structlib.pages.meanwhile_page import GATE as MEANWHILE
 from structlib.pages.past_post_page import BEYOND_THE_POST, BEYOND_THE_WALL, LONG_PIECES, PastPostPage
 from structlib.pages.show import published, start_values
 from structlib.pictures.drawings.past_post import draw_past_post, sample_view
@@ -265,7 +266,16 @@ def test_more_depth_never_asks_for_more_share():
 
 def test_one_check_governs():
     for kind in KINDS:
-        assert sum(row[3].endswith("governs") for row in _shown(kind=kind, **NO_POST).rows) == 1
+        if kind != "out":  # a gate stands there
+            assert sum(row[3].endswith("governs") for row in _shown(kind=kind, **NO_POST).rows) == 1
+
+
+def test_a_post_taken_out_meets_the_gate_of_temporary_walls_and_shows_no_share():
+    for changes in ({}, {"span": 6 * ft, "plies": 5, "dead": 10 * plf, "live": 10 * plf}):
+        shown = _shown(kind="out", **changes)
+        assert MEANWHILE in shown.gates and shown.scene.title.startswith("Stop and call first")
+        assert all(row[2:4] == ("", "") for row in shown.rows)
+        assert _row(shown, "moment that sags it")[1]
 
 
 def test_no_load_but_its_own_weight_still_gives_a_picture():

@@ -7,7 +7,7 @@ import xml.etree.ElementTree as ElementTree
 
 import pytest
 
-from structlib.ground.refusals import BadInput
+from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, plf, psi
 from structlib.mechanics import formulas
 from structlib.mechanics.composite import loose_stiffness
@@ -16,7 +16,8 @@ from structlib.pages.shared_plies_page import ARRANGEMENTS, UnlikePliesPage
 from structlib.pages.show import start_values
 from structlib.pictures.labels import Label
 from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
-from structlib.pictures.template import MARGIN, drilling_template, save_template
+from structlib.pictures.template import CAUTION, MARGIN, drilling_template, save_template
+from structlib.pictures.template_pages import drilling_pages
 
 KINDS = [kind for _, kind in ARRANGEMENTS]
 FRAMES = ("page", "wide", "tall")
@@ -173,9 +174,9 @@ def test_a_plate_counts_its_holes_the_years_and_the_wood_past_the_end_bolts():
     }
     for name, stress in asked.items():
         assert float(rows[name][1].split()[0].replace(",", "")) == pytest.approx(stress, rel=2e-3), name
-    row = rows["shear at the end bolts, plate not on a seat"]
+    row = rows["shear at the end bolts, no steel seat"]
     assert row[1] == "1,800 lb"
-    assert row[2] == f"{180 * 2 / 3 * 3 * 6.9375 * 0.75**2:,.0f} lb" and row[3] == "128 %"
+    assert row[2] == f"{180 * 2 / 3 * 3 * 6.9375 * 0.75**2:,.0f} lb" and row[3] == "128 % governs"
 
 
 def test_a_sister_of_another_depth_is_said_to_miss_its_seat():
@@ -224,8 +225,8 @@ def _millimetres(text):
 
 
 def test_the_template_is_in_true_size():
-    beam, bolts, _ = tables._example_bolts()
-    sheet = tables.template_sheet(start=0.0, end=30 * inch)
+    beam, bolts, _ = tables._example_bolts(plate_bears=True)
+    sheet = tables.template_sheet(start=0.0, end=40 * inch, plate_bears=True)
     root = ElementTree.fromstring(sheet.text)
     x, y, width, height = map(float, root.get("viewBox").split())
     # one unit of the drawing is one millimetre of the print
@@ -233,12 +234,12 @@ def test_the_template_is_in_true_size():
     assert _millimetres(root.get("width")) == pytest.approx(width, abs=0.06)
     assert _millimetres(root.get("height")) == pytest.approx(height, abs=0.06)
     frame = next(one for one in root.iter(f"{SVG}rect") if one.get("class") == "beam")
-    assert float(frame.get("width")) == pytest.approx(30 * 25.4, abs=1e-3)
+    assert float(frame.get("width")) == pytest.approx(40 * 25.4, abs=1e-3)
     assert float(frame.get("height")) == pytest.approx(9.25 * 25.4, abs=1e-3)
     ruler = next(one for one in root.iter(f"{SVG}path") if one.get("class") == "ruler")
     assert float(re.search(r"h([\d.]+)", ruler.get("d"))[1]) == pytest.approx(101.6, abs=1e-3)
     holes = [one for one in root.iter(f"{SVG}circle")]
-    expected = [hole for hole in bolts.holes if hole.along <= 30 * inch]
+    expected = [hole for hole in bolts.holes if hole.along <= 40 * inch]
     assert len(holes) == len(expected) >= 4
     lower = float(frame.get("y")) + float(frame.get("height"))
     for circle, hole in zip(holes, expected):
@@ -249,15 +250,15 @@ def test_the_template_is_in_true_size():
 
 def test_a_stretch_further_along_counts_from_the_same_end():
     start = 60 * inch
-    root = ElementTree.fromstring(tables.template_sheet(start=start, end=start + 40 * inch).text)
-    _, bolts, _ = tables._example_bolts()
+    root = ElementTree.fromstring(tables.template_sheet(start=start, end=start + 40 * inch, plate_bears=True).text)
+    _, bolts, _ = tables._example_bolts(plate_bears=True)
     inside = [hole.along for hole in bolts.holes if start <= hole.along <= start + 40 * inch]
     found = [float(one.get("cx")) - MARGIN + start for one in root.iter(f"{SVG}circle")]
     assert found == pytest.approx(inside, abs=1e-3) and found
 
 
 def test_a_template_is_written_whole_and_never_over_another(tmp_path, monkeypatch):
-    text, path = tables.template_sheet().text, tmp_path / "left end.svg"
+    text, path = tables.template_sheet(plate_bears=True).text, tmp_path / "left end.svg"
     assert save_template(text, path).read_text(encoding="utf-8") == text
     with pytest.raises(BadInput, match="exists already"):
         save_template(text, path)
@@ -284,13 +285,13 @@ def test_a_template_is_written_whole_and_never_over_another(tmp_path, monkeypatc
     "ask",
     [
         lambda folder: save_template("no template", folder / "a.svg"),
-        lambda folder: save_template(tables.template_sheet().text, folder / "a.png"),
-        lambda folder: save_template(tables.template_sheet().text, folder / "nowhere" / "a.svg"),
-        lambda folder: tables.template_sheet(start=0.0, end=1 * inch),
-        lambda folder: tables.template_sheet(start=0.0, end=9 * ft),
-        lambda folder: tables.template_sheet(start=8 * inch, end=14 * inch),
+        lambda folder: save_template(tables.template_sheet(plate_bears=True).text, folder / "a.png"),
+        lambda folder: save_template(tables.template_sheet(plate_bears=True).text, folder / "nowhere" / "a.svg"),
+        lambda folder: tables.template_sheet(start=0.0, end=1 * inch, plate_bears=True),
+        lambda folder: tables.template_sheet(start=0.0, end=9 * ft, plate_bears=True),
+        lambda folder: tables.template_sheet(start=8 * inch, end=14 * inch, plate_bears=True),
         lambda folder: drilling_template(
-            [(50.0, 50.0)], diameter=0.0, depth=200.0, start=0.0, end=300.0, title=""
+            [(50.0, 50.0)], diameter=0.0, depth=200.0, start=0.0, end=300.0, title="", shares=[("bolts", 0.5)], gates=()
         ),
     ],
 )
@@ -298,6 +299,53 @@ def test_bad_templates_are_refused(ask, tmp_path):
     with pytest.raises(BadInput):
         ask(tmp_path)
     assert list(tmp_path.iterdir()) == []
+
+
+STRETCH = dict(diameter=12.7, depth=235.0, start=0.0, end=300.0, title="a plate")
+
+
+@pytest.mark.parametrize("draw", [drilling_template, drilling_pages])
+def test_no_template_is_drawn_while_a_share_is_over_or_a_gate_stands(draw):
+    """Refused where it is drawn, so that no page can print one."""
+    hole, fine = [(50.0, 60.0)], [("bolts", 0.64), ("bending", 1.0)]
+    assert draw(hole, shares=fine, gates=(), **STRETCH)
+    for share in (1.001, 2.49, float("inf"), float("nan")):
+        with pytest.raises(OutsideRule, match="end bolts"):
+            draw(hole, shares=[*fine, ("shear at the end bolts", share)], gates=(), **STRETCH)
+    with pytest.raises(OutsideRule, match="loaded from one side"):
+        draw(hole, shares=fine, gates=("a beam loaded from one side",), **STRETCH)
+    with pytest.raises(BadInput, match="at least one"):
+        draw(hole, shares=(), gates=(), **STRETCH)
+    with pytest.raises(BadInput, match="S-201"):
+        draw(hole, shares=fine, gates=(), drawing=" ", **STRETCH)
+
+
+def test_the_notebooks_flitch_gets_no_template_without_a_steel_seat():
+    """Its end bolts use 249 %: 4,510 lb of push on 2/3 (6.94/9.25)^2 180 psi of 6.94 in of two plies."""
+    for ask in (tables.template_sheet, tables.template_pages):
+        with pytest.raises(OutsideRule, match="shear at the end bolts uses 249 %"):
+            ask()
+        with pytest.raises(OutsideRule, match="loaded from one side"):
+            ask(plate_bears=True, job=tables.example_job(loaded_on="side"))
+        with pytest.raises(OutsideRule, match="above 100 %"):
+            ask(plate_bears=True, job=tables.example_job(live=600 * plf))
+
+
+@pytest.mark.parametrize("drawing", ["", "S-201"])
+def test_every_sheet_carries_caution_shares_and_the_line_for_the_drawing(drawing):
+    """By hand, M = 1/8 (569 plf) (12.25 ft)^2 and 8 % off for a hole: 87 % of the wood's 990 psi."""
+    text = tables.template_sheet(plate_bears=True, drawing=drawing).text
+    pages = [
+        " ".join(one.text for one in page.words)
+        for page in tables.template_pages(end=28 * inch, plate_bears=True, drawing=drawing)
+    ]
+    sheet = " ".join(ElementTree.fromstring(text).itertext())
+    assert len(pages) == 4
+    for told in (sheet, *pages):
+        told = " ".join(told.split())
+        assert CAUTION in told and "bending, wood at a bolt hole 87 %" in told
+        assert ("NOT FOR DRILLING" in told) == ("Not for drilling" in told) == (drawing == "")
+        assert ("Engineer's drawing no. S-201" in told) == (drawing != "")
 
 
 def test_a_plate_cut_at_mid_span_leaves_the_wood_to_carry_all():

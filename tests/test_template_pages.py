@@ -14,7 +14,7 @@ from structlib.pages import shared_plies_tables as tables
 from structlib.pictures.paper import template_pdf
 from structlib.pictures.template_pages import OVERLAP, drilling_pages
 
-SIZES = dict(diameter=0.5 * inch, title="a plate")
+SIZES = dict(diameter=0.5 * inch, title="a plate", shares=[("bolts", 0.64)], gates=())
 
 
 def _pages(holes=((50.0, 60.0),), **changes):
@@ -59,14 +59,15 @@ def test_windows_fill_the_stretch_and_keep_to_the_paper(depth, start, length, wh
 
 
 def test_pages_and_holes_are_numbered_and_each_page_has_its_ruler():
-    pages = tables.template_pages(end=24 * inch)
+    pages = tables.template_pages(end=24 * inch, plate_bears=True)
     for number, page in enumerate(pages, 1):
         told = " ".join(words.text for words in page.words)
         assert f"Page {number} of {len(pages)}" in told and "lay x on x" in told and "4 in (101.6 mm)" in told
-    further = " ".join(w.text for page in tables.template_pages(start=5 * ft, end=6 * ft) for w in page.words)
-    # the seventh row of the list of holes, not the first of this stretch
-    seventh = tables.holes_table().rows[6]
-    assert f"7: {seventh[1]}, {seventh[2]} up" in further
+    later = tables.template_pages(start=5 * ft, end=6 * ft, plate_bears=True)
+    further = " ".join(words.text for page in later for words in page.words)
+    # the sixth row of the list of holes, not the first of this stretch
+    sixth = tables.holes_table(plate_bears=True).rows[5]
+    assert f"6: {sixth[1]}, {sixth[2]} up" in further
 
 
 def test_neighbours_draw_the_same_cross():
@@ -109,7 +110,7 @@ def _longest(row):
 
 @pytest.mark.skipif(shutil.which("pdftoppm") is None, reason="pdftoppm is not installed")
 def test_the_pdf_is_in_true_size(tmp_path):
-    path = template_pdf(tables.template_pages(end=24 * inch), tmp_path / "left end.pdf")
+    path = template_pdf(tables.template_pages(end=24 * inch, plate_bears=True), tmp_path / "left end.pdf")
     boxes = re.findall(rb"/MediaBox\s*\[\s*([\d. ]+)\]", path.read_bytes())
     assert len(boxes) == 4 and all(tuple(map(float, box.split())) == (0, 0, 612, 792) for box in boxes)
     rows = _dark_rows(path, 1, tmp_path)
@@ -135,7 +136,7 @@ def test_the_pdf_is_in_true_size(tmp_path):
 
 
 def test_a_pdf_is_written_whole_and_never_over_another(tmp_path, monkeypatch):
-    pages, path = tables.template_pages(), tmp_path / "a.pdf"
+    pages, path = tables.template_pages(plate_bears=True), tmp_path / "a.pdf"
     first = template_pdf(pages, path).read_bytes()
     assert first.startswith(b"%PDF")
     with pytest.raises(BadInput, match="exists already"):

@@ -10,6 +10,7 @@ from structlib.house.model import demo_house
 from structlib.house.plies import PLY_JOINTS, doubt
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
+from structlib.pages import verdict
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, in_use_notes, pieces
@@ -190,6 +191,7 @@ class BeamPage(Page):
             self.rows(result, withdrawn),
             self.notes(values, result),
             gates,
+            known=beam_evidence(result, result.checks),
         )
 
     def gates(self, values, result):
@@ -224,20 +226,14 @@ class BeamPage(Page):
         tuple of tuple of str
             Name, asked, can give, share, where and clause [-].
         """
-        rows = []
-        for check in _merged(result.checks):
-            share = (
-                "" if gates else show(check.share, "ratio") + (" governs" if check is result.governs else "")
-            )
-            given = "" if gates else show(check.given, check.dimension, self.system)
-            if not check.decides:
-                share = (share + " (for information)").strip()
+        rows, checks = [], _merged(result.checks)
+        for check in checks:
             rows.append(
                 (
                     check.name,
                     show(check.asked, check.dimension, self.system),
-                    given,
-                    share,
+                    "" if gates else show(check.given, check.dimension, self.system),
+                    "" if gates else verdict.share_text(check, checks),
                     f"{check.combination}; {check.clause.split(' (')[0]}",
                 )
             )
@@ -319,12 +315,9 @@ class BeamPage(Page):
                 notes.append(
                     "LVL values here are generic and recalled; enter those of the maker's evaluation report."
                 )
-        words = sorted({check.verified for check in result.checks} - {"seen"})
-        if words:
-            notes.append(
-                f"Design values of {member.material.name}: {member.material.source}, "
-                f"{member.material.verified}. Nothing here is better known than that."
-            )
+        notes.append(
+            f"Design values of {member.material.name}: {member.material.source}, {member.material.verified}."
+        )
         notes.append(CAUTION)
         return tuple(notes)
 
@@ -482,10 +475,31 @@ _ASKS = {
 
 
 def _title(result, gates):
-    if gates:
-        return "Stop and call first: only what is asked is shown"
-    check = result.governs
-    word = _ASKS[check.kind]
-    if check.share > 1.0:
-        return f"{word} asks {check.share:.2f} times what this beam can give"
-    return f"{word} governs: {show(check.share, 'ratio')} used"
+    def words(first):
+        word = _ASKS[first.kind]
+        if first.share > 1.0:
+            return f"{word} asks {first.share:.2f} times what this beam can give"
+        return f"{word} governs: {verdict.used(first.share)}"
+
+    return verdict.headline(_merged(result.checks), gates, words)
+
+
+def beam_evidence(result, checks):
+    """List what a page used of one checked beam, each with how well it is known.
+
+    Parameters
+    ----------
+    result : structlib.house.beam.BeamResult
+        The beam as checked [-].
+    checks : iterable of structlib.rules.check.Check
+        Those of its checks that the page shows [-].
+
+    Returns
+    -------
+    tuple of (str, str)
+        Checks, factors, load combinations, wood; and the loads, as entered [-].
+    """
+    combinations = ((f"loads {one.combination.name}", one.combination.verified) for one in result.demands)
+    material = result.member.material
+    loads = (("loads", verdict.ENTERED),)
+    return verdict.evidence(checks, *combinations, (material.name, material.verified), *loads)

@@ -337,7 +337,7 @@ def picture_html(shown):
         )
         + svg.svg_of(shown.scene)
         + table_html(shown.head, shown.rows)
-        + "".join(f'<p class="sl-note">{html.escape(note)}</p>' for note in shown.notes)
+        + "".join(f'<p class="sl-note">{html.escape(note)}</p>' for note in (*shown.notes, shown.evidence))
     )
 
 

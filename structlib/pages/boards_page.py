@@ -8,6 +8,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf
 from structlib.house.takedown import dressed_size
 from structlib.mechanics import formulas
+from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide
 from structlib.pictures.drawings.boards import Board, BoardsView, draw_boards
@@ -93,6 +94,7 @@ class BoardsPage(Page):
             ("", f"one {values['reference']}", "yours", "yours / reference"),
             self.rows(now),
             self.notes(values),
+            known=((f"E of {self.wood.name}", self.wood.verified), ("load", verdict.ENTERED)),
         )
 
     def rows(self, now):

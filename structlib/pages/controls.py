@@ -2,13 +2,14 @@
 
 import math
 from abc import ABC, abstractmethod
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from structlib.ground.reading import read
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.showing import show
 from structlib.house.inputs import check_one_number
+from structlib.pages.verdict import weakest
 
 
 @dataclass(frozen=True)
@@ -142,7 +143,8 @@ class Shown:
 
     ``rows`` are (what, value) or longer; ``head`` names the columns. ``gates`` are reasons to stop and call,
     which stand first on the page; ``questions`` are about what was entered, and withdraw the verdicts until
-    they are answered.
+    they are answered. ``known`` lists all that was used, each with how well it is known, as
+    `structlib.pages.verdict.evidence` gives it.
     """
 
     scene: Any
@@ -151,6 +153,12 @@ class Shown:
     notes: tuple[str, ...] = ()
     gates: tuple[str, ...] = ()
     questions: tuple[str, ...] = ()
+    known: tuple[tuple[str, str], ...] = field(kw_only=True)
+
+    @property
+    def evidence(self):
+        """The sentence on the weakest evidence of all that the page used."""
+        return weakest(self.known)
 
 
 class Page(ABC):

@@ -7,6 +7,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf
 from structlib.mechanics import formulas, jacking
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
+from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import pieces
@@ -109,12 +110,14 @@ class JackPage(Page):
     def compute(self, values, before=None, frame="page"):
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
+        wood = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))[3]
         return Shown(
             self.scene(values, now, ghost, frame),
             ("what is asked", "demand", "compare"),
             self.rows(values, now),
             self.notes(values, now),
             (GATE,),
+            known=((f"E of {wood.name}", wood.verified), ("load and sag", verdict.ENTERED)),
         )
 
     def rows(self, values, now):

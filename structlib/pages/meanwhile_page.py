@@ -8,6 +8,7 @@ from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.mechanics import formulas, shoring
 from structlib.mechanics.beams import solve
+from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.show import Table
@@ -135,12 +136,14 @@ class MeanwhilePage(Page):
     def compute(self, values, before=None, frame="page"):
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
+        wood = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))[3]
         return Shown(
             self.scene(values, now, before, ghost, frame),
             ("what is asked meanwhile", "demand", "compare"),
             self.rows(values, now),
             self.notes(values),
             self.gates(values, now),
+            known=((f"E of {wood.name}", wood.verified), ("loads", verdict.ENTERED)),
         )
 
     def gates(self, values, now):

@@ -6,10 +6,12 @@ from structlib.ground.lumber import materials
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.pages import old_wood_words as words
+from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide
 from structlib.pages.old_wood_case import beyond, work_out
 from structlib.pictures.drawings.old_wood import OldWoodView, draw_old_wood
+from structlib.rules.check import least_verified
 from structlib.rules.us import notches
 from structlib.rules.us.deflection import creep_factor, limit_divisor, long_term_deflection
 from structlib.rules.us.factors import total_limit, verified
@@ -113,7 +115,36 @@ class OldWoodPage(Page):
             self.rows(values, now, gates),
             self.notes(values, now),
             gates,
+            known=verdict.evidence(self.judged(values, now), ("loads", verdict.ENTERED)),
         )
+
+    def judged(self, values, now):
+        """Return every question of the page, each for the wood of which it asks most.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        now : structlib.pages.old_wood_case.OldWoodCase
+            The joist worked out [-].
+
+        Returns
+        -------
+        tuple of structlib.pages.verdict.Judged or structlib.rules.check.Check
+            The questions [-].
+        """
+        known = least_verified(one.verified for one in now.shares)
+        found = [
+            verdict.Judged(name, max(getattr(one, key) for one in now.shares), known)
+            for name, key in (("bending", "bending"), ("shear at the ends", "shear"), ("sag", "sag"))
+        ]
+        found += [verdict.Judged(one.name, max(one.shares), least_verified([known, "computed"])) for one in now.at_cut]
+        found += now.checks
+        years = _after_years(values, [one.live_sag for one in now.shares])
+        if years:
+            share = max(years) * total_limit()[0] / values["span"]
+            found.append(verdict.Judged("sag after years", share, "recalled", decides=False))
+        return tuple(found)
 
     def gates(self, values):
         """Return the reasons to stop and call an engineer before anything else.
@@ -225,15 +256,9 @@ class OldWoodPage(Page):
     def _years_row(self, values, live_sags, row):
         """Sag after years beside span/240, for information: the weight that stays makes the wood creep."""
         creep, divisor = creep_factor(wet=False), total_limit()[0]
-        whole = (values["dead"] + values["live"]) / values["live"]
-        if max(live_sags) * whole > values["span"]:
+        after = _after_years(values, live_sags)
+        if not after:
             return ("sag after years", "more than the span", "", "", "so much that no number holds")
-        after = [
-            long_term_deflection(
-                lasting=live * values["dead"] / values["live"], passing=live, creep_factor=creep
-            )
-            for live in live_sags
-        ]
         limit = values["span"] / divisor
         rule = f"{creep:g} x dead + live; span/{divisor:g}"
         told = row("sag after years", after, [limit], [one / limit for one in after], "small length", rule)
@@ -365,7 +390,7 @@ class OldWoodPage(Page):
         checks = () if gates else now.checks
         ranges, short = ((), ()) if gates else words.ranges(now.used)
         view = OldWoodView(
-            title=words.title(now, gates),
+            title=words.title(now, self.judged(values, now), gates),
             span=values["span"],
             span_text=show(values["span"], "length", system),
             depth=section.depth,
@@ -399,3 +424,17 @@ class OldWoodPage(Page):
             ),
         )
         return draw_old_wood(view, frame)
+
+
+def _after_years(values, live_sags):
+    """Sag after years for each sag under the live load, as the weight that stays makes the wood creep.
+
+    None where the sag is more than the span, so much that no number holds.
+    """
+    if max(live_sags) * (values["dead"] + values["live"]) / values["live"] > values["span"]:
+        return []
+    creep = creep_factor(wet=False)
+    lasting = values["dead"] / values["live"]
+    return [
+        long_term_deflection(lasting=live * lasting, passing=live, creep_factor=creep) for live in live_sags
+    ]

@@ -1,6 +1,7 @@
 """The words of the old-wood page: titles, reasons, ranges and sizes, ready to print."""
 
 from structlib.ground.showing import show
+from structlib.pages import verdict
 from structlib.pages.old_wood_case import beyond
 from structlib.pictures.drawings.old_wood import Cut, Reason
 from structlib.rules.us import notches
@@ -60,13 +61,15 @@ def ranges(used):
     )
 
 
-def title(case, gates):
+def title(case, judged, gates):
     """Say the message of the picture in one line.
 
     Parameters
     ----------
     case : structlib.pages.old_wood_case.OldWoodCase
         The joist worked out [-].
+    judged : tuple of structlib.pages.verdict.Judged or structlib.rules.check.Check
+        Every question of the page [-].
     gates : tuple of str
         Gates that withdraw the verdicts [-].
 
@@ -75,8 +78,10 @@ def title(case, gates):
     str
         The title [-].
     """
-    if gates:
-        return "Stop and call first: only what is asked is shown"
+    return verdict.headline(judged, gates, lambda first: _message(case))
+
+
+def _message(case):
     if case.refused:
         return "The code refuses this cut, whatever the wood"
     best, worst = case.used

@@ -12,12 +12,15 @@ from structlib.ground.units import ft, inch, kip, lb, plf
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.patterns import Envelope, solve_arrangements, span_loads, stretches
+from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.meanwhile_page import GATE as MEANWHILE
 from structlib.pages.past_post_tables import DUST, post_out_ratios, stretch_name, without_dust
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.past_post import PastPostView, PostBelow, draw_past_post
+from structlib.rules.check import least_verified
 from structlib.rules.us import bearing, bending, deflection, factors
 from structlib.rules.us.book import RULEBOOK
 from structlib.rules.us.uplift import CLAUSE, dead_that_counts, hold_down_demand
@@ -87,11 +90,17 @@ class _Row:
     dimension: str
     on: tuple | None
     where: str
+    verified: str
+    factors: tuple = ()
     refused: str = ""
 
     @property
+    def decides(self):
+        return self.given is not None
+
+    @property
     def share(self):
-        return None if self.given is None else self.asked / self.given
+        return 0.0 if self.given is None else self.asked / self.given
 
 
 class PastPostPage(Page):
@@ -205,7 +214,7 @@ class PastPostPage(Page):
                 if abs(asked.value) < 1.0:
                     continue
                 try:
-                    given, _ = bending.bending_value(
+                    given, used = bending.bending_value(
                         material,
                         width=section["width"],
                         depth=section["depth"],
@@ -217,7 +226,7 @@ class PastPostPage(Page):
                     )
                     given, refused = float(given), ""
                 except OutsideRule as error:
-                    given, refused = None, str(error)
+                    given, used, refused = None, (), str(error)
                 stress = formulas.bending_stress(moment=abs(asked.value), section_modulus=section["modulus"])
                 found.append(
                     _Row(
@@ -227,11 +236,13 @@ class PastPostPage(Page):
                         "stress",
                         self._full(state, asked.on),
                         f"{combination.name}; NDS 2018 3.3.1",
+                        least_verified([material.verified, combination.verified]),
+                        used,
                         refused,
                     )
                 )
             if found:
-                yield max(found, key=lambda row: (row.share or 0.0, row.asked))
+                yield max(found, key=lambda row: (row.share, row.asked))
         found = []
         for combination in combinations:
             asked = self._under(state, combination).shear
@@ -246,23 +257,24 @@ class PastPostPage(Page):
                     "stress",
                     self._full(state, asked.on),
                     f"{combination.name}; NDS 2018 3.4.2",
+                    least_verified([material.verified, combination.verified]),
                 )
             )
         yield max(found, key=lambda row: row.share)
         yield from self._sags(state, values)
 
     def _sags(self, state, values):
-        live_n, live_clause, _ = deflection.limit_divisor("floor")
-        all_n, all_clause, _ = factors.total_limit()
+        live_n, *live_rule = deflection.limit_divisor("floor")
+        all_n, *all_rule = factors.total_limit()
         parts = stretches(state.supports, state.length)
         spans = parts[:-1] if state.kind in _PAST else parts
         places = [("sag of a span", spans, 1)] + (
             [("sag of the tip", parts[-1:], 2)] if state.kind in _PAST else []
         )
         for name, stretch, times in places:
-            for load, envelope, divisor, clause in (
-                ("live load", state.live_only, live_n, live_clause),
-                ("all load", state.all_load, all_n, all_clause),
+            for load, envelope, divisor, (clause, known) in (
+                ("live load", state.live_only, live_n, live_rule),
+                ("all load", state.all_load, all_n, all_rule),
             ):
                 if load == "live load" and not state.groups:
                     continue
@@ -279,6 +291,8 @@ class PastPostPage(Page):
                     "small length",
                     asked.on,
                     f"{over}; {clause.split(' (')[0]}",
+                    # twice the overhang for the tip is from memory, as the notes say
+                    least_verified([known, state.material.verified, "recalled" if times == 2 else ""]),
                 )
 
     def _under(self, state, combination):
@@ -319,7 +333,25 @@ class PastPostPage(Page):
             self.rows(state, withdrawn),
             self.notes(values, state),
             gates,
+            known=self.known(state),
         )
+
+    def known(self, state):
+        """List all that the page used, each with how well it is known.
+
+        Parameters
+        ----------
+        state : object
+            What was worked out for the values [-].
+
+        Returns
+        -------
+        tuple of (str, str)
+            What, and how it is known [-].
+        """
+        material, (_, uplift) = state.material, dead_that_counts()
+        more = (material.name, material.verified), ("0.6 of the dead load", uplift), ("loads", verdict.ENTERED)
+        return verdict.evidence(state.checks, *more)
 
     def gates(self, values, state):
         """Return the reasons to stop and call an engineer before anything is chosen here.
@@ -336,7 +368,7 @@ class PastPostPage(Page):
         tuple of str
             One sentence a gate; empty when none [-].
         """
-        gates = [*comes_down(values)[0]]
+        gates = [*comes_down(values)[0], *([MEANWHILE] if state.kind == "out" else [])]
         lifting, most = _lifting(state)
         if lifting:
             thing, verb, what = (
@@ -427,14 +459,13 @@ class PastPostPage(Page):
                 f"live {_where(state, hogging.on)}",
             )
         )
-        governs = _governs(state)
         for row in state.checks:
             given = share = ""
             if row.given is None:
                 given = "refused"
             elif not gates:
                 given = say(row.given, row.dimension)
-                share = show(row.share, "ratio") + (" governs" if row is governs else "")
+                share = verdict.share_text(row, state.checks)
             rows.append(
                 (
                     row.name,
@@ -501,11 +532,6 @@ class PastPostPage(Page):
             notes.append(LONG_PIECES)
         if state.kind not in _PAST and values["post_dead"] + values["post_live"] > 0:
             notes.append("The post above stands on an overhang only; here it is left out.")
-        if state.material.verified != "seen":
-            notes.append(
-                f"Design values of {state.material.name}: {state.material.source}, {state.material.verified}. "
-                "Nothing here is better known than that."
-            )
         share, known = dead_that_counts()
         notes.append(f"The {share:g} of the dead load and the load combinations are those of ASCE 7-16, {known}.")
         notes.append(CAUTION)
@@ -628,11 +654,16 @@ class PastPostPage(Page):
             up_to = "" if len(lifting) == 1 else "up to "
             down = f"{up_to}{show(most, 'force', self.system)} must hold {what} down"
             return f"Stop and call first: {_listed(lifting)} {verb}, and {down}"
-        if gates:
-            return "Stop and call first: only what is asked is shown"
+        stop = verdict.STOP
         if state.kind == "out":
             moment, sag = post_out_ratios()
-            return f"Post out: {moment:.0f} times the moment, {sag:.1f} times the sag"
+            stop = f"Stop and call first: {moment:.0f} times the moment, {sag:.1f} times the sag"
+        unjudged = tuple(row.name for row in state.checks if row.given is None)
+        words = lambda first: self._pushes_most(state)  # noqa: E731
+        return verdict.headline(state.checks, gates, words, unjudged=unjudged, stop=stop)
+
+    def _pushes_most(self, state):
+        """The support that carries most, in words."""
         number = max(
             range(len(state.supports)),
             key=lambda n: state.all_load.greatest_reaction(n).value * (1 - 1e-9 * n),
@@ -694,11 +725,6 @@ def _lifting(state):
     return [letter for letter, down in downs.items() if down > DUST], max(downs.values())
 
 
-def _governs(state):
-    judged = [row for row in state.checks if row.given is not None]
-    return max(judged, key=lambda row: row.share)
-
-
 def _drawn(state, drawn):
     """Which arrangement the picture shows."""
     if drawn == "all":
@@ -706,7 +732,7 @@ def _drawn(state, drawn):
     if drawn == "lift":
         found = [state.all_load.least_reaction(number) for number in range(len(state.supports))]
         return min(found, key=lambda asked: asked.value).on
-    return _governs(state).on
+    return verdict.worst(state.checks).on
 
 
 def _round_up(value, unit):

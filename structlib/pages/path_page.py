@@ -1,5 +1,6 @@
 """Start here: one load followed from the ridge of an invented house to the soil."""
 
+from dataclasses import replace
 from functools import lru_cache
 
 from structlib.ground.showing import show
@@ -9,7 +10,8 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.model import demo_house
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
-from structlib.pages.beam_page import CAUTION
+from structlib.pages import verdict
+from structlib.pages.beam_page import CAUTION, beam_evidence
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled
 from structlib.pages.controls import Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
@@ -35,7 +37,9 @@ class PathPage(Page):
         self.system, self.rulebook = system, rulebook
         self.house = demo_house("alder_lane_cellar")
         self.down = take_down(self.house.levels)
-        self.soils = tuple((row["soil"], row["pressure_psf"]) for row in table_rows("us_soil_bearing"))
+        rows = table_rows("us_soil_bearing")
+        self.soils = tuple((row["soil"], row["pressure_psf"]) for row in rows)
+        self.soil_known = {row["soil"]: row["verified"] for row in rows}
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
@@ -83,7 +87,15 @@ class PathPage(Page):
         line = self.down.total.sum_for_equilibrium_only() + result.member.weight_per_length
         post = line * values["span"]  # a middle post holds half of the beam on either side
         pressure = dict(self.soils)[values["soil"]] * psf
-        return {"result": result, "line": line, "post": post, "pressure": pressure, "area": post / pressure}
+        check = replace(result.governs, name=f"main beam, {result.governs.name}")
+        return {
+            "result": result,
+            "check": check,
+            "line": line,
+            "post": post,
+            "pressure": pressure,
+            "area": post / pressure,
+        }
 
     def compute(self, values, before=None, frame="page"):
         now, gates = self.numbers(values), comes_down(values)[0]
@@ -96,10 +108,20 @@ class PathPage(Page):
             for share in self.down.shares
             if share.line.sum_for_equilibrium_only()
         ]
-        check = now["result"].governs
+        check = now["check"]
         rows += [
             ("main beam with its own weight", "", show(now["line"], "line load", self.system)),
-            *([] if gates else [(f"its share used ({check.name})", "", show(check.share, "ratio"))]),
+            *(
+                []
+                if gates
+                else [
+                    (
+                        f"its share used ({now['result'].governs.name})",
+                        "",
+                        verdict.share_text(check, (check,)),
+                    )
+                ]
+            ),
             ("middle post", "", show(now["post"], "force", self.system)),
             (
                 "soil under its footing",
@@ -113,8 +135,14 @@ class PathPage(Page):
             "The footing is only asked for here, not designed; soil values are presumptive (IRC Table R401.4.1).",
             f"The house is invented: {self.house.name}. {CAUTION}",
         )
-        scene = self.scene(values, now, frame)
-        return Shown(scene, ("station", "adds", "so far"), tuple(rows), notes, gates)
+        return Shown(
+            self.scene(values, now, frame),
+            ("station", "adds", "so far"),
+            tuple(rows),
+            notes,
+            gates,
+            known=(("soil", self.soil_known[values["soil"]]), *beam_evidence(now["result"], (now["check"],))),
+        )
 
     def scene(self, values, now, frame="page"):
         """Draw the house in section, with the path of the load.
@@ -148,9 +176,12 @@ class PathPage(Page):
             Station("soil", "soil must spread it over", _square(now["area"], system)),
         )
         gates = comes_down(values)[0]
-        title = f"The middle post brings {show(now['post'], 'force', system)} to the soil"
-        if gates:
-            title = "Stop and call first: more comes down than is followed here"
+        title = verdict.headline(
+            (now["check"],),
+            gates,
+            lambda first: f"The middle post brings {show(now['post'], 'force', system)} to the soil",
+            stop="Stop and call first: more comes down than is followed here",
+        )
         view = LoadPathView(
             title=titled(title, values, gates),
             stations=stations,

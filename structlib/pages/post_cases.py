@@ -12,7 +12,7 @@ from structlib.house.takedown import dressed_size
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages.show import Table
-from structlib.rules.check import Seat
+from structlib.rules.check import Seat, governing
 from structlib.rules.us import columns, footings, header_tables, steel_columns
 from structlib.rules.us.book import RULEBOOK
 from structlib.rules.us.fastening import beam_end_restraint, connection_demand, post_top_restraint
@@ -213,8 +213,7 @@ def off_the_middle(column, load):
     rows = []
     for distance in (0.0, 0.5 * inch, 1 * inch, 1.5 * inch):
         checks = columns.column_checks(column, [columns.ColumnDemand(_live(), load, distance)])
-        deciding = [check for check in checks if check.decides and check.kind != "slenderness"]
-        worst = max(deciding, key=lambda check: check.share)
+        worst = governing(checks)
         rows.append((show(distance, "section length"), show(worst.share, "ratio"), worst.name))
     across = _told(columns.column_checks, column, [columns.ColumnDemand(_live(), load, 1 * inch, "width")])
     if isinstance(across, str):
@@ -743,8 +742,8 @@ def stair_opening(*, joist_span=14 * ft, wide=10 * ft, long=3.5 * ft, dead=12 * 
     loads = f"{show(dead, 'area load')} dead, {show(live, 'area load')} live"
     told = (
         f"{around}; joists of 2x10 Hem-Fir No.2 over {show(joist_span, 'length')}; {loads}. "
-        "Header and trimmers weigh too; their weight is in. Not in: the stair that hangs on the header, a "
-        "wall or rail beside it."
+        "Header and trimmers weigh too; their weight is in. Their seats are 1 1/2 in, all of the code's least. "
+        "Not in: the stair that hangs on the header, a wall or rail beside it."
     )
     return Table(
         ("around the stair opening", ""),

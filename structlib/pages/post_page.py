@@ -15,7 +15,8 @@ from structlib.house.model import demo_house
 from structlib.house.takedown import dressed_size, take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages import post_words as words
-from structlib.pages.beam_page import CAUTION
+from structlib.pages import verdict
+from structlib.pages.beam_page import CAUTION, beam_evidence
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import IN_USE, in_use, in_use_notes, pieces, wood
@@ -60,7 +61,8 @@ class PostResult:
     """A beam end, the post under it and the pad: all that the page shows, before it is put into words.
 
     ``refused`` is the sentence of a column rule that does not cover the post; the checks then are those that
-    can still be asked. ``axial`` [N] belongs to ``combination``; ``checks`` run from the beam down.
+    can still be asked. ``axial`` [N] belongs to ``combination``. ``above`` is the check that governs the beam
+    above; ``least`` the code's least size, where the post stands free; ``pad`` what the code asks of the pad.
     """
 
     beam: object
@@ -68,26 +70,27 @@ class PostResult:
     axial: float
     combination: object
     greatest: float
+    above: object
     beam_seat: object
     post: tuple
+    least: object
     plate: object
+    soil_pressure: object
     pad: tuple
     soil: object
     refused: str
     unbent: str
 
     @property
-    def deciding(self):
-        """The checks of post, beam seat, plate and soil that decide [-]."""
-        found = [self.beam_seat, *self.post, self.plate, *self.pad[:1]]
-        found = [check for check in found if check is not None and check.decides]
-        # how slender a post is decides whether it is judged at all, and is no share of its load
-        return tuple(check for check in found if check.kind != "slenderness" or self.refused)
+    def checks(self):
+        """Every check of the page, from the beam down [-]."""
+        found = (self.above, self.beam_seat, *self.post, self.least, self.plate, self.soil_pressure, *self.pad)
+        return tuple(check for check in found if check is not None)
 
     @property
     def governs(self):
         """The deciding check with the greatest share [-]."""
-        return max(self.deciding, key=lambda check: check.share)
+        return verdict.worst(self.checks)
 
 
 class PostPage(Page):
@@ -226,17 +229,20 @@ class PostPage(Page):
             base=base,
             combination=greatest.combination.name,
         )
-        seat = _on_the_post(beam, column)
         return PostResult(
             beam,
             column,
             most.axial,
             most.combination,
             greatest.axial,
-            seat,
+            replace(beam.governs, name=f"beam above, {beam.governs.name}"),
+            replace(_on_the_post(beam, column), name="beam crushed on the post"),
             post,
+            columns.least_size_check(column) if values["held"] == "none" else None,
             plate,
-            pad,
+            replace(pad[0], name="soil under the pad"),
+            # the page makes the pad as thick as its reach asks, so that is no question here
+            tuple(one for one in pad if one.name in ("least reach", "least width")),
             soil,
             refused,
             unbent,
@@ -272,7 +278,25 @@ class PostPage(Page):
             self.rows(values, result, withdrawn),
             self.notes(values, result),
             gates,
+            known=self.known(result),
         )
+
+    def known(self, result):
+        """List all that the page used, each with how well it is known.
+
+        Parameters
+        ----------
+        result : PostResult
+            The post as checked [-].
+
+        Returns
+        -------
+        tuple of (str, str)
+            What, and how it is known [-].
+        """
+        soil, wood = result.soil, result.column.material
+        more = (f"soil, {soil.name}", soil.verified), (wood.name, wood.verified)
+        return (*more, *beam_evidence(result.beam, result.checks))
 
     def gates(self, values, result):
         """Return the reasons to stop and call an engineer before anything is chosen here.
@@ -324,10 +348,8 @@ class PostPage(Page):
                 "",
                 f"{result.combination.name}, own weight of beam and post in it",
             ),
-            self._row(
-                result.beam.governs, result, gates, f"beam above, {result.beam.governs.name}", info=True
-            ),
-            self._row(result.beam_seat, result, gates, "beam crushed on the post"),
+            self._row(result.above, result, gates),
+            self._row(result.beam_seat, result, gates),
         ]
         if result.refused:
             rows.append(("post", show(result.axial, "force", system), "", "not judged", result.refused))
@@ -342,13 +364,11 @@ class PostPage(Page):
                     result.unbent,
                 )
             )
-        if values["held"] == "none":
-            rows.append(self._row(columns.least_size_check(result.column), result, gates))
+        rows += [self._row(check, result, gates) for check in (result.least, result.plate) if check is not None]
         if result.plate is not None:
-            rows.append(self._row(result.plate, result, gates))
             asked = show(result.greatest, "force", system)
             rows.append(("solid blocks below that plate", asked, "", "", words.BLOCKS_WANTED))
-        rows.append(self._row(result.pad[0], result, gates, "soil under the pad"))
+        rows += [self._row(check, result, gates) for check in (result.soil_pressure, *result.pad)]
         rows += self._pad_rows(values, result, gates)
         if values["made"] != "solid" and not gates:
             rows.append(self._fewest(values, result))
@@ -364,22 +384,18 @@ class PostPage(Page):
         )
         return tuple(rows)
 
-    def _row(self, check, result, gates, name=None, info=False):
-        share = "" if gates else words.share(check.share)
-        if share and check is result.governs:
-            share += " governs"
-        if share and (info or not check.decides):
-            share += " (for information)"
+    def _row(self, check, result, gates):
+        share = "" if gates else verdict.share_text(check, result.checks)
         given = "" if gates else show(check.given, check.dimension, self.system)
         asked = (
-            words.share(check.asked)
+            verdict.used(check.asked).removesuffix(" used")
             if check.dimension == "ratio"
             else show(check.asked, check.dimension, self.system)
         )
         if gates and check.dimension == "ratio":
             asked = ""  # a sum of shares is a verdict, also where it stands under "asked"
         return (
-            name or check.name,
+            check.name,
             asked,
             given,
             share,
@@ -486,11 +502,9 @@ class PostPage(Page):
                 f"{show(push, 'force', self.system)} stand {show(off, 'small length', self.system)} off the "
                 "middle, along the beam and so across the post's width. That is not judged here: ask the engineer."
             )
-        known = {check.verified for check in (*result.post, *result.pad[:1])} | {column.material.verified}
         notes.append(
             f"Values of {column.material.name}: {column.material.source}, {column.material.verified}. "
-            + ("Rules for columns are recalled from NDS 2018; " if "recalled" in known else "")
-            + "soil values are presumed."
+            "Soil values are presumed."
         )
         notes.append(CAUTION)
         return tuple(notes)
@@ -542,7 +556,7 @@ class PostPage(Page):
             bows=words.bows(result, values),
             eccentricity=values["eccentricity"],
             load_text=show(result.axial, "force", system),
-            pressure_text=show(result.pad[0].asked, "area load", system),
+            pressure_text=show(result.soil_pressure.asked, "area load", system),
             marks=() if gates else words.marks(result),
             curves=() if gates else curves,
             load=result.axial,

@@ -4,6 +4,7 @@ from math import isfinite
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, kN, lb, m
+from structlib.pages import verdict
 from structlib.pictures.drawings.post import PostMark
 
 
@@ -45,22 +46,6 @@ def blocks_asked(values, gates):
     if gates or values["plate"] == "steel" or values["blocks"] != "unknown":
         return ""
     return "; blocks below: not looked yet"
-
-
-def share(share):
-    """Write a share; a post that bows out has none.
-
-    Parameters
-    ----------
-    share : float
-        The share [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
-    return show(share, "ratio") if isfinite(share) else "bows out"
 
 
 def bows(result, values):
@@ -106,26 +91,35 @@ def marks(result):
         Marks [-].
     """
     worst = {}
-    for check in result.deciding:
-        if check is result.beam_seat:
-            place, word = "top", "seat"
-        elif check is result.plate:
-            place, word = "plate", "plate"
-        elif check is result.pad[0]:
-            place, word = "soil", "soil"
-        elif check.name == "end grain":
-            place, word = "plate", "end grain"
-        else:
-            place, word = "middle", "post"
-        if place not in worst or check.share > worst[place][0].share:
+    for check in result.checks:
+        place, word = _place(check, result)
+        if check.decides and (place not in worst or check.share > worst[place][0].share):
             worst[place] = (check, word)
     marks = []
     for place, (check, word) in worst.items():
-        told = "too slender" if result.refused and place == "middle" else f"{word} {share(check.share)}"
+        share = verdict.used(check.share).removesuffix(" used")
+        told = "too slender" if result.refused and place == "middle" else f"{word} {share}"
         # a post that cannot be judged is the message, whatever the other checks say
         first = place == "middle" if result.refused else check is result.governs
         marks.append(PostMark(place, told, first))
     return tuple(marks)
+
+
+def _place(check, result):
+    """Where a check is marked in the picture, and the word for it there."""
+    if check is result.above:
+        return "top", "beam"
+    if check is result.beam_seat:
+        return "top", "seat"
+    if check is result.plate:
+        return "plate", "plate"
+    if check is result.soil_pressure:
+        return "soil", "soil"
+    if check in result.pad:
+        return "soil", "pad"
+    if check.name == "end grain":
+        return "plate", "end grain"
+    return "middle", {"slenderness": "slender", "size": "size"}.get(check.kind, "post")
 
 
 def named(column):
@@ -191,27 +185,40 @@ def title(result, gates, system):
     str
         Text [-].
     """
-    if gates:
-        return "Stop and call first: only what is asked is shown"
-    column, check = result.column, result.governs
+    unjudged = ("load off the middle",) if result.unbent else ()
+    words = lambda first: _message(result, first, system)  # noqa: E731
+    return verdict.headline(result.checks, gates, words, unjudged=unjudged)
+
+
+def _message(result, check, system):
+    """What the picture says of the check that governs."""
+    column = result.column
     name, one = named(column), column.plies == 1
     height, load = show(column.height, "length", system), show(result.axial, "force", system)
+    used = verdict.used(check.share)
     if result.refused:
-        return f"{name} at {height}: too slender to be judged, for any load"
-    used = share(check.share)
-    if check is result.beam_seat:
-        return f"The seat governs, not the post: {used} used"
-    if check is result.plate:
-        return f"The plate governs, not the post: {used} used"
-    if check is result.pad[0]:
-        return f"The soil governs, not the post: {used} used"
+        word = {"size": "least size", "slenderness": "slenderness"}.get(check.kind, check.name)
+        return f"{name} at {height}: too slender to be judged; {word} {used}"
+    for part, word in (
+        (result.above, f"The beam above governs, not the post: {check.name.removeprefix('beam above, ')}"),
+        (result.beam_seat, "The seat governs, not the post:"),
+        (result.plate, "The plate governs, not the post:"),
+        (result.soil_pressure, "The soil governs, not the post:"),
+        (result.least, "A post that stands free has a least size:"),
+    ):
+        if check is part:
+            return f"{word} {used}"
+    if check in result.pad:
+        return f"The pad's {check.name} governs: {used}"
+    if check.kind == "slenderness":
+        return f"How slender it is governs, whatever the load: {used}"
     if not isfinite(check.share):
         return f"{name} bow{'s' if one else ''} out under {load} off the middle"
     if check.share > 1:
         verb = "is" if one else "are"
         gives = "it gives" if one else "they give"
         return f"{name} {verb} asked {check.share:.2f} times what {gives}"
-    return f"{name} carr{'ies' if one else 'y'} {load} at {height}: {used} used"
+    return f"{name} carr{'ies' if one else 'y'} {load} at {height}: {used}"
 
 
 def note(values, result, gates=()):

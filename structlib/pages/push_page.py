@@ -7,6 +7,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, kip, lb, plf
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
+from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.show import Table
@@ -90,11 +91,13 @@ class PushPage(Page):
     def compute(self, values, before=None, frame="page"):
         solution = self.solved(tuple(values.items()))
         ghost = self.solved(tuple(before.items())) if before else None
+        wood = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))[3]
         return Shown(
             self.scene(values, solution, ghost, frame),
             ("", "most", "where, from the left end"),
             self.rows(solution),
             self.notes(values, solution),
+            known=((f"E of {wood.name}", wood.verified), ("loads", verdict.ENTERED)),
         )
 
     def rows(self, solution):

@@ -55,18 +55,19 @@ def nails_row(cases, *, tie_wood, tie_width):
 
     Returns
     -------
-    tuple of str
-        What, asked, can give, share, loads and rule [-].
+    tuple of (tuple of str, str)
+        What, asked, can give, share, loads and rule; and how well the count is known, empty without one [-].
     """
     values, name = cases[0]["values"], f"{_NAIL} nails, each joint of the tie"
     try:
         found = [worked_out(case, tie_wood=tie_wood, tie_width=tie_width) for case in cases]
     except OutsideRule as refused:
-        return (name, "no count", "", "", str(refused))
+        return (name, "no count", "", "", str(refused)), ""
     most = max(found, key=lambda one: one.nails)
     alone = f"by calculation alone {most.nails} (NDS 2018 12.3; {most.verified})"
     if values["snow"] and not values["ground"]:
-        return (name, "no count", "", "", f"type the ground snow, by which the code's table goes; {alone}")
+        told = f"type the ground snow, by which the code's table goes; {alone}"
+        return (name, "no count", "", "", told), most.verified
     try:
         cell = roof_ties.heel_table_nails(
             rise=values["rise"],
@@ -77,5 +78,5 @@ def nails_row(cases, *, tie_wood, tie_width):
         )
         count = roof_ties.heel_count(cell, most, height_fraction=cases[0]["height"])
     except OutsideRule as refused:
-        return (name, "no count", "", "", f"{refused}; {alone}")
-    return (name, str(count.nails), "", "", count.words)
+        return (name, "no count", "", "", f"{refused}; {alone}"), most.verified
+    return (name, str(count.nails), "", "", count.words), count.verified

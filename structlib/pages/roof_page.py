@@ -15,12 +15,12 @@ from structlib.mechanics import frames, frames_along, frames_uneven
 from structlib.mechanics.beams import LineLoad
 from structlib.mechanics.plane_frame import solve_frame
 from structlib.mechanics.rafter_pair import rafter_pair
-from structlib.pages import roof_joint, roof_one_side, roof_snow
+from structlib.pages import roof_joint, roof_one_side, roof_snow, verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
-from structlib.rules.check import BeamUse, Check, Seat, governing, least_verified
+from structlib.rules.check import BeamUse, Check, Seat, least_verified
 from structlib.rules.us import combined, deflection, roof_ties
 from structlib.rules.us.book import RULEBOOK
 
@@ -130,7 +130,7 @@ class RoofPage(Page):
         even = self._checks(now)
         now["side"], now["no_side"] = self._one_side(now)
         now["checks"] = (*even, *(now["side"]["checks"] if now["side"] else ()))
-        now["governs"] = governing(now["checks"]) if any(c.decides for c in now["checks"]) else None
+        now["governs"] = verdict.worst(now["checks"])
         return now
 
     def _one_side(self, now):
@@ -286,7 +286,36 @@ class RoofPage(Page):
             self.notes(now),
             gates,
             questions,
+            known=self.known(now),
         )
+
+    def known(self, now):
+        """List all that the page used, each with how well it is known.
+
+        Parameters
+        ----------
+        now : dict
+            What `numbers` worked out [any].
+
+        Returns
+        -------
+        tuple of (str, str)
+            What, and how it is known [-].
+        """
+        woods = [now["chosen"].material, now["rafter"].material]
+        more = []
+        if now["holds"] in ("tie", "raised tie"):
+            woods.append(find_material(*_OTHER, "2x6"))
+            known = _nails(now)[1] if now["area_load"] > 0 and not self.gates(now) else ""
+            more += [("nails of the tie's joint", known)] if known else []
+        if now["holds"] == "raised tie" and not self.gates(now):
+            code = roof_ties.raised_tie_adjustment(height_fraction=now["height"])
+            more.append(("the code's factors of a raised tie", code.verified))
+        more += [(one.name, one.verified) for one in woods]
+        more += [(f"loads {one.name}", one.verified) for one, _ in now["areas"]]
+        if now["side"] is not None:
+            more.append(("snow on one side", now["side"]["blown"].verified))
+        return verdict.evidence(now["checks"], *more, ("loads", verdict.ENTERED))
 
     def rows(self, now, gates=()):
         """Return what is asked and what can be given, as rows of text.
@@ -344,10 +373,9 @@ class RoofPage(Page):
             rows.append(asked("eaves part by", say(_spread(now), "small length"), _spread_from(now)))
         rows += self._one_side_rows(now)
         for check in now["checks"]:
-            first = check is now["governs"] and not now["left_out"]
-            told = show(check.share, "ratio") + (" governs" if first else "")
-            if not check.decides:
-                told = show(check.share, "ratio") + " (for information)"
+            told = verdict.share_text(check, now["checks"])
+            if now["left_out"]:
+                told = told.removesuffix(" governs")  # what has no answer might
             rows.append(
                 (
                     check.name,
@@ -394,8 +422,7 @@ class RoofPage(Page):
             return []
         rows = []
         if not gates and now["area_load"] > 0:
-            cases = [case for case in (now, now["side"]) if case is not None]
-            rows.append(roof_joint.nails_row(cases, tie_wood=_OTHER, tie_width=_TIE[0]))
+            rows.append(_nails(now)[0])
         if now["holds"] == "raised tie" and not gates:
             code = roof_ties.raised_tie_adjustment(height_fraction=now["height"])
             rows += [
@@ -465,9 +492,6 @@ class RoofPage(Page):
                 "The tie is a 2x6 of Douglas Fir-Larch No.2, checked for its pull alone. A ceiling on it bends it "
                 "too, and a lap in it passes the whole pull on. Slip of its joints is left out of the spread."
             )
-        if now["checks"]:
-            known = least_verified(check.verified for check in now["checks"])
-            notes.append(f"The least well known of these numbers is {known}. Look it up before it counts.")
         if now["side"] is not None:
             blown = now["side"]["blown"]
             notes.append(
@@ -852,6 +876,12 @@ def _where(now):
 _SHORT = {"bending": "bending", "shear": "shear", "sag": "sag"}
 
 
+def _nails(now):
+    """The row of the tie's joint, and how well its count is known."""
+    cases = [case for case in (now, now["side"]) if case is not None]
+    return roof_joint.nails_row(cases, tie_wood=_OTHER, tie_width=_TIE[0])
+
+
 def _short(check):
     return _SHORT.get(check.kind, check.name)
 
@@ -932,17 +962,21 @@ def _note(now, system):
 
 
 def _title(now, gates, system):
-    if gates:
-        return "Stop and call first: only what is asked is shown"
-    if now["question"]:
+    stop = verdict.STOP
+    if now["question"] and not gates:
         roof, ground = (show(now["values"][key], "area load", system) for key in ("snow", "ground"))
-        return f"Which snow is right: {roof} on the roof, or {ground} on the ground?"
-    first = now["governs"]
+        stop = f"Which snow is right: {roof} on the roof, or {ground} on the ground?"
+    unjudged = tuple(name for name, _ in now["left_out"])
+    words = lambda first: _message(now, first, system)  # noqa: E731
+    return verdict.headline(now["checks"], gates or now["question"], words, unjudged=unjudged, stop=stop)
+
+
+def _message(now, first, system):
     if now["left_out"]:
-        return "A rule does not cover these rafters: see the notes"
+        return "A rule does not cover these rafters"
     if first is None:
         return "Nothing weighs on this roof, so nothing pushes"
-    used, holds = f"{show(first.share, 'ratio')} used", now["values"]["holds"]
+    used, holds = verdict.used(first.share), now["values"]["holds"]
     if first.name.endswith(roof_one_side.MARK):
         return _one_side_title(now["side"], first, used, system)
     pull = show(now["pull"], "force", system)

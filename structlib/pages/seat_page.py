@@ -1,5 +1,6 @@
 """What does it sit on? One end of a beam: which face is crushed first, and how long its seat must be."""
 
+from dataclasses import replace
 from functools import lru_cache
 
 from structlib.ground.lumber import find_material
@@ -9,12 +10,13 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.model import demo_house
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
-from structlib.pages.beam_page import CAUTION, SEAT_NOT_KNOWN
+from structlib.pages import verdict
+from structlib.pages.beam_page import CAUTION, SEAT_NOT_KNOWN, beam_evidence
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.woods import UNKNOWN, WOODS, pieces
 from structlib.pictures.drawings.seat import STUD, Face, PreviousSeat, SeatView, draw_seat
-from structlib.rules.check import Seat, least_verified
+from structlib.rules.check import Seat
 from structlib.rules.us import bearing, seats
 from structlib.rules.us.book import RULEBOOK
 
@@ -119,6 +121,7 @@ class SeatPage(Page):
             "beam": on_beam,
             "plate": on_plate,
             "least": result.check("seat length, left"),
+            "whole": replace(result.governs, name=f"the whole beam, {result.governs.name}", decides=False),
             "needed": tuple(needed),
             "jacks": seats.jack_studs(reaction=reaction, width=width, bearing_value=on_beam.given),
         }
@@ -134,6 +137,7 @@ class SeatPage(Page):
             self.rows(now, withdrawn),
             self.notes(now),
             gates,
+            known=beam_evidence(now["result"], checks_of(now)),
         )
 
     def rows(self, now, gates=()):
@@ -151,13 +155,13 @@ class SeatPage(Page):
         tuple of tuple of str
             What, asked, can give, share, loads and rule [-].
         """
-        system, first = self.system, governs(now)
+        system, checks = self.system, checks_of(now)
         member = now["result"].member
 
         def judged(name, check):
             if check is None:
                 return []
-            told = show(check.share, "ratio") + (" governs" if check is first else "")
+            told = verdict.share_text(check, checks)
             return [
                 (
                     name,
@@ -193,6 +197,7 @@ class SeatPage(Page):
                 "1 at a beam's end: no wood beyond it to help; NDS 2018 3.10.4",
             ),
             *judged("least seat of the code here", now["least"]),
+            *judged(now["whole"].name, now["whole"]),
             *(
                 ()
                 if gates
@@ -223,7 +228,8 @@ class SeatPage(Page):
         """
         wood = now["result"].member.material
         notes = [
-            "Only the seat is looked at here. Bending, shear and sag of this beam are in notebook 04.",
+            "Only the seat is judged here. Of the whole beam the row for information shows the check that "
+            "governs; all of them are in notebook 04.",
             f"Design values of {wood.name}: {wood.source}, {wood.verified}.",
         ]
         if now["plate"] is not None:
@@ -235,11 +241,6 @@ class SeatPage(Page):
             )
         if wood.kind == "lvl":
             notes.append("LVL values here are generic; enter those of the maker's evaluation report.")
-        known = least_verified(
-            [check.verified for check in (now["beam"], now["plate"], now["least"]) if check is not None]
-        )
-        if known != "seen":
-            notes.append(f"The least well known of these numbers is {known}. Look it up before it counts.")
         notes.append(CAUTION)
         return tuple(notes)
 
@@ -318,8 +319,24 @@ def governs(now):
     structlib.rules.check.Check
         Crushing the beam, crushing the plate, or the code's least seat [-].
     """
-    checks = [check for check in (now["plate"], now["beam"], now["least"]) if check is not None]
-    return max(checks, key=lambda check: check.share)
+    return verdict.worst(checks_of(now))
+
+
+def checks_of(now):
+    """Return every check of the page: those of the seat, and the one that governs the beam, for information.
+
+    Parameters
+    ----------
+    now : dict
+        What `SeatPage.numbers` worked out [any].
+
+    Returns
+    -------
+    tuple of structlib.rules.check.Check
+        The checks [-].
+    """
+    found = (now["plate"], now["beam"], now["least"], now["whole"])
+    return tuple(check for check in found if check is not None)
 
 
 def _area_factor(now):
@@ -341,18 +358,19 @@ def _ghost(now):
 
 
 def _title(now, gates, system):
-    if gates:
-        return "Stop and call first: only what is asked is shown"
-    first = governs(now)
-    share = show(first.share, "ratio")
+    return verdict.headline(checks_of(now), gates, lambda first: _message(now, first, system))
+
+
+def _message(now, first, system):
+    used = verdict.used(first.share)
     if first is now["least"]:
         if first.share > 1 + 1e-9:
             least = show(first.asked, "section length", system)
-            return f"Too short: the code asks for {least} of seat, whatever the load"
-        return f"The code's least seat governs: {share} used"
+            return f"Too short: the code asks for {least} of seat, whatever the load; {used}"
+        return f"The code's least seat governs: {used}"
     word = "The beam" if first is now["beam"] else "The plate"
     if _alike(now):
-        return f"Beam and plate are used alike: {share}"
+        return f"Beam and plate are used alike: both {used}"
     if first.share > 1 + 1e-9:
         return f"{word} is asked {first.share:.2f} times what it gives"
-    return f"{word} would be crushed first: {share} used"
+    return f"{word} would be crushed first: {used}"

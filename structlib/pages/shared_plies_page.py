@@ -5,7 +5,6 @@ from functools import lru_cache
 
 import numpy
 
-from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, ksi, plf, psi
 from structlib.house.alternatives import FLITCH_FROM_THE_SIDE
@@ -20,39 +19,23 @@ from structlib.mechanics.composite import (
     own_stress,
     partly_joined_stiffness,
     partly_joined_stress,
-    seam_flow,
     seam_force,
     shares_by_stiffness,
     stack,
     stepped_stiffness,
 )
+from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
-from structlib.pages.connection_tables import pattern_words
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.shared_plies_checks import Question, nail_across, questions
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.shared_plies import Piece, SharedPliesView, draw_shared_plies
-from structlib.rules.us.bending import bending_value
-from structlib.rules.us.deflection import creep_factor, limit_divisor
-from structlib.rules.us.dowels import adjusted_value, lateral_value, nail, wood_piece
-from structlib.rules.us.factors import verified
-from structlib.rules.us.fastening import nothing_passes, spacing_in_practice
-from structlib.rules.us.flitch import (
-    Flitch,
-    bolt_through_plate,
-    creep_growth,
-    end_bolt_shear,
-    flitch_bolts,
-    hole_line,
-    hole_loss,
-    plate_check,
-    plate_hole_loss,
-)
-from structlib.rules.us.nailing_patterns import usual_pattern
-from structlib.rules.us.steel_sections import steel_factor
+from structlib.rules.us.dowels import nail
+from structlib.rules.us.flitch import Flitch
+from structlib.rules.us.steel_sections import steel_factor, steel_known
 
 #: Distance between the two groups of fasteners at each end of a partial sister.
 GROUP_ARM = 16 * inch
-_BOLT = 0.5 * inch
 
 ARRANGEMENTS = (
     ("a sister, full length", "sister"),
@@ -108,6 +91,7 @@ class UnlikePliesPage(Page):
     def __init__(self, system="us"):
         self.system = system
         self.case = lru_cache(maxsize=64)(self._case)
+        self.asked = lru_cache(maxsize=64)(self._asked)
 
     def controls(self, values):
         partner = values.get("partner", "lvl 2.0")
@@ -223,17 +207,46 @@ class UnlikePliesPage(Page):
             slip=end_slip(gap=gap, end_slope=shape["end_slope"], joined=joined),
         )
 
+    def _asked(self, items):
+        return tuple(questions(dict(items), self.case(items), self.system))
+
     def compute(self, values, before=None, frame="page"):
         case = self.case(tuple(values.items()))
         ghost = self.case(tuple(before.items())) if before else None
         gates = self.gates(values, case)
         return Shown(
-            self.scene(values, case, ghost, frame),
+            self.scene(values, case, ghost, frame, gates),
             ("check", "asked", "can give", "share", "rule"),
             self.rows(values, case, gates),
             self.notes(values, case),
             gates,
+            known=self.known(values, case),
         )
+
+    def known(self, values, case):
+        """List all that the page used, each with how well it is known.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+        case : Case
+            What the values come to [-].
+
+        Returns
+        -------
+        tuple of (str, str)
+            What, and how it is known [-].
+        """
+        more = [(case.old[3].name, case.old[3].verified), ("load", verdict.ENTERED)]
+        if case.new is not None:
+            more.append((case.new[3].name, case.new[3].verified))
+        if case.kind == "flitch":
+            more.append(("E of steel", steel_known("modulus")))
+        else:
+            one = nail("16d common") if case.kind == "stack" else nail_across(case)[1]
+            more.append(("a 16d common nail", one.verified))
+        return verdict.evidence(self.checks(values), *more)
 
     def gates(self, values, case):
         """Return the reasons to stop and call an engineer before anything is chosen here.
@@ -282,175 +295,31 @@ class UnlikePliesPage(Page):
         tuple of tuple of str
             Question, asked, can give, share, rule [-].
         """
-        wood_lost, plate_lost = _holes_take(case)
-        at_hole = ", at a bolt hole" if wood_lost else ""
-        rows = [
-            self._bending_row(f"bending, old plies{at_hole}", case, 0, case.old, case.plies, gates, wood_lost)
-        ]
-        if case.kind == "flitch":
-            check = plate_check(case.flitch, moment=case.moment)
-            # the page's wood may have an odd number of plies; the stress is that of the page's own pieces
-            edge = max(abs(one) for one in case.stresses[1]) / (1 - plate_lost)
-            rule = f"{check.clause}, recalled"
-            rows.append(self._row(f"bending, plate{at_hole}", edge, check.given, "stress", rule, gates))
-            if at_hole:
-                grown = edge * creep_growth(case.flitch, creep_factor=creep_factor(wet=False))
-                rows.append(
-                    self._row(
-                        "the plate, if all the load stays for years",
-                        grown,
-                        check.given,
-                        "stress",
-                        f"E of the wood over {creep_factor(wet=False):g}, NDS 2018 3.5.2, {verified('creep_dry')}",
-                        gates,
-                    )
-                )
-        else:
-            rows.append(self._bending_row("bending, new piece", case, 1, case.new, 1, gates))
-        if case.kind == "partial":
-            stress = own_stress(case.parts[0], moment=case.cut_moment, stiffness=case.alone)
-            rows.append(
-                self._row(
-                    "old plies, past the sister's end",
-                    stress,
-                    _bending_given(case.old, case.plies),
-                    "stress",
-                    "NDS 2018 3.3",
-                    gates,
-                )
-            )
-            # a short sister has no room for the usual arm
-            arm = case.groups[1] - case.helped[0]
-            for name, force in zip(("outer", "inner"), case.group_forces):
-                word = "lifts the sister" if force > 0 else "pushes it down"
-                rows.append(
-                    (
-                        f"{name} fastener group, each end",
-                        show(abs(force), "force", self.system),
-                        "",
-                        "",
-                        f"{word}; groups {show(arm, 'section length', self.system)} apart; statics",
-                    )
-                )
-            new = case.new[3]
-            known = "" if new.verified == "seen" else f", {new.verified}"
-            rows.append(
-                self._row(
-                    "shear in the sister between the end groups",
-                    formulas.rectangle_shear_stress(
-                        shear=abs(case.group_forces[0]), width=case.new[1], depth=case.new[0]
-                    ),
-                    new.shear,
-                    "stress",
-                    f"the outer group's force; NDS 2018 3.4.2{known}",
-                    gates,
-                )
-            )
-        sag, limit = max(case.sag), values["span"] / limit_divisor("floor")[0]
-        rows.append(self._row("sag", sag, limit, "small length", "IRC R301.7, floor, live load", gates))
-        ratio = case.stiffness / case.alone
-        rows.append(
-            (
-                "stiffness, times the old plies",
-                f"{ratio:.2f} x",
-                "",
-                "",
-                "the sum of E I; more where a seam is joined",
-            )
-        )
-        rows += self._joint_rows(values, case, gates)
-        return tuple(rows)
+        items, checks = self.asked(tuple(values.items())), self.checks(values)
+        return tuple(self._row(one, checks, gates) if isinstance(one, Question) else one for one in items)
 
-    def _row(self, name, asked, given, dimension, rule, gates):
-        told = lambda value: show(value, dimension, self.system)  # noqa: E731
+    def checks(self, values):
+        """Return every question of the page that has a limit, as `structlib.pages.verdict` takes it.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        tuple of structlib.pages.shared_plies_checks.Question
+            The questions [-].
+        """
+        return tuple(one for one in self.asked(tuple(values.items())) if isinstance(one, Question))
+
+    def _row(self, one, checks, gates):
+        told = lambda value: show(value, one.dimension, self.system)  # noqa: E731
+        if one.given is None:
+            return (one.name, "", "", "refused", one.rule)
         if gates:
-            return (name, told(asked), "", "", rule)
-        return (name, told(asked), told(given), show(asked / given, "ratio"), rule)
-
-    def _bending_row(self, name, case, number, piece, plies, gates, lost=0.0):
-        asked = max(abs(edge) for edge in case.stresses[number]) / (1 - lost)
-        known = "" if piece[3].verified == "seen" else f", {piece[3].verified}"
-        return self._row(name, asked, _bending_given(piece, plies), "stress", f"NDS 2018 3.3{known}", gates)
-
-    def _joint_rows(self, values, case, gates):
-        system, load = self.system, values["load"]
-        if case.kind == "stack":
-            top_first = (case.parts[1], case.parts[0])
-            flow = seam_flow(top_first, above=1, shear=case.shear)
-            one = _nail_along()
-            return (
-                (
-                    "slip at each end",
-                    show(case.slip, "small length", system, 3 if system == "us" else 2),
-                    "",
-                    "",
-                    "from the slope at the end",
-                ),
-                (
-                    "force along the seam, if nothing slipped",
-                    show(flow, "line load", system),
-                    "",
-                    "",
-                    f"V Q / I at the ends: {flow / one * ft:.0f} 16d common nails in each foot, and they "
-                    f"give way",
-                ),
-            )
-        if case.kind == "flitch":
-            return self._bolt_rows(values, case, gates)
-        crossing = load * _crossing(case, values["lands"])
-        return (
-            (
-                "load to pass between the pieces",
-                show(crossing, "line load", system),
-                "",
-                "",
-                _nails_told(crossing, load, case, system),
-            ),
-        )
-
-    def _bolt_rows(self, values, case, gates):
-        system, beam = self.system, case.flitch
-        if case.plies % 2:
-            return (("bolts", "", "", "", "worked out for 2 or 4 plies, half on each side of the plate"),)
-        diameter = _BOLT
-        try:
-            value, found, _ = bolt_through_plate(beam, bolt_diameter=diameter)
-            bolts = flitch_bolts(
-                beam,
-                length=values["span"],
-                line_load=values["load"],
-                reaction=case.shear,
-                bolt_diameter=diameter,
-            )
-            past, counts = end_bolt_shear(beam, bolts, shear_value=beam.wood.shear)
-        except OutsideRule as refusal:
-            return (("bolts, 1/2 in", "", "", "refused", str(refusal)),)
-        return (
-            (
-                "load into the plate along the beam",
-                show(bolts.line_load, "line load", system),
-                "" if gates else show(value / bolts.spacing, "line load", system),
-                "" if gates else show(bolts.line_load * bolts.spacing / value, "ratio"),
-                f"1/2 in bolts every {show(bolts.spacing, 'section length', system)}, mode {found.mode}; "
-                f"NDS 2018 12.3, {found.verified}",
-            ),
-            (
-                "load out of the plate at each end",
-                show(bolts.reaction, "force", system),
-                "" if gates else show(bolts.end_bolts * value, "force", system),
-                "" if gates else show(bolts.reaction / (bolts.end_bolts * value), "ratio"),
-                f"{bolts.end_bolts} bolts in each end group, or the plate stands on a steel seat",
-            ),
-            self._row(
-                "shear at the end bolts, plate not on a seat",
-                case.shear,
-                past,
-                "force",
-                f"only the {show(counts, 'section length', system)} below the highest bolt count; "
-                "NDS 2018 3.4.3.3, recalled",
-                gates,
-            ),
-        )
+            return (one.name, told(one.asked), "", "", one.rule)
+        return (one.name, told(one.asked), told(one.given), verdict.share_text(one, checks), one.rule)
 
     def notes(self, values, case):
         """Return what must be said below the numbers.
@@ -503,7 +372,7 @@ class UnlikePliesPage(Page):
 
     # ---- picture -------------------------------------------------------------------------------------------
 
-    def scene(self, values, case, ghost, frame="page"):
+    def scene(self, values, case, ghost, frame="page", gates=()):
         """Draw the section, the stresses, the shares and the sag.
 
         Parameters
@@ -516,6 +385,8 @@ class UnlikePliesPage(Page):
             The same before the last change [-].
         frame : str
             Shape of the picture: 'page', 'wide' or 'tall' [-].
+        gates : tuple of str
+            Gates that withdraw the verdicts [-].
 
         Returns
         -------
@@ -528,7 +399,7 @@ class UnlikePliesPage(Page):
         full.append(_full(_FULL_STEEL, case.stresses[1:]) if steel else full[0])
         told = [show(one, "stress", system) for one in full]
         view = SharedPliesView(
-            title=_title(case),
+            title=self._title(values, case, gates),
             pieces=_drawn(case, full, system),
             shares=tuple((_share_text(name, share, case), share) for name, share in case.shares),
             span=values["span"],
@@ -550,6 +421,15 @@ class UnlikePliesPage(Page):
             previous_share=None if ghost is None or ghost.kind != case.kind else ghost.shares[0][1],
         )
         return draw_shared_plies(view, frame)
+
+
+    def _title(self, values, case, gates):
+        """What the picture teaches, and the check that governs; where a gate stands, the first alone."""
+        if gates:
+            return f"Stop and call first. {_message(case)}"
+        checks = self.checks(values)
+        unjudged = tuple(one.name for one in checks if one.given is None)
+        return verdict.headline(checks, (), lambda first: _message(case), unjudged=unjudged)
 
 
 # ---- parts of the page -------------------------------------------------------------------------------------
@@ -581,81 +461,6 @@ def _shape(span, load, stiffness, slides=None):
         "sag": tuple(float(value) for value in solution.deflection(x)),
         "end_slope": abs(float(bent.slope(0.0))),
     }
-
-
-def _holes_take(case):
-    """What a 1/2 in bolt hole takes off the bending strength of wood and plate; nothing where none is laid
-    out."""
-    if case.kind != "flitch" or case.plies % 2:
-        return 0.0, 0.0
-    try:
-        hole = dict(edge_distance=hole_line(case.flitch, bolt_diameter=_BOLT), bolt_diameter=_BOLT)
-    except OutsideRule:
-        return 0.0, 0.0
-    return hole_loss(case.flitch, **hole), plate_hole_loss(case.flitch, **hole)
-
-
-def _bending_given(piece, plies):
-    """The bending value of like plies under floor load, held sideways all along; not as repeated members."""
-    depth, ply_width, _, material = piece
-    value, _ = bending_value(
-        material,
-        width=plies * ply_width,
-        depth=depth,
-        plies=plies,
-        ply_width=ply_width,
-        unbraced_length=0.0,
-        time_factor=1.0,
-        sharing_members=1,
-    )
-    return float(value)
-
-
-def _crossing(case, lands):
-    """Share of the load that must cross between the pieces, from where it lands to where stiffness takes it.
-
-    On top it lands on each piece by its width. On one side it lands on the old ply there.
-    """
-    new = dict(case.shares)["new"]
-    if lands == "side":
-        return 1 - (1 - new) / case.plies
-    old, added = case.parts
-    return abs(new - added.width / (old.width + added.width))
-
-
-def _nails_told(crossing, load, case, system):
-    """The nails that pass a load between the pieces, and the pattern that is usual beside them."""
-    if nothing_passes(crossing, load):
-        return f"nothing has to pass; {pattern_words(system)} only holds the pieces together"
-    value, found = _nail_across(case)
-    rule = f"yield mode {found.mode}, NDS 2018 12.3, {found.verified}"
-    usual = usual_pattern()
-    if crossing / value < usual.lines / usual.spacing:
-        rule += f"; {pattern_words(system)} is closer"
-    if crossing * ft >= value:
-        return f"{crossing / value * ft:.1f} 16d common nails in each foot: {rule}"
-    # under one a foot, the distance between two says more: whole inches, or tens of millimetres
-    step = inch if system == "us" else 10.0
-    apart = spacing_in_practice(value=value, load=crossing) // step * step
-    return f"one 16d common nail every {show(apart, 'length', system)}: {rule}"
-
-
-def _nail_across(case):
-    """A 16d common nail from the new piece into the old ply, pushed across the grain."""
-    old = wood_piece(thickness=case.old[1], specific_gravity=case.old[3].specific_gravity)
-    new = case.new[3].specific_gravity or case.old[3].specific_gravity
-    side = wood_piece(thickness=case.new[1], specific_gravity=new)
-    one = nail("16d common")
-    found = lateral_value(one, main=old, side=side)
-    return adjusted_value(found, one)[0], found
-
-
-def _nail_along():
-    """A 16d common nail in a seam between two boards that lie on one another, 1 1/2 in of it in the upper."""
-    wood = wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
-    deep = wood_piece(thickness=5.5 * inch, specific_gravity=0.5)
-    one = nail("16d common")
-    return adjusted_value(lateral_value(one, main=deep, side=wood), one)[0]
 
 
 def _full(usual, stresses):
@@ -747,11 +552,11 @@ def _end_text(case, system):
     return ""
 
 
-def _title(case):
+def _message(case):
     share, ratio = dict(case.shares)["new"], case.stiffness / case.alone
     if case.kind == "flitch":
         taken = show(share, "ratio")
-        return f"The plate takes {taken} of the load because it is stiff, not because it is strong"
+        return f"The plate takes {taken}: load goes by stiffness, not by strength"
     if case.kind == "stack":
         if case.joined == 0:
             return f"Laid loose, two beams only add up: {ratio:.2f} times the old one's stiffness"

@@ -1,12 +1,20 @@
 """Tables of notebook 09: sisters by length, stacks by nails, a flitch beam with its bolts, side loads,
 steel."""
 
+import re
+
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.tables import table_value
 from structlib.ground.units import ft, inch, kip, ksi, lb, plf, psi
-from structlib.house.alternatives import Space, alternatives, check_flitch
+from structlib.house.alternatives import (
+    FLITCH_FROM_THE_SIDE,
+    Space,
+    alternatives,
+    check_flitch,
+    lay_out_flitch,
+)
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import LineLoad
@@ -29,7 +37,7 @@ from structlib.rules.check import Seat, governing, least_verified
 from structlib.rules.us.book import RULEBOOK
 from structlib.rules.us.dowels import nail
 from structlib.rules.us.fastening import fasteners_per_foot, load_to_pass, nothing_passes, ply_fastening
-from structlib.rules.us.flitch import Flitch, flitch_bolts, plate_pieces, splice_note, wood_alone_share
+from structlib.rules.us.flitch import Flitch, plate_pieces, splice_note, wood_alone_share
 from structlib.rules.us.steel_beams import steel_moment
 from structlib.rules.us.steel_sections import shape_names, steel_shape
 
@@ -243,17 +251,14 @@ def flitch_table(beam=None, job=None, plate_bears=False):
     )
 
 
-def _example_bolts(beam=None, job=None):
+def _example_bolts(beam=None, job=None, plate_bears=False):
     beam, job = beam or example_flitch(), job or example_job()
-    load = sum(typed.load.intensity for typed in job.loads) + beam.weight
+    bolts = lay_out_flitch(job, beam, RULEBOOK, bolt_diameter=_BOLT, plate_bears=plate_bears)
     length = job.clear_width + job.left.length + job.right.length
-    bolts = flitch_bolts(
-        beam, length=length, line_load=load, reaction=load * job.span / 2, bolt_diameter=_BOLT
-    )
     return beam, bolts, length
 
 
-def bolts_table(beam=None, job=None):
+def bolts_table(beam=None, job=None, plate_bears=False):
     """List what the bolts of a flitch beam pass on, and how they stand.
 
     Parameters
@@ -262,6 +267,8 @@ def bolts_table(beam=None, job=None):
         The beam; the example when None [-].
     job : structlib.house.beam.BeamJob
         The opening; the example when None [-].
+    plate_bears : bool
+        Whether the plate stands on a steel seat [-].
 
     Returns
     -------
@@ -273,7 +280,7 @@ def bolts_table(beam=None, job=None):
     >>> [row[0] for row in bolts_table().rows][:2]
     ['load into the plate along the beam', 'load out of the plate at each end']
     """
-    beam, bolts, length = _example_bolts(beam, job)
+    beam, bolts, length = _example_bolts(beam, job, plate_bears)
     rows = [
         ("load into the plate along the beam", show(bolts.line_load, "line load")),
         ("load out of the plate at each end", show(bolts.reaction, "force")),
@@ -308,7 +315,7 @@ def bolts_table(beam=None, job=None):
     )
 
 
-def holes_table(beam=None, job=None):
+def holes_table(beam=None, job=None, plate_bears=False):
     """List every hole of the drilling template.
 
     Parameters
@@ -317,6 +324,8 @@ def holes_table(beam=None, job=None):
         The beam; the example when None [-].
     job : structlib.house.beam.BeamJob
         The opening; the example when None [-].
+    plate_bears : bool
+        Whether the plate stands on a steel seat [-].
 
     Returns
     -------
@@ -328,7 +337,7 @@ def holes_table(beam=None, job=None):
     >>> holes_table().rows[0]
     ('1', '2 in', '2 5/16 in', 'left end')
     """
-    _, bolts, _ = _example_bolts(beam, job)
+    _, bolts, _ = _example_bolts(beam, job, plate_bears)
     rows = [
         (
             str(number),
@@ -362,7 +371,7 @@ class TemplateSheet:
         return self.alt
 
 
-def template_sheet(start=0.0, end=16 * inch, beam=None, job=None):
+def template_sheet(start=0.0, end=16 * inch, beam=None, job=None, plate_bears=False, drawing=""):
     """Draw the drilling template of a stretch of the flitch beam, in true size.
 
     Parameters
@@ -375,18 +384,27 @@ def template_sheet(start=0.0, end=16 * inch, beam=None, job=None):
         The beam; the example when None [-].
     job : structlib.house.beam.BeamJob
         The opening; the example when None [-].
+    plate_bears : bool
+        Whether the plate stands on a steel seat [-].
+    drawing : str
+        Number of the engineer's drawing; without it a sheet says that it is not for drilling [-].
 
     Returns
     -------
     TemplateSheet
         The template; its text can be saved with ``save_template`` [-].
 
+    Raises
+    ------
+    OutsideRule
+        When a share is above 1, or a gate stands; the end bolts of a plate without a steel seat often are.
+
     Examples
     --------
-    >>> template_sheet()
-    drilling template, true size, from 0 in to 1 ft 4 in: 3 holes for 1/2 in bolts, and a 4 in ruler
+    >>> template_sheet(plate_bears=True)
+    drilling template, true size, from 0 in to 1 ft 4 in: 2 holes for 1/2 in bolts, and a 4 in ruler
     """
-    holes, sizes = _drilled(start, end, beam, job)
+    holes, sizes = _drilled(start, end, beam, job, plate_bears, drawing)
     count = sum(start <= x <= end for x, _ in holes)
     words = (
         f"from {show(start, 'length')} to {show(end, 'length')}: {count} "
@@ -397,7 +415,7 @@ def template_sheet(start=0.0, end=16 * inch, beam=None, job=None):
     )
 
 
-def template_pages(start=0.0, end=16 * inch, beam=None, job=None):
+def template_pages(start=0.0, end=16 * inch, beam=None, job=None, plate_bears=False, drawing=""):
     """Lay the drilling template of a stretch of the flitch beam out on letter paper, in true size.
 
     Parameters
@@ -410,24 +428,45 @@ def template_pages(start=0.0, end=16 * inch, beam=None, job=None):
         The beam; the example when None [-].
     job : structlib.house.beam.BeamJob
         The opening; the example when None [-].
+    plate_bears : bool
+        Whether the plate stands on a steel seat [-].
+    drawing : str
+        Number of the engineer's drawing; without it a sheet says that it is not for drilling [-].
 
     Returns
     -------
     tuple of structlib.pictures.template_pages.TemplatePage
         The pages; ``paper.template_pdf`` saves them [-].
 
+    Raises
+    ------
+    OutsideRule
+        When a share is above 1, or a gate stands; the end bolts of a plate without a steel seat often are.
+
     Examples
     --------
-    >>> len(template_pages(end=24 * inch))
+    >>> len(template_pages(end=24 * inch, plate_bears=True))
     4
     """
-    holes, sizes = _drilled(start, end, beam, job)
+    holes, sizes = _drilled(start, end, beam, job, plate_bears, drawing)
     return drilling_pages(holes, **sizes)
 
 
-def _drilled(start, end, beam, job):
-    """Holes of the beam, and what a template of one stretch is told."""
-    beam, bolts, _ = _example_bolts(beam, job)
+def _drilled(start, end, beam, job, plate_bears, drawing):
+    """Holes of the beam, and what a template of one stretch is told: its checks and its gates among it."""
+    job = job or example_job()
+    beam, bolts, _ = _example_bolts(beam, job, plate_bears)
+    checks = (*check_flitch(job, beam, RULEBOOK, plate_bears=plate_bears, bolt_diameter=_BOLT), *bolts.checks)
+    gates = [one.sentence for one in checks if one.kind == "shear" and not one.decides]
+    if job.loaded_on == "side":
+        gates.append(FLITCH_FROM_THE_SIDE)
+    if "masonry" in (job.left.below, job.right.below):
+        gates.append("a beam on masonry: whether the wall can take the push is for an engineer")
+    # both ends alike: the one that uses more, under one name
+    shares = {}
+    for one in (check for check in checks if check.decides):
+        name = re.sub(r",? (left|right)( end| seat)?", "", one.name)
+        shares[name] = max(one.share, shares.get(name, 0.0))
     return [(hole.along, hole.up) for hole in bolts.holes], {
         "diameter": _BOLT,
         "depth": beam.depth,
@@ -435,7 +474,10 @@ def _drilled(start, end, beam, job):
         "start": start,
         "end": end,
         "title": f"Flitch beam, {show(start, 'length')} to {show(end, 'length')} from the left end, "
-        "1/2 in bolts",
+        "1/2 in bolts" + (", plate on a steel seat" if plate_bears else ""),
+        "shares": tuple(shares.items()),
+        "gates": tuple(gates),
+        "drawing": drawing,
     }
 
 

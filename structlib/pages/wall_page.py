@@ -3,10 +3,12 @@
 from dataclasses import replace
 from functools import lru_cache
 
+from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.house.model import demo_house
 from structlib.house.takedown import dressed_size, take_down
+from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
@@ -101,10 +103,25 @@ class WallPage(Page):
     def compute(self, values, before=None, frame="page"):
         levels, found = self.result(tuple(values.items()))
         was = self.result(tuple(before.items()))[1] if before else None
-        gates = comes_down(values)[0]
-        return Shown(
-            self.scene(values, levels, found, was, frame), _HEAD, self.rows(found), self.notes(found), gates
-        )
+        scene, gates = self.scene(values, levels, found, was, frame), comes_down(values)[0]
+        return Shown(scene, _HEAD, self.rows(found), self.notes(found), gates, known=self.known(levels))
+
+    def known(self, levels):
+        """List all that the page used, each with how well it is known.
+
+        Parameters
+        ----------
+        levels : tuple of structlib.house.model.Level
+            Levels from the top down [-].
+
+        Returns
+        -------
+        tuple of (str, str)
+            What, and how it is known [-].
+        """
+        woods = [find_material(one.species, one.grade, one.size) for one in (level.joist for level in levels) if one]
+        found = [(f"weight of {wood.name}", wood.verified) for wood in woods]
+        return (*found, ("layers and live loads", verdict.ENTERED))
 
     def table(self, **changes):
         """Return the take-down as a table, for the starting values with some of them changed.

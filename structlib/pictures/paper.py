@@ -216,7 +216,7 @@ def template_pdf(pages, path, *, overwrite=False):
     >>> import tempfile
     >>> from structlib.pictures.template_pages import drilling_pages
     >>> folder = tempfile.TemporaryDirectory()
-    >>> sizes = dict(diameter=12.7, depth=235.0, start=0.0, end=200.0)
+    >>> sizes = dict(diameter=12.7, depth=235.0, start=0.0, end=200.0, shares=[("bolts", 0.64)], gates=())
     >>> template_pdf(drilling_pages([(50.0, 60.0)], title="end", **sizes), folder.name + "/end.pdf").name
     'end.pdf'
     >>> folder.cleanup()
@@ -255,7 +255,8 @@ def _template_figure(page):
                 words.x,
                 words.y,
                 words.text,
-                color="black",
+                color="0.8" if words.grey else "black",
+                zorder=0 if words.grey else 3,
                 fontsize=words.size * points,
                 fontfamily=FONTS,
                 parse_math=False,

@@ -1,14 +1,18 @@
 """A drilling template in true size: an SVG file whose units are millimetres, with a ruler to check the print.
 
 A printer that scales a page moves every hole. The ruler shows it: four inches long, or the print is wrong.
+A sheet is drawn only where no check is over its limit and no gate stands, and says so itself; without the
+number of an engineer's drawing it says that it is not for drilling.
 """
 
 import html
 import os
 import tempfile
+import textwrap
+from math import isfinite, isnan
 from pathlib import Path
 
-from structlib.ground.refusals import BadInput, check_number
+from structlib.ground.refusals import BadInput, OutsideRule, check_number
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch
 
@@ -17,9 +21,19 @@ RULER = 4 * inch
 _HEAD = 16.0  # room for the title
 _FOOT = 34.0  # room for the ruler and its words
 _TEXT = 4.2
+_SMALL = 0.8 * _TEXT
+_LINE = 5.0  # from line to line of the small words
+
+CAUTION = (
+    "This sheet teaches and prepares. A licensed engineer, the local code and the permit decide what is drilled."
+)
+NOT_FOR_DRILLING = "NOT FOR DRILLING"
+_BLANK = "Not for drilling: no number of an engineer's drawing. Drawing no. ____________"
 
 
-def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=None, system="us"):
+def drilling_template(
+    holes, *, diameter, depth, start, end, title, shares, gates, drawing="", plate_depth=None, system="us"
+):
     """Draw a stretch of a drilling template in true size, as the text of an SVG file.
 
     Parameters
@@ -36,6 +50,12 @@ def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=
         Where it ends, at most 8 ft further [mm].
     title : str
         What it is for [-].
+    shares : iterable of (str, float)
+        Every check of the beam and of its bolts: its name, and the share used [-].
+    gates : iterable of str
+        Reasons to stop and call that stand [-].
+    drawing : str
+        Number of the engineer's drawing; without it the sheet says that it is not for drilling [-].
     plate_depth : float
         Depth of a plate in the middle of the depth, drawn dashed; none when None [mm].
     system : str
@@ -49,16 +69,19 @@ def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=
     Raises
     ------
     BadInput
-        When a size makes no sense, or no hole lies in the stretch.
+        When a size makes no sense, no hole lies in the stretch, or no share is given.
+    OutsideRule
+        When a share is above 1, or a gate stands.
 
     Examples
     --------
-    >>> sizes = dict(diameter=12.7, depth=235.0, start=0.0, end=200.0)
+    >>> sizes = dict(diameter=12.7, depth=235.0, start=0.0, end=200.0, shares=[("bolts", 0.64)], gates=())
     >>> text = drilling_template([(50.0, 60.0)], title="left end", **sizes)
     >>> 'width="224.0mm"' in text
     True
     """
     check_stretch(diameter, depth, start, end)
+    told = sheet_words(shares, gates, drawing)
     numbered = enumerate(holes, 1)
     here = [(number, x, up) for number, (x, up) in numbered if start - 1e-6 <= x <= end + 1e-6]
     if not here:
@@ -66,7 +89,9 @@ def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=
             f"no hole lies between {show(start, 'length', system)} and {show(end, 'length', system)}; "
             "take another stretch of the plate"
         )
-    width, height = end - start + 2 * MARGIN, depth + _HEAD + _FOOT + 2 * MARGIN
+    width = end - start + 2 * MARGIN
+    below = [line for text in told for line in textwrap.wrap(text, int((width - 2 * MARGIN) / (0.52 * _SMALL)))]
+    height = depth + _HEAD + _FOOT + _LINE * len(below) + 2 * MARGIN
     left, top = MARGIN, MARGIN + _HEAD
     bottom = top + depth
     lines = [
@@ -83,6 +108,14 @@ def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=
             f'<path stroke-dasharray="3 2" d="M{left:.3f} {y:.3f}h{end - start:.3f}"/>'
             for y in (top + inset, bottom - inset)
         ]
+    if not drawing:
+        size = min((end - start) / (0.72 * len(NOT_FOR_DRILLING)), 0.4 * depth)
+        lines.insert(
+            3,
+            f'<text x="{left + (end - start) / 2:.3f}" y="{top + (depth + 0.7 * size) / 2:.3f}" '
+            f'font-family="sans-serif" font-size="{size:.2f}" text-anchor="middle" fill="#ccc">'
+            f"{NOT_FOR_DRILLING}</text>",
+        )
     texts = [(left, MARGIN + _TEXT, title, 1.2)]
     for number, along, up in here:
         x, y = left + along - start, bottom - up
@@ -99,12 +132,60 @@ def drilling_template(holes, *, diameter, depth, start, end, title, plate_depth=
     lines.append("</g>")
     texts.append((left, ruler + 6, "This ruler is 4 in (101.6 mm) long. If it is not, the print is", 0.8))
     texts.append((left, ruler + 11, "scaled: print again at 100 %, without fitting to the page.", 0.8))
+    texts += [(left, ruler + 11 + _LINE * row, line, 0.8) for row, line in enumerate(below, 1)]
     lines.append('<g font-family="sans-serif" fill="#000">')
     lines += [
         f'<text x="{x:.3f}" y="{y:.3f}" font-size="{_TEXT * size:.2f}">{html.escape(text)}</text>'
         for x, y, text, size in texts
     ]
     return "\n".join([*lines, "</g>", "</svg>"]) + "\n"
+
+
+def sheet_words(shares, gates, drawing):
+    """Say what every sheet carries: its drawing, the shares and the caution; or refuse the sheet.
+
+    Parameters
+    ----------
+    shares : iterable of (str, float)
+        Every check of the beam and of its bolts: its name, and the share used [-].
+    gates : iterable of str
+        Reasons to stop and call that stand [-].
+    drawing : str
+        Number of the engineer's drawing; empty where there is none [-].
+
+    Returns
+    -------
+    tuple of str
+        The line for the drawing, the shares from the greatest on, and the caution [-].
+
+    Raises
+    ------
+    BadInput
+        When no share is given, or the drawing is no text of 1 to 40 letters.
+    OutsideRule
+        When a share is above 1 or no number, or a gate stands.
+
+    Examples
+    --------
+    >>> sheet_words([("bolts", 0.64), ("bending", 0.87)], (), "S-201")[:2]
+    ("Engineer's drawing no. S-201", 'Shares used: bending 87 %; bolts 64 %.')
+    """
+    shares, gates = tuple(shares), tuple(gates)
+    if gates:
+        raise OutsideRule(f"no template is drawn while a gate stands: {gates[0]}")
+    if not shares:
+        raise BadInput("a template carries the shares of its checks; give at least one, such as ('bolts', 0.64)")
+    name, most = max(shares, key=lambda one: float("inf") if isnan(one[1]) else one[1])
+    if not most <= 1 + 1e-9:
+        raise OutsideRule(
+            f"no template is drawn while a share is above 100 %: {name} uses {show(most, 'ratio') if isfinite(most) else most}; an engineer "
+            "decides what is drilled, and whether"
+        )
+    if not isinstance(drawing, str) or len(drawing) > 40 or bool(drawing) != bool(drawing.strip()):
+        raise BadInput("the number of a drawing is a text of 1 to 40 letters, for example 'S-201'")
+    ordered = sorted(shares, key=lambda one: -one[1])
+    listed = "; ".join(f"{name} {show(share, 'ratio')}" for name, share in ordered)
+    return f"Engineer's drawing no. {drawing}" if drawing else _BLANK, f"Shares used: {listed}.", CAUTION
 
 
 def save_template(text, path, *, overwrite=False):
@@ -132,7 +213,7 @@ def save_template(text, path, *, overwrite=False):
     Examples
     --------
     >>> folder = tempfile.TemporaryDirectory()
-    >>> sizes = dict(diameter=12.7, depth=235.0, start=0.0, end=200.0)
+    >>> sizes = dict(diameter=12.7, depth=235.0, start=0.0, end=200.0, shares=[("bolts", 0.64)], gates=())
     >>> text = drilling_template([(50.0, 60.0)], title="end", **sizes)
     >>> save_template(text, folder.name + "/end.svg").name
     'end.svg'

@@ -4,12 +4,13 @@ A page shows a window of the beam. Windows overlap a little, and both pages draw
 overlap: lay cross on cross, and the holes stand where they belong.
 """
 
-from dataclasses import dataclass
+import textwrap
+from dataclasses import dataclass, replace
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch
-from structlib.pictures.template import RULER, check_stretch, from_end
+from structlib.ground.units import inch
+from structlib.pictures.template import NOT_FOR_DRILLING, RULER, check_stretch, from_end, sheet_words
 
 LONG, SHORT = 11 * inch, 8.5 * inch  # letter paper
 OVERLAP = 0.5 * inch  # of beam, on both of two pages
@@ -19,6 +20,9 @@ _HEAD, _FOOT, _EDGE = 0.75 * inch, 1.0 * inch, 0.5 * inch
 _LYING_HIGH = SHORT - _HEAD - _FOOT
 _STANDING_HIGH = LONG - _HEAD - _FOOT
 _TEXT = 3.4  # height of the letters
+_SMALL = 2.3  # of what stands beside the ruler
+_BESIDE = _EDGE + RULER + 6.0  # where that begins
+_LINES = 6
 
 
 @dataclass(frozen=True)
@@ -32,13 +36,14 @@ class Stroke:
 
 @dataclass(frozen=True)
 class Words:
-    """One text of a page: where it begins (or ends, or its middle), and how tall its letters are."""
+    """One text of a page: where it begins (or ends, or its middle), how tall its letters are, grey or black."""
 
     x: float
     y: float
     text: str
     size: float = _TEXT
     anchor: str = "left"
+    grey: bool = False
 
 
 @dataclass(frozen=True)
@@ -56,7 +61,9 @@ class TemplatePage:
     window: tuple  # along from, to; up from, to
 
 
-def drilling_pages(holes, *, diameter, depth, start, end, title, plate_depth=None, system="us"):
+def drilling_pages(
+    holes, *, diameter, depth, start, end, title, shares, gates, drawing="", plate_depth=None, system="us"
+):
     """Lay a stretch of a drilling template out on pages of letter paper, in true size.
 
     Parameters
@@ -73,6 +80,12 @@ def drilling_pages(holes, *, diameter, depth, start, end, title, plate_depth=Non
         Where it ends, at most 8 ft further [mm].
     title : str
         What it is for [-].
+    shares : iterable of (str, float)
+        Every check of the beam and of its bolts: its name, and the share used [-].
+    gates : iterable of str
+        Reasons to stop and call that stand [-].
+    drawing : str
+        Number of the engineer's drawing; without it the sheet says that it is not for drilling [-].
     plate_depth : float
         Depth of a plate in the middle of the depth, drawn dashed; none when None [mm].
     system : str
@@ -86,16 +99,19 @@ def drilling_pages(holes, *, diameter, depth, start, end, title, plate_depth=Non
     Raises
     ------
     BadInput
-        When a size makes no sense, or no hole lies in the stretch.
+        When a size makes no sense, no hole lies in the stretch, or no share is given.
+    OutsideRule
+        When a share is above 1, or a gate stands.
 
     Examples
     --------
-    >>> sizes = dict(diameter=12.7, depth=9.25 * 25.4, start=0.0, end=24 * 25.4)
+    >>> sizes = dict(diameter=12.7, depth=9.25 * 25.4, start=0.0, end=24 * 25.4, shares=[("bolts", 0.64)], gates=())
     >>> pages = drilling_pages([(50.0, 60.0)], title="left end", **sizes)
     >>> len(pages), pages[0].width / 25.4, pages[0].height / 25.4
     (4, 8.5, 11.0)
     """
     check_stretch(diameter, depth, start, end)
+    told = sheet_words(shares, gates, drawing)
     numbered = [(number, x, up) for number, (x, up) in enumerate(holes, 1)]
     here = [hole for hole in numbered if start - 1e-6 <= hole[1] <= end + 1e-6]
     if not here:
@@ -112,9 +128,26 @@ def drilling_pages(holes, *, diameter, depth, start, end, title, plate_depth=Non
     beam = (start, end, depth, plate_depth, diameter / 2)
     headed = [f"{title}. Page {number} of {len(windows)}" for number in range(1, len(windows) + 1)]
     return tuple(
-        _page((width, height), window, beam, here, head, windows, system)
+        _with_its_words(_page((width, height), window, beam, here, head, windows, system), told, bool(drawing))
         for head, window in zip(headed, windows)
     )
+
+
+def _with_its_words(page, told, drawn):
+    """The page with the line for the drawing in its head, shares and caution beside its ruler."""
+    line, shares, caution = told
+    words = [Words(_EDGE, page.height - 0.54 * inch, line, _TEXT)]
+    room = int((page.width - _EDGE - _BESIDE) / (0.5 * _SMALL))
+    below = textwrap.wrap(caution, room)
+    listed = textwrap.wrap(shares, room, max_lines=_LINES - len(below), placeholder=" and others, each of less.")
+    for row, text in enumerate((*listed, *below)):
+        words.append(Words(_BESIDE, 0.86 * inch - 1.3 * _SMALL * row, text, _SMALL))
+    if not drawn:
+        low, far, down, up = page.window
+        across, middle = page.width / 2, _FOOT + (up - down) / 2
+        size = min((far - low) / (0.72 * len(NOT_FOR_DRILLING)), 0.4 * (up - down))
+        words.append(Words(across, middle - 0.35 * size, NOT_FOR_DRILLING, size, "center", True))
+    return replace(page, words=(*page.words, *words))
 
 
 def _windows(start, end, most):
@@ -132,7 +165,7 @@ def _page(size, window, beam, holes, title, windows, system):
     start, end, depth, plate_depth, radius = beam
     left, bottom = (width - (high - low)) / 2, _FOOT
     at = lambda along, rise: (left + along - low, bottom + rise - down)  # noqa: E731
-    strokes, words = [], [Words(_EDGE, height - 0.45 * inch, title, 1.2 * _TEXT)]
+    strokes, words = [], [Words(_EDGE, height - 0.37 * inch, title, 1.2 * _TEXT)]
     # edges of the beam are drawn full where they are, and left open where the next page goes on
     for rise in (0.0, depth):
         if down - 1e-6 <= rise <= up + 1e-6:
@@ -159,7 +192,7 @@ def _page(size, window, beam, holes, title, windows, system):
     marks, told = _overlap_words(windows, window, system)
     strokes += [Stroke(tuple(at(*point) for point in line), 0.2, True) for line in marks]
     ruler, ruler_words = _ruler(width)
-    told = (Words(_EDGE, height - 0.65 * inch, told),) if told else ()
+    told = (Words(_EDGE, height - 0.7 * inch, told),) if told else ()
     return TemplatePage(
         width, height, tuple(strokes + ruler), tuple(drawn), (*words, *told, *ruler_words), window
     )
@@ -209,7 +242,7 @@ def _ruler(width):
         x = left + half * inch / 2
         strokes.append(Stroke(((x, y), (x, y + (4 if half % 2 == 0 else 2.5)))))
     words = (
-        Words(left, y - 4.5, "This ruler is 4 in (101.6 mm) long. If it is not, the print is scaled:"),
-        Words(left, y - 9.0, "print again at 100 %, without fitting to the page."),
+        Words(left, y - 4.0, "This ruler is 4 in (101.6 mm) long. If it is not, the print is scaled:", 2.6),
+        Words(left, y - 7.6, "print again at 100 %, without fitting to the page.", 2.6),
     )
     return strokes, words

@@ -594,7 +594,6 @@ def least_size_check(column):
         formula="least size <= size",
         substitute=(("least size", least, "section length"), ("size", has, "section length")),
         verified=factors.verified("free_post_least_wood"),
-        decides=False,
     )
 
 
