@@ -403,7 +403,7 @@ def test_no_load_on_the_side_is_said_and_names_the_usual_pattern():
 def test_the_line_above_the_four_ways_names_every_way_that_is_left(right):
     """The notebook said that only steel is left where a flitch stood at 98 %: the table says it now."""
     table = tables.four_ways_table(middle=11.25 * inch, right=right)
-    told = re.match(r"left at 100 % or below: ([^;]*);", table.caption).group(1).split(", ")
+    told = re.match(r"left at 100 % or below in [^:]*: ([^;]*);", table.caption).group(1).split(", ")
     within = [row[0] for row in table.rows if re.fullmatch(r"(\d\d?|100) %", row[3])]
     assert told == within and "flitch" in told and "steel" in told
     assert ("sawn" in told) == (right > 8 * inch)
