@@ -18,6 +18,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, psi
 from structlib.rules.us import column_stability, columns, factors, stability, steel_columns
+from structlib.rules.us.book import RULEBOOK
 from structlib.rules.us.column_strength import column_capacity, fewest_plies, held_length, longest_height
 from structlib.rules.us.inputs import at_most
 
@@ -71,6 +72,17 @@ def test_without_k_a_post_is_as_long_as_it_stands():
     pipe = steel_columns.steel_post("NPS 3 std")
     bare, said = (steel_columns.steel_capacity(pipe, height=8 * ft, **k) for k in ({}, {"end_factor": 1.0}))
     assert bare == said and bare != steel_columns.steel_capacity(pipe, height=8 * ft, end_factor=0.9)
+
+
+def test_the_length_shown_with_bowing_is_the_length_that_may_bow():
+    demand = columns.ColumnDemand(RULEBOOK.combinations({"live"})[1], 5000 * lb)
+    post = columns.Column(FIR, 1.5 * inch, 5.5 * inch, 8 * ft, plies=3, held_depth=4 * ft)
+    shown = {
+        check.name: {symbol: value for symbol, value, _ in check.substitute}.get("l_e")
+        for check in columns.column_checks(post, [demand])
+    }
+    assert shown["bowing along the depth"] / inch == pytest.approx(48)
+    assert shown["bowing across the plies"] / inch == pytest.approx(96)
 
 
 def test_k_runs_from_0_65_to_2_4():
