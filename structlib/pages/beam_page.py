@@ -96,6 +96,7 @@ class BeamPage(Page):
                 max((d for d in depths if d <= opening.greatest_depth), default=depths[0]),
             ),
             Slide("plies", "Plies", "count", 1, 5, 1, 4),
+            comes_down_pick(),
             Pick("wood", "Wood", woods, "fir"),
             Box("dead", "Dead load", default=self.total["dead"], **load),
             Box("live", "Live load", default=self.total["live"], **load),
@@ -107,7 +108,6 @@ class BeamPage(Page):
             Pick("below", "Sits on", _BELOW, "spf"),
             Pick("joined", "Plies joined", _JOINED, UNKNOWN),
             *IN_USE,
-            comes_down_pick(),
         )
 
     def pieces(self, key):

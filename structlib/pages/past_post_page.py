@@ -126,6 +126,7 @@ class PastPostPage(Page):
                 "depth", "Depth", "section length", depths, min(depths, key=lambda d: abs(d - 11.25 * inch))
             ),
             Slide("plies", "Plies", "count", 1, 5, 1, 3),
+            comes_down_pick(),
             Pick("kind", "The beam", _KINDS, "over"),
             Slide("overhang", "Past the post", "length", 0.5 * ft, _LONGEST_OVERHANG, 3 * inch, 3 * ft),
             Box("post_dead", "Post above, dead", default=500 * lb, **post),
@@ -134,7 +135,6 @@ class PastPostPage(Page):
             Box("live", "Live load", default=240 * plf, **load),
             Pick("wood", "Wood", tuple((one.label, one.key) for one in WOODS), "fir"),
             Pick("drawn", "Draw live", _DRAWN, "most"),
-            comes_down_pick(),
         )
 
     # ---- what is worked out ----

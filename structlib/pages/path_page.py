@@ -48,9 +48,9 @@ class PathPage(Page):
             Slide("span", "Span, post to post", "length", 4 * ft, 14 * ft, 3 * inch, 7 * ft),
             Steps("depth", "Depth", "section length", depths, max(d for d in depths if d <= 12 * inch)),
             Slide("plies", "Plies", "count", 1, 5, 1, 4),
+            comes_down_pick(),
             Pick("wood", "Wood", tuple((one.label, one.key) for one in WOODS), "fir"),
             Pick("soil", "Soil", tuple((name, name) for name, _ in self.soils), self.soils[0][0]),
-            comes_down_pick(),
         )
 
     def _result(self, items):

@@ -121,6 +121,7 @@ class PostPage(Page):
             Slide("span", "Beam span", "length", 4 * ft, 16 * ft, 3 * inch, 7 * ft),
             Steps("depth", "Beam depth", "section length", depths, depths[-1]),
             Slide("plies", "Beam plies", "count", 1, 5, 1, 4),
+            comes_down_pick(),
             Box("dead", "Dead load on beam", default=self.total["dead"], **load),
             Box("live", "Live load on beam", default=self.total["live"], **load),
             Box("snow", "Snow on beam", default=self.total["snow"], **load),
@@ -137,7 +138,6 @@ class PostPage(Page):
             Slide("pad", "Pad side", "section length", 12 * inch, 48 * inch, 1 * inch, 46 * inch),
             Pick("soil", "Soil", (*soils, ("not known, or fill", UNKNOWN)), soils[0][0]),
             *IN_USE,
-            comes_down_pick(),
         )
 
     def column(self, values):

@@ -67,13 +67,13 @@ class SeatPage(Page):
             Slide("span", "Span, clear", "length", 3 * ft, 20 * ft, 3 * inch, 10 * ft),
             Steps("depth", "Depth", "section length", depths, max(d for d in depths if d <= 9.5 * inch)),
             Slide("plies", "Plies", "count", 1, 5, 1, 3),
+            comes_down_pick(),
             Pick("wood", "Wood", woods, "fir"),
             Box("dead", "Dead load", default=self.total["dead"], **load),
             Box("live", "Live load", default=self.total["live"], **load),
             Box("snow", "Snow load", default=self.total["snow"], **load),
             Slide("seat", "Seat length", "section length", 0.5 * inch, 12 * inch, 0.25 * inch, 3 * inch),
             Pick("below", "Sits on", _BELOW, "spf"),
-            comes_down_pick(),
         )
 
     def _numbers(self, items):

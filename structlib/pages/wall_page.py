@@ -46,10 +46,10 @@ class WallPage(Page):
             Slide("span", "Span, left joists", "length", 0.0, 20 * ft, 3 * inch, lowest.left_span),
             Steps("depth", "Depth of joists", "section length", depths, own),
             Slide("plies", "Plies of each joist", "count", 1, 3, 1, plies),
+            comes_down_pick(),
             Box("right_span", "Span, right joists", "length", 0.0, 20 * ft, lowest.right_span),
             Pick("joists", "Joists are", _JOISTS, "as is"),
             Box("live", "Live load, floor", "area load", 0.0, 150 * psf, lowest.live),
-            comes_down_pick(),
         )
 
     def sizes(self):
