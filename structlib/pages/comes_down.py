@@ -32,7 +32,7 @@ def comes_down_pick():
     """
     options = ((NOT_LOOKED, NOT_LOOKED), ("none of these", "none"))
     kinds = tuple((word, key) for key, (word, _) in _KINDS.items())
-    return Pick("above", "What else comes down", options + kinds, NOT_LOOKED)
+    return Pick("above", "What else?", options + kinds, NOT_LOOKED)
 
 
 def comes_down(values):
