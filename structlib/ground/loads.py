@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from .records import measured
-from .refusals import BadInput, check_choice, check_number
+from .refusals import BadInput, check_choice, check_number, refuse_list
 from .roots import square_root
 from .showing import show
 from .units import ft, inch, pcf, plf, psf
@@ -20,6 +20,7 @@ def _area_load(name, value):
 
 
 def _length(name, value, *, zero=True):
+    refuse_list(name, value)
     return check_number(name, value, low=0, high=_LONGEST, low_allowed=zero,
                         shown=lambda length: show(length, "length"), hint="for example 12*ft")
 

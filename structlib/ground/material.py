@@ -1,5 +1,6 @@
 """What is known of a wood: its design values, its weight, and the two published formulas for them."""
 
+import math
 from dataclasses import dataclass
 
 from .records import measured
@@ -207,3 +208,37 @@ def check_design_stress(name, value, *, greatest=10000 * psi):
     """
     return check_number(name, value, low=0, high=greatest, low_allowed=False,
                         shown=lambda stress: show(stress, "stress"), hint="for example 900*psi")
+
+
+def check_design_values(material, *fields):
+    """Refuse a record of a wood of which a value is no number above zero.
+
+    Parameters
+    ----------
+    material : Material
+        The wood [-].
+    *fields : str
+        Names of the values that are used; None passes where the record may leave it out [-].
+
+    Returns
+    -------
+    Material
+        The wood, unchanged [-].
+
+    Raises
+    ------
+    BadInput
+        When a value is no number above zero.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> check_design_values(find_material("Hem-Fir", "No.2"), "bending").grade
+    'No.2'
+    """
+    for field in fields:
+        value = getattr(material, field)
+        if not (type(value) is float and 0.0 < value < math.inf or value is None and field == "compression"):
+            check_number(f"{field.replace('_', ' ')} of {material.name}", value, low=0.0, high=1e9,
+                         low_allowed=False, hint="take the wood from find_material, lvl or user_lvl")
+    return material

@@ -121,6 +121,29 @@ def _check_array(name, value, low, high, shown, tail, accepted, low_allowed):
     return value
 
 
+def refuse_list(name, value):
+    """Refuse a list or tuple where a formula reckons with a number or an array.
+
+    Parameters
+    ----------
+    name : str
+        What the number is, in the reader's words [-].
+    value : object
+        What was given [-].
+
+    Raises
+    ------
+    BadInput
+        When it is a list or a tuple.
+
+    Examples
+    --------
+    >>> refuse_list("span", 3600.0)
+    """
+    if isinstance(value, (list, tuple)):
+        raise BadInput(f"{name} must be one number or an array, got a {type(value).__name__}")
+
+
 def check_choice(name, value, choices, shown=repr):
     """Refuse what is not one of the choices, and offer the nearest ones.
 

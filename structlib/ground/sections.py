@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from .records import measured
-from .refusals import BadInput, check_number, is_symbolic
+from .refusals import BadInput, check_number, is_symbolic, refuse_list
 from .roots import pi_for
 from .showing import show
 from .units import ft, inch
@@ -37,6 +37,7 @@ def check_section_size(name, value):
     >>> check_section_size("depth", 235.0)
     235.0
     """
+    refuse_list(name, value)
     return check_number(name, value, low=0, high=_GREATEST_SIZE, low_allowed=False,
                         shown=lambda size: show(size, "section length"),
                         hint="for example 9.25*inch for 9 1/4 in")

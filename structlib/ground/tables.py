@@ -2,9 +2,10 @@
 
 A data file is a CSV whose comment lines (starting with #) say what it is. Two of them are read:
 ``# key: a, b`` names the columns that together tell rows apart, ``# numbers: c, d`` the columns that hold
-numbers. The last part of a number column's name is its unit (``Fb_psi``, ``depth_in``); without one the
-column is a plain number, or the row names its unit in a column ``unit``. Every row has ``source`` and
-``verified``.
+numbers. The last part of a number column's name is its unit (``Fb_psi``, ``depth_in``); a name of one word,
+or one that ends in a word of `PLAIN_ENDINGS`, is a plain number; for ``value`` the row names its unit in a
+column ``unit``. Any other ending is refused: a misspelt unit would be read as MPa. Every row has ``source``
+and ``verified``.
 """
 
 import csv
@@ -30,9 +31,15 @@ VERIFIED_WORDS = (
 UNITS = {
     "psi": u.psi, "psf": u.psf, "pcf": u.pcf, "plf": u.plf, "lb": u.lb, "kip": u.kip,
     "in": u.inch, "in2": u.inch**2, "in3": u.inch**3, "in4": u.inch**4, "in6": u.inch**6,
-    "ft": u.ft, "ft2": u.ft**2, "mm": u.mm, "m": u.m, "MPa": u.MPa, "kPa": u.kPa, "kN": u.kN,
-    "deg": u.deg, "-": 1.0, "percent": 1.0,
+    "ft": u.ft, "ft2": u.ft**2, "gal": 231 * u.inch**3, "mm": u.mm, "m": u.m,
+    "MPa": u.MPa, "kPa": u.kPa, "kN": u.kN, "deg": u.deg, "-": 1.0, "percent": 1.0,
 }
+
+#: Last words of the names of plain numbers.
+PLAIN_ENDINGS = frozenset(
+    "min max from to factor divisor coefficient exponent ratio gravity studs live thickness width"
+    " 1 2 3 4".split()
+)
 
 
 def data_folder():
@@ -122,6 +129,8 @@ def read_table(path):
     for column in (*key, *numbers, "source", "verified"):
         if column not in header:
             raise BadInput(f"{path.name} line {body[0][0]}: the column {column!r} is missing")
+    for column in numbers:
+        _check_unit(f"{path.name} line {body[0][0]}", column)
     rows, used = [], {}
     for line, text in body[1:]:
         row = _checked(f"{path.name} line {line}", header, next(csv.reader([text])), numbers)
@@ -147,6 +156,16 @@ def _declared(path, comments, word):
         if comment.startswith(word + ":"):
             return [column.strip() for column in comment[len(word) + 1:].split(",") if column.strip()]
     raise BadInput(f"{path.name} has no comment line '# {word}: ...' that names its columns")
+
+
+def _check_unit(place, column):
+    """Refuse a column of numbers whose name ends in what is neither a unit nor a plain number's word."""
+    first, _, ending = column.rpartition("_")
+    if not column.isidentifier() or (first and ending not in UNITS and ending not in PLAIN_ENDINGS):
+        raise BadInput(
+            f"{place}: the column {column!r} ends in {ending!r}, which is no unit known here; accepted are "
+            + ", ".join(UNITS)
+        )
 
 
 def _checked(place, header, cells, numbers):

@@ -1,8 +1,6 @@
 """What the house room refuses before it works: numbers that are none, lists, records of another kind."""
 
-import math
-
-from structlib.ground.material import Material
+from structlib.ground.material import Material, check_design_values
 from structlib.ground.refusals import BadInput, check_number, is_symbolic
 
 
@@ -214,15 +212,5 @@ def check_material(material):
     'No.2'
     """
     check_record("material", material, Material, "find_material('Hem-Fir', 'No.2')")
-    for field in ("bending", "shear", "bearing", "modulus", "modulus_stability", "weight_density"):
-        value = getattr(material, field)
-        if not (type(value) is float and 0.0 < value < math.inf):
-            check_one_number(
-                f"{field.replace('_', ' ')} of {material.name}",
-                value,
-                low=0.0,
-                high=1e9,
-                low_allowed=False,
-                hint="take the wood from find_material, lvl or user_lvl",
-            )
-    return material
+    return check_design_values(
+        material, "bending", "shear", "bearing", "modulus", "modulus_stability", "weight_density")

@@ -13,6 +13,7 @@ from structlib.mechanics.beams import LineLoad
 from structlib.pages import verdict
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, in_use_notes, pieces
 from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
 from structlib.rules.check import Seat, governing
@@ -503,3 +504,6 @@ def beam_evidence(result, checks):
     material = result.member.material
     loads = (("loads", verdict.ENTERED),)
     return verdict.evidence(checks, *combinations, (material.name, material.verified), *loads)
+
+
+hold(globals())

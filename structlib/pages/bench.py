@@ -17,6 +17,7 @@ import ipywidgets as W  # noqa: E402
 from structlib.ground.refusals import BadInput, OutsideRule  # noqa: E402
 from structlib.pages import exercises  # noqa: E402
 from structlib.pages.controls import Box, Pick, Slide, Steps, Switch, start_values  # noqa: E402
+from structlib.pages.door import hold  # noqa: E402
 from structlib.pictures import svg  # noqa: E402
 
 _STYLE = """
@@ -84,8 +85,8 @@ class Bench(W.VBox):
     """
 
     def __init__(self, page, system=None, **start):
+        self.values = start_values(page, system, **start)
         self.page, self.system = page, system or page.system
-        self.values = start_values(page, self.system, **start)
         self.before, self._last_moved, self._busy = None, None, False
         self._widgets = {}
         self._picture = W.HTML(layout=W.Layout(width="100%"))
@@ -505,3 +506,6 @@ def _paragraphs(text):
     """Plain lines with **bold** words as HTML paragraphs."""
     lines = [html.escape(line) for line in str(text).split("\n") if line.strip()]
     return "".join("<p>" + re.sub(r"[*][*](.+?)[*][*]", r"<b>\1</b>", line) + "</p>" for line in lines)
+
+
+hold(globals())

@@ -11,6 +11,7 @@ from structlib.mechanics import formulas
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide
+from structlib.pages.door import hold
 from structlib.pictures.drawings.boards import Board, BoardsView, draw_boards
 
 _REFERENCES = tuple((f"one {size}", size) for size in ("2x4", "2x6", "2x8", "2x10", "2x12"))
@@ -241,3 +242,6 @@ def _times(ratio):
 def _title(now):
     wood = "the same wood" if abs(now["wood"] - 1) < 0.005 else f"{_times(now['wood'])} the wood"
     return f"{_times(now['stiffness'])} as stiff, {_times(now['strength'])} as strong, with {wood}"
+
+
+hold(globals())

@@ -13,6 +13,7 @@ from structlib.house.takedown import area_loads
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.pages.comes_down import comes_down
+from structlib.pages.door import hold
 from structlib.pages.show import Table, start_values
 from structlib.rules.check import Seat
 from structlib.rules.us.book import RULEBOOK
@@ -286,3 +287,6 @@ def printed_example():
         "adjusted bending value of the same beam": bending.given / psi,
         "sag of the same beam under its roof live load": sag / inch,
     }
+
+
+hold(globals())

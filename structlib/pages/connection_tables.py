@@ -5,6 +5,7 @@ from math import pi
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import inch
+from structlib.pages.door import hold
 from structlib.pages.show import Table
 from structlib.rules.check import least_verified
 from structlib.rules.us import dowels
@@ -130,3 +131,6 @@ def distances_wanted(ply_width=1.5 * inch, system="us"):
         rows.append((fastener.name, *full.values(), f"{rule}, {wants['end'][3]}"))
     head = ("fastener", "end", "loaded edge", "in a row", "between rows", "known")
     return Table(head, rows, "Least distances for the whole value. For bolts and lags a row runs with the load.")
+
+
+hold(globals())

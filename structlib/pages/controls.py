@@ -8,7 +8,7 @@ from typing import Any
 from structlib.ground.reading import read
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.showing import show
-from structlib.house.inputs import check_one_number
+from structlib.house.inputs import check_one_number, check_record
 from structlib.pages.verdict import weakest
 
 
@@ -238,7 +238,8 @@ def start_values(page, system=None, **changes):
         When the page has no such control, or a value is not one that the control can take; a number that a
         house brings along is no exception.
     """
-    system = page.system if system is None else system
+    check_record("page", page, Page, "BeamPage()")
+    system = page.system if system is None else check_choice("system", system, ("us", "metric"))
     controls = page.controls({})
     unknown = set(changes) - {control.name for control in controls}
     if unknown:

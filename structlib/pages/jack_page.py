@@ -10,6 +10,7 @@ from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.jack import JackView, draw_jack
 
@@ -374,3 +375,6 @@ def lifted_level():
         "middle support of two equal spans, share of wL": force / (0.001 * half),
         "moment over it, share of wL2": -jacking.midspan_jack_moment(lift=level, **beam) / (0.001 * half**2),
     }
+
+
+hold(globals())

@@ -11,6 +11,7 @@ from structlib.mechanics.beams import solve
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.show import Table
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.meanwhile import MeanwhileView, TemporaryWall, draw_meanwhile
@@ -636,3 +637,6 @@ def worked_case():
             ),
         ],
     )
+
+
+hold(globals())

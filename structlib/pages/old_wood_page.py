@@ -9,6 +9,7 @@ from structlib.pages import old_wood_words as words
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide
+from structlib.pages.door import hold
 from structlib.pages.old_wood_case import beyond, work_out
 from structlib.pictures.drawings.old_wood import OldWoodView, draw_old_wood
 from structlib.rules.check import least_verified
@@ -438,3 +439,6 @@ def _after_years(values, live_sags):
     return [
         long_term_deflection(lasting=live * lasting, passing=live, creep_factor=creep) for live in live_sags
     ]
+
+
+hold(globals())

@@ -13,6 +13,7 @@ from structlib.house.triage import triage
 from structlib.house.unknown_wood import Unknown, measured_unknowns, unknown_range
 from structlib.mechanics import formulas, vibration
 from structlib.mechanics.round_taper import tapered_log
+from structlib.pages.door import hold
 from structlib.pages.show import Picture, Table
 from structlib.pictures.drawings.sag_lines import SagLinesView, draw_sag_lines
 from structlib.rules.ca.vibration import vibration_span
@@ -610,3 +611,6 @@ def range_of_woods():
             for word, one in zip(("best", "middle", "worst"), picked)
         ],
     )
+
+
+hold(globals())

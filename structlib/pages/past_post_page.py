@@ -16,6 +16,7 @@ from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.meanwhile_page import GATE as MEANWHILE
 from structlib.pages.past_post_tables import DUST, post_out_ratios, stretch_name, without_dust
 from structlib.pages.woods import WOODS, pieces
@@ -743,3 +744,6 @@ def _round_up(value, unit):
             if times * step >= value:
                 return times * step
         step *= 10
+
+
+hold(globals())

@@ -12,6 +12,7 @@ from structlib.mechanics.continuous import three_span_inflection_places, two_spa
 from structlib.mechanics.patterns import solve_arrangements, span_loads, stretches
 from structlib.mechanics.splices import plies_at, zero_moment_places
 from structlib.mechanics.tapered import TaperedMember, tapered_simple
+from structlib.pages.door import hold
 from structlib.pages.show import Table
 from structlib.pages.woods import wood
 from structlib.rules.us.uplift import hold_down_demand
@@ -537,3 +538,6 @@ def printed_spans():
         "moment over the second support of three uneven spans, in kN m": uneven.moment(4000.0) / 1e6,
         "moment over the third support of three uneven spans, in kN m": uneven.moment(8000.0) / 1e6,
     }
+
+
+hold(globals())

@@ -14,6 +14,7 @@ from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION, beam_evidence
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled
 from structlib.pages.controls import Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings import LoadPathView, Station, draw_load_path
 from structlib.rules.check import Seat
@@ -199,3 +200,6 @@ class PathPage(Page):
 
 def _square(area, system):
     return f"{area / ft**2:.1f} ft²" if system == "us" else f"{area / 1e6:.2f} m²"
+
+
+hold(globals())

@@ -19,6 +19,7 @@ from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION, beam_evidence
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.woods import IN_USE, in_use, in_use_notes, pieces, wood
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
 from structlib.rules.check import Seat
@@ -627,3 +628,6 @@ def _side(value, system):
     """A length that is asked for, to the next half inch or centimetre up."""
     step = 0.5 * inch if system == "us" else 10.0
     return show(ceil(value / step - 1e-6) * step, "section length", system, 2 if system == "us" else None)
+
+
+hold(globals())

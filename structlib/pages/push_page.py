@@ -10,6 +10,7 @@ from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.show import Table
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings import (
@@ -323,3 +324,6 @@ def formula_beside_solver(*, point_load, span, load_position, bending_stiffness)
     )
     return Table(("", "by the formula", "by the bench"),
                  [(name, show(one, kind), show(other, kind)) for name, one, other, kind in pairs])
+
+
+hold(globals())

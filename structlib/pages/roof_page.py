@@ -18,6 +18,7 @@ from structlib.mechanics.rafter_pair import rafter_pair
 from structlib.pages import roof_joint, roof_one_side, roof_snow, verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
 from structlib.rules.check import BeamUse, Check, Seat, least_verified
@@ -1001,3 +1002,6 @@ def _one_side_title(side, first, used, system):
         return f"Snow on one side: {first.name.split(',')[0]} governs the ridge beam, {used}"
     what = {"sag": "makes its rafter sag most", "shear": "asks its rafter for most shear"}
     return f"Snow on one side {what.get(first.kind, 'bends its rafter most')}: {used}"
+
+
+hold(globals())

@@ -16,6 +16,7 @@ from structlib.mechanics import frames, frames_along, frames_spread, frames_unev
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.plane_frame import solve_frame
 from structlib.mechanics.rafter_pair import rafter_pair
+from structlib.pages.door import hold
 from structlib.pages.show import Picture, Table
 from structlib.pictures.drawings.dormer import DormerView, draw_dormer
 from structlib.pictures.drawings.headroom import HeadroomCurve, HeadroomView, draw_headroom
@@ -967,3 +968,6 @@ def printed_numbers():
     shed = snow.ground_snow(15 * psf, edition=snow.EDITION, basis=snow.BASIS)
     flat = snow.flat_roof_snow(shed, exposure=0.8, thermal=1.2, importance=0.8)
     return {**found, "flat roof snow of an unheated shed": float(flat / psf)}
+
+
+hold(globals())

@@ -14,6 +14,7 @@ from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION, SEAT_NOT_KNOWN, beam_evidence
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.woods import UNKNOWN, WOODS, pieces
 from structlib.pictures.drawings.seat import STUD, Face, PreviousSeat, SeatView, draw_seat
 from structlib.rules.check import Seat
@@ -374,3 +375,6 @@ def _message(now, first, system):
     if first.share > 1 + 1e-9:
         return f"{word} is asked {first.share:.2f} times what it gives"
     return f"{word} would be crushed first: {used}"
+
+
+hold(globals())

@@ -6,12 +6,13 @@ from textwrap import wrap
 import numpy
 
 from structlib.ground.lumber import find_material
-from structlib.ground.refusals import OutsideRule
+from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, kPa, lb, plf
 from structlib.house.takedown import dressed_size
 from structlib.mechanics import formulas
 from structlib.pages.connection_tables import pattern_words
+from structlib.pages.door import hold
 from structlib.pages.seat_page import SeatPage
 from structlib.pages.show import Table, start_values
 from structlib.pictures.drawings.between_walls import BetweenWallsView, draw_between_walls
@@ -162,6 +163,8 @@ def jack_counts(wood=("Spruce-Pine-Fir", "No.1/No.2"), plies=(2, 3, 4), system="
     >>> jack_counts().rows[3][:2]
     ('4,000 lb', '3 (needs 3.14 in)')
     """
+    if len(wood) != 2:
+        raise BadInput("the wood must be a species and a grade; for example ('Hem-Fir', 'No.2')")
     material = find_material(*wood)
     pushes = numpy.array([1000, 2000, 3000, 4000, 5000, 6000, 8000]) * lb
     columns = [
@@ -632,3 +635,6 @@ def swing_picture(clear_width=12 * ft, depth=9.25 * inch, ledge=3 * inch, system
             ledge_text=f"{show(ledge, 'section length', system)} of jack studs",
         )
     )
+
+
+hold(globals())

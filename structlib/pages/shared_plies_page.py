@@ -27,6 +27,7 @@ from structlib.mechanics.composite import (
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.shared_plies_checks import Question, nail_across, questions
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.shared_plies import Piece, SharedPliesView, draw_shared_plies
@@ -568,3 +569,6 @@ def _message(case):
         part = case.cut_moment / case.moment
         return f"Where the sister ends, the old plies carry {show(part, 'ratio')} of the moment alone"
     return f"The new piece takes {show(share, 'ratio')}: load goes by stiffness, not by count"
+
+
+hold(globals())

@@ -28,6 +28,7 @@ from structlib.mechanics.composite import (
 )
 from structlib.mechanics.composite import Part
 from structlib.pages.connection_tables import pattern_words
+from structlib.pages.door import hold
 from structlib.pages.shared_plies_page import GROUP_ARM, UnlikePliesPage
 from structlib.pages.show import Table, start_values
 from structlib.pages.woods import pieces
@@ -784,3 +785,6 @@ def two_sisters_against_their_sum(old_modulus=1.0e6 * psi):
     new = Part(modulus=1.6e6 * psi, width=1.5 * inch, depth=9.25 * inch)
     old = Part(modulus=old_modulus, width=1.5 * inch, depth=9.25 * inch)
     return loose_stiffness([old, new]) / new.bending_stiffness, shares_by_stiffness([old, new])[1]
+
+
+hold(globals())

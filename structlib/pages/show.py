@@ -6,6 +6,7 @@ import textwrap
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.tables import table_rows
 from structlib.pages.controls import start_values
+from structlib.pages.door import hold
 from structlib.pictures import svg
 
 
@@ -130,7 +131,8 @@ def still(page, **changes):
     BadInput
         When the page has no such control, or a control cannot take the value.
     """
-    return Picture(page.compute(start_values(page, **changes)).scene)
+    values = start_values(page, **changes)
+    return Picture(page.compute(values).scene)
 
 
 def save(page, path, frame="wide", theme="light", transparent=False, overwrite=False, **changes):
@@ -229,3 +231,6 @@ def markdown(text):
     from IPython.display import Markdown
 
     return Markdown(text)
+
+
+hold(globals())

@@ -12,6 +12,7 @@ from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
+from structlib.pages.door import hold
 from structlib.pages.show import Table, start_values
 from structlib.pictures.drawings.house_section import HouseLevel, HouseSectionView, draw_house_section
 
@@ -290,3 +291,6 @@ class WallPage(Page):
             ),
             frame,
         )
+
+
+hold(globals())

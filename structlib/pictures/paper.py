@@ -268,6 +268,10 @@ def _template_figure(page):
 
 
 def _checked_path(path, endings, overwrite):
+    if not isinstance(path, (str, FilePath)):
+        raise BadInput(f"the path of a picture must be text, got {type(path).__name__}; for example 'beam.png'")
+    if overwrite is not True and overwrite is not False:
+        raise BadInput(f"overwrite must be True or False, got {overwrite!r}")
     path = FilePath(path)
     check_choice("ending of the file", path.suffix.lower(), endings)
     if not path.parent.is_dir():

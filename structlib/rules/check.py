@@ -7,7 +7,7 @@ says about strength from that record.
 
 import math
 from dataclasses import dataclass
-from typing import Any, Protocol
+from typing import Any, Protocol, runtime_checkable
 
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.tables import VERIFIED_WORDS
@@ -249,6 +249,7 @@ class Check:
     decides: bool = True
 
 
+@runtime_checkable
 class Rulebook(Protocol):
     """What a folder of rules must offer. A second rulebook fits by offering the same."""
 

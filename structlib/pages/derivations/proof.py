@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput, check_number
 from structlib.ground.showing import show
+from structlib.pages.door import hold
 
 
 class NotProved(ArithmeticError):
@@ -328,3 +329,6 @@ def _line(ending, values, system):
     )
     answer = show(float(result), ending.dimension, system)
     return f"${_latex(ending.equation)}$ with {told}: ${_latex(ending.equation.lhs)}$ = **{answer}**"
+
+
+hold(globals())

@@ -5,6 +5,7 @@ from typing import Any
 
 import numpy
 
+from structlib.ground.material import check_design_values
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.showing import show
 from structlib.ground.tables import table_rows
@@ -647,6 +648,7 @@ def check_column(column):
     check_one_count("plies", column.plies, low=1, high=5, hint="for example 3")
     check_choice("fastening", column.fastening, FASTENINGS)
     check_yes_or_no("wet", column.wet)
+    check_design_values(column.material, "bending", "compression", "modulus", "modulus_stability")
     return column
 
 

@@ -365,7 +365,7 @@ def ply_fastening(
         conditions=_ply_conditions(fastener, plies, staggered),
         verified=least_verified(
             [check.verified for check in checks]
-            + ["common practice"] * (spacing < needed - _scalar("rounding_of_spacing"))
+            + ["common practice"] * bool(spacing < needed - _scalar("rounding_of_spacing"))
         ),
     )
 
@@ -478,7 +478,7 @@ def connection_demand(kind, reactions):
             )
     most, least = max(reactions, key=reactions.get), min(reactions, key=reactions.get)
     down, up = max(reactions[most], 0.0), max(-reactions[least], 0.0)
-    words = [f"{down / lb:,.0f} lb down"] * (down > 0) + [f"{up / lb:,.0f} lb up"] * (up > 0)
+    words = [f"{down / lb:,.0f} lb down"] * bool(down > 0) + [f"{up / lb:,.0f} lb up"] * bool(up > 0)
     sentence = (
         f"the {kind} must be listed by its maker for at least {' and '.join(words)}, for this wood, every"
         " hole filled, and the time factor of that combination not counted twice"
