@@ -1,22 +1,33 @@
 """Prints, at the end of a run, the tally of values compared with a source, apart by how each is known.
 
 Hypothesis draws the same examples in every run, so that a run can be repeated; to search further, run
-``pytest --hypothesis-profile=explore``.
+``pytest --hypothesis-profile=explore``. With several workers (``-n``), each sends its part of the tally.
 """
 
 import sys
 from pathlib import Path
 
+import pytest
 from hypothesis import settings
 
 HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE), str(HERE / "browser"), str(HERE / "published")]
 
-from tests_tally import TALLY  # noqa: E402
+from tests_tally import TALLY, add_tally, tally_to_send  # noqa: E402
 
 settings.register_profile("repeatable", derandomize=True, database=None, deadline=None)
 settings.register_profile("explore", max_examples=1000, deadline=None)
 settings.load_profile("repeatable")
+
+
+def pytest_sessionfinish(session):
+    if hasattr(session.config, "workeroutput"):
+        session.config.workeroutput["tally"] = tally_to_send()
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_testnodedown(node):
+    add_tally(getattr(node, "workeroutput", {}).get("tally", []))
 
 
 def pytest_terminal_summary(terminalreporter):
