@@ -102,6 +102,8 @@ def test_markdown_has_every_step_and_names_the_function(derivation):
 
 
 def test_markdown_is_the_same_in_another_process():
+    """Here the names are hashed with a seed that is another in every run, elsewhere with two that are known."""
+    here = f"{[derivations.to_markdown(getattr(derivations, name)()) for name in ALL]}\n"
     code = (
         "from structlib.pages import derivations as d\n"
         f"print([d.to_markdown(getattr(d, name)()) for name in {ALL!r}])"
@@ -114,9 +116,9 @@ def test_markdown_is_the_same_in_another_process():
             check=True,
             env={"PYTHONHASHSEED": seed, "PYTHONPATH": ":".join(sys.path), "PYTHONIOENCODING": "utf-8"},
         ).stdout
-        for seed in ("1", "2", "3")
+        for seed in ("1", "2")
     }
-    assert len(texts) == 1
+    assert texts == {here}
 
 
 @pytest.mark.parametrize(

@@ -8,6 +8,7 @@ import subprocess
 import sys
 import tomllib
 import warnings
+from functools import lru_cache
 from pathlib import Path
 
 import nbformat
@@ -26,7 +27,12 @@ def _short(path):
 
 
 def _tree(path):
-    return ast.parse(path.read_text(encoding="utf-8"), filename=_short(path))
+    return _parsed(path.read_text(encoding="utf-8"), _short(path))
+
+
+@lru_cache(maxsize=None)  # several rules read every module; none of them changes what it reads
+def _parsed(text, name):
+    return ast.parse(text, filename=name)
 
 
 def _fail_with(title, complaints):
@@ -42,7 +48,12 @@ SERVER_ROOM, SHOW_ROOM = "structlib/pages/server.py", "structlib/pages/show.py"
 PAPER_ROOM = "structlib/pictures/paper.py"
 
 
+@lru_cache(maxsize=None)
 def _imports(path):
+    return tuple(_found_imports(path))
+
+
+def _found_imports(path):
     """Every import of a module, those inside functions too: (full name, line, inside a function?)."""
     package = list(path.relative_to(ROOT).parts[:-1])
     inside = set()

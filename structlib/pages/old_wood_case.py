@@ -8,7 +8,6 @@ from structlib.ground.tables import table_row
 from structlib.ground.units import inch
 from structlib.mechanics import formulas, vibration
 from structlib.mechanics.round_taper import tapered_log
-from structlib.pages.door import hold
 from structlib.rules.us import notches
 from structlib.rules.us.old_joists import GRADES, compared_woods
 
@@ -333,6 +332,3 @@ def _allowed(values, section):
     inside = end > span / 3 and start < 2 * span / 3
     boxes = tuple((start, end, low, high) for start, end in thirds)
     return boxes, None if inside else (start, end, low, high), 0.0
-
-
-hold(globals())
