@@ -91,9 +91,10 @@ def _taken(name, value, kind, known):
         return check_whole_number(name, value, low=-10**6, high=10**6)
     if kinds == ["bool"]:
         return check_yes_or_no(name, value)
-    if kinds[0] == "str":
-        accepted = (str, os.PathLike) if "os.PathLike" in kinds else str
-        return check_record(name, value, accepted, "'a word'")
+    if kinds == ["str"]:
+        return check_record(name, value, str, "'a word'")
+    if kinds in (["str", "os.PathLike"], ["str", "pathlib.Path"]):
+        return check_record(name, value, (str, os.PathLike), "'beam.png'")
     record = pydoc.locate(kinds[0]) if kinds[0].startswith("structlib.") else known.get(kinds[0])
     if len(kinds) == 1 and inspect.isclass(record):
         return check_record(name, value, record, f"one made with {record.__name__}(...)")
