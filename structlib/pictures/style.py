@@ -12,7 +12,7 @@ from structlib.ground.refusals import check_choice
 
 # Type sizes in viewBox units. Pictures are 720 units wide, so that on a phone 360 px wide
 # a unit is half a pixel: a primary label is 11 px there and nothing is below 9 px.
-# sizes that a title tries: in one line, then in two; in three only where it must name what it leaves out
+# sizes that a title tries: in one line, then in two; in more only where it must name what it leaves out
 TITLE_SIZES = {
     "page": ((1, (25, 22, 20)), (2, (22, 20)), (3, (18,))),
     "tall": ((1, (36, 32)), (2, (36, 32, 28)), (3, (28,)), (4, (24,))),
