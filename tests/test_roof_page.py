@@ -328,9 +328,10 @@ def test_more_nails_where_snow_on_one_side_pushes_more():
     given = {"tie_wood": ("Douglas Fir-Larch", "No.2"), "tie_width": 1.5 * inch}
     even, one = (roof_joint.worked_out(case, **given).nails for case in (now, now["side"]))
     assert (even, one) == (less, more) and more > less
-    row = roof_joint.nails_row([now, now["side"]], **given)
+    row, known = roof_joint.nails_row([now, now["side"]], **given)
     # the table ends at 70 psf: neither count alone is shown as the count
     assert row[1] == "no count" and "ends at 70" in row[4] and f"by calculation alone {more} (" in row[4]
+    assert row[4].endswith(f"{known})")
 
 
 @pytest.mark.parametrize("holds, factor", [("tie", 1.0), ("raised tie", 1.33)])
