@@ -85,6 +85,8 @@ def check_number(name, value, *, low, high, shown=str, hint="", low_allowed=True
     ...
     structlib.ground.refusals.BadInput: plies must be between 1 and 6, got 0; for example 2
     """
+    if type(value) in (float, int) and low <= value <= high and (low_allowed or value > low):
+        return value  # the usual case, before any message is composed
     if is_symbolic(value):
         return value
     tail = f"; {hint}" if hint else ""

@@ -1,0 +1,124 @@
+"""Wood by name and size, as a house describes it: the piece that is meant, and what a level of it weighs."""
+
+from functools import lru_cache
+
+from structlib.ground.engineered import lvl
+from structlib.ground.loads import slope_to_plan
+from structlib.ground.lumber import find_material
+from structlib.ground.refusals import check_choice
+from structlib.ground.sizes import nominal_size, stock_sizes
+from structlib.house.beam import BeamChoice
+
+
+def dressed_size(nominal):
+    """Return the dressed size of a piece from its name.
+
+    Parameters
+    ----------
+    nominal : str
+        Nominal size of lumber such as '2x10', or a depth of LVL as stock lists it [-].
+
+    Returns
+    -------
+    structlib.ground.sizes.Stock
+        The size [-].
+
+    Raises
+    ------
+    BadInput
+        When there is no such size; the nearest are named.
+
+    Examples
+    --------
+    >>> dressed_size("2x10").depth / 25.4
+    9.25
+    """
+    thickness, _ = nominal_size(nominal)
+    rows = stock_sizes("timber" if thickness >= 5 else "dimension", special_order=True)
+    pieces = {piece.nominal: piece for piece in rows}
+    return pieces[check_choice("size", nominal, pieces)]
+
+
+@lru_cache(maxsize=256)
+def piece_of(wood):
+    """Return the beam or post that is meant by a species, a grade, a size and a number of plies.
+
+    Parameters
+    ----------
+    wood : structlib.house.plan.Wood
+        The words of the house [-].
+
+    Returns
+    -------
+    structlib.house.beam.BeamChoice
+        Material, width of a ply and depth [mm], plies, and its name [-].
+
+    Raises
+    ------
+    BadInput
+        When the wood or the size is not known; the nearest are named.
+
+    Examples
+    --------
+    >>> from structlib.house.plan import Wood
+    >>> piece_of(Wood(species="Hem-Fir", grade="No.2", size="2x10", plies=3)).name
+    '3-2x10'
+    """
+    if wood.species == "LVL":
+        pieces = {one.nominal: one for one in stock_sizes("lvl")}
+        piece, material = pieces[check_choice("size of LVL", wood.size, pieces)], lvl(wood.grade)
+    else:
+        piece, material = dressed_size(wood.size), find_material(wood.species, wood.grade, wood.size)
+    return BeamChoice(material, piece.width, piece.depth, wood.plies, f"{wood.plies}-{wood.size}")
+
+
+def joist_weight(joist):
+    """Return the weight of a level's joists, spread over its surface.
+
+    Parameters
+    ----------
+    joist : structlib.house.plan.Joists
+        Wood, size, spacing and plies [-].
+
+    Returns
+    -------
+    float
+        Area load [MPa].
+
+    Examples
+    --------
+    >>> from structlib.ground.units import inch, psf
+    >>> from structlib.house.plan import Joists
+    >>> round(joist_weight(Joists(species="Hem-Fir", grade="No.2", size="2x10", spacing=16 * inch)) / psf, 2)
+    2.11
+    """
+    material, piece = find_material(joist.species, joist.grade, joist.size), dressed_size(joist.size)
+    return material.weight_density * piece.width * piece.depth * joist.plies / joist.spacing
+
+
+def area_load(level, slope):
+    """Return the load of a level by type, on plan.
+
+    Parameters
+    ----------
+    level : structlib.house.plan.Level
+        The level [-].
+    slope : tuple of (float, float)
+        Rise and run of the part meant; what lies on it is brought to plan by 1/cos [-].
+
+    Returns
+    -------
+    tuple of float
+        Dead, live, roof live and snow [MPa].
+
+    Examples
+    --------
+    >>> from structlib.ground.units import psf
+    >>> from structlib.house.file import demo_house
+    >>> round(area_load(demo_house().part("upper floor"), (0, 12))[1] / psf)
+    30
+    """
+    dead = sum(layer.weight for layer in level.layers) + (joist_weight(level.joist) if level.joist else 0.0)
+    if slope[0]:
+        dead = slope_to_plan(dead, rise=slope[0], run=slope[1])
+    return dead, level.live or 0.0, level.roof_live or 0.0, level.snow or 0.0

@@ -1,0 +1,313 @@
+"""A house in plan: what stands where, what it is made of, and what each thing rests on.
+
+Everything lies on one grid: x runs across the house, y along it, both in mm. Joists and rafters span across;
+walls and beams run along (or across, where it is said). A level, a wall, a beam, a post and a load each name
+what they rest on; a wall's words end at the soil. Ranges stand once, beside each field.
+"""
+
+from dataclasses import dataclass, fields, replace
+
+from structlib.ground.refusals import BadInput, check_choice
+from structlib.ground.units import ft, inch, kip, psf
+from structlib.house.fields import Record, of
+from structlib.house.inputs import check_record
+
+KINDS = ("floor", "ceiling", "roof")
+JOINTS = ("cut", "continuous")
+POSITIONS = ("dropped", "flush")
+RIDGES = ("board", "beam")
+RUNS = ("along", "across")
+MADE_OF = ("studs", "masonry")
+SOIL = "soil"
+_SITE = 200 * ft
+
+
+def _where(example, **more):
+    return of("length", example, low=-_SITE, high=_SITE, **more)
+
+
+def _area_load(example, high, **more):
+    return of("area load", example, high=high, **more)
+
+
+def _force(example):
+    return of("force", example, high=200 * kip, default=0.0)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Layer(Record):
+    """One layer of a floor, ceiling or roof, and its weight on the surface that it lies on [MPa]."""
+
+    name: str = of("text", '"subfloor"')
+    weight: float = _area_load('"3 psf"', 200 * psf)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Joists(Record):
+    """The joists or rafters of a level: wood, nominal size, spacing [mm], and plies of each."""
+
+    species: str = of("text", '"Hem-Fir"')
+    grade: str = of("text", '"No.2"')
+    size: str = of("text", '"2x10"')
+    spacing: float = of("section length", '"16 in"', low=4 * inch, high=48 * inch)
+    plies: int = of("count", "1", low=1, high=4, default=1)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Wood(Record):
+    """What a beam or a post is made of: species, grade and nominal size of a ply, and the plies."""
+
+    species: str = of("text", '"Hem-Fir"')
+    grade: str = of("text", '"No.2"')
+    size: str = of("text", '"2x10"')
+    plies: int = of("count", "3", low=1, high=6, default=1)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Plate(Record):
+    """The wood of a plate, which a beam or a post presses across its grain."""
+
+    species: str = of("text", '"Spruce-Pine-Fir"')
+    grade: str = of("text", '"No.1/No.2"')
+
+
+@dataclass(frozen=True, kw_only=True)
+class Level(Record):
+    """One roof, ceiling or floor between the walls and beams that it rests on. Lengths in mm, loads in MPa of plan.
+
+    ``on`` names them, from left to right. Layers of a roof are weighed on its slope. The rafters of a roof lean on
+    a ridge 'board', which carries nothing (``ridge_at`` where it is not in the middle), or on a ridge 'beam', named
+    in ``on``.
+    """
+
+    name: str = of("text", '"upper floor"')
+    kind: str = of("choice", '"floor"', choices=KINDS)
+    on: tuple[str, ...] = of("names", '["west wall", "middle wall", "east wall"]')
+    start: float = _where('"0 ft"')
+    end: float = _where('"28 ft"')
+    joists: str = of("choice", '"cut"', choices=JOINTS, default="cut")
+    joist: Joists | None = of("record", "{ species = ... }", record=Joists, default=None)
+    layers: tuple[Layer, ...] = of("records", "[[levels.layers]]", record=Layer, default=())
+    live: float | None = _area_load('"40 psf"', 300 * psf, default=None)
+    roof_live: float | None = _area_load('"20 psf"', 100 * psf, default=None)
+    snow: float | None = _area_load('"30 psf"', 300 * psf, default=None)
+    left_overhang: float = of("length", '"1 ft"', high=4 * ft, default=0.0)
+    right_overhang: float = of("length", '"1 ft"', high=4 * ft, default=0.0)
+    slope: tuple[float, float] = of("slope", '"8 in 12"', default=(0.0, 12.0))
+    ridge: str = of("choice", '"board"', choices=RIDGES, default="board")
+    ridge_at: float | None = _where('"12 ft"', default=None)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Opening(Record):
+    """An opening to be made in a wall, the beam over it, and the room there is for one. Lengths in mm.
+
+    ``start`` is its clear edge on the wall's own axis. ``wall_above`` is the height of wall that stays over the
+    beam. ``posts`` are the studs under its ends; they rest on what the wall rests on, unless ``left_on`` or
+    ``right_on`` says otherwise.
+    """
+
+    name: str = of("text", '"kitchen opening"')
+    wall: str = of("text", '"middle wall"')
+    start: float = _where('"6 ft"')
+    clear_width: float = of("length", '"8 ft"', low=1 * ft, high=40 * ft)
+    height: float = of("length", '"6 ft 10 in"', low=1 * ft, high=20 * ft)
+    wall_above: float = of("length", '"0 in"', high=20 * ft)
+    left_seat: float = of("section length", '"3 in"', low=0.5 * inch, high=24 * inch)
+    right_seat: float = of("section length", '"3 in"', low=0.5 * inch, high=24 * inch)
+    position: str = of("choice", '"dropped"', choices=POSITIONS, default="dropped")
+    greatest_depth: float = of("section length", '"12 in"', low=3 * inch, high=48 * inch, default=18 * inch)
+    greatest_width: float = of("section length", '"7 in"', low=1.5 * inch, high=24 * inch, default=7 * inch)
+    beam: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
+    posts: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
+    left_on: str = of("text", '"cellar post"', default="")
+    right_on: str = of("text", '"cellar post"', default="")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Wall(Record):
+    """A wall that stands on something: its line, its size [mm], its weight per face [MPa], what it is made of."""
+
+    name: str = of("text", '"middle wall"')
+    on: tuple[str, ...] = of("names", '["soil"]')
+    at: float = _where('"12 ft"')
+    start: float = _where('"0 ft"')
+    end: float = _where('"28 ft"')
+    height: float = of("length", '"8 ft"', high=30 * ft)
+    weight: float = _area_load('"8 psf"', 400 * psf)
+    runs: str = of("choice", '"along"', choices=RUNS, default="along")
+    thickness: float = of("section length", '"4 1/2 in"', low=2 * inch, high=36 * inch, default=4.5 * inch)
+    made_of: str = of("choice", '"studs"', choices=MADE_OF, default="studs")
+    plate: Plate | None = of("record", "{ species = ... }", record=Plate, default=None)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Beam(Record):
+    """A beam on posts or in walls: its line [mm], what it rests on, whether it is cut over them, its wood."""
+
+    name: str = of("text", '"main beam"')
+    on: tuple[str, ...] = of("names", '["north post", "south post"]')
+    at: float = _where('"12 ft"')
+    start: float = _where('"0 ft"')
+    end: float = _where('"14 ft"')
+    runs: str = of("choice", '"along"', choices=RUNS, default="along")
+    joints: str = of("choice", '"cut"', choices=JOINTS, default="cut")
+    wood: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
+    seat: float = of("section length", '"3 in"', low=0.5 * inch, high=24 * inch, default=3 * inch)
+    position: str = of("choice", '"dropped"', choices=POSITIONS, default="dropped")
+    greatest_depth: float = of("section length", '"12 in"', low=3 * inch, high=48 * inch, default=18 * inch)
+    greatest_width: float = of("section length", '"7 in"', low=1.5 * inch, high=24 * inch, default=7 * inch)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Post(Record):
+    """A post at one place of the plan [mm]: its height, its wood, and what it stands on."""
+
+    name: str = of("text", '"north post"')
+    on: str = of("text", '"north pad"')
+    x: float = _where('"12 ft"')
+    y: float = _where('"0 ft"')
+    height: float = of("length", '"7 ft"', low=0.5 * ft, high=30 * ft)
+    wood: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
+    plate: Plate | None = of("record", "{ species = ... }", record=Plate, default=None)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Pad(Record):
+    """A square pad of plain concrete on the soil: its middle and its side [mm], and the soil as the code names it."""
+
+    name: str = of("text", '"north pad"')
+    x: float = _where('"12 ft"')
+    y: float = _where('"0 ft"')
+    side: float = of("section length", '"36 in"', low=6 * inch, high=10 * ft)
+    soil: str = of("text", '"Clay, silt"', default="")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Load(Record):
+    """Something heavy at one place of the plan [mm], by type [N], and what it rests on."""
+
+    name: str = of("text", '"water heater"')
+    on: str = of("text", '"main beam"')
+    x: float = _where('"12 ft"')
+    y: float = _where('"4 ft"')
+    dead: float = _force('"400 lb"')
+    live: float = _force('"400 lb"')
+    roof_live: float = _force('"400 lb"')
+    snow: float = _force('"400 lb"')
+
+
+@dataclass(frozen=True, kw_only=True)
+class House(Record):
+    """A house: its levels from the top, and everything that their loads pass on the way to the soil."""
+
+    name: str = of("text", '"Alder Lane"')
+    levels: tuple[Level, ...] = of("records", "[[levels]]", record=Level)
+    walls: tuple[Wall, ...] = of("records", "[[walls]]", record=Wall, default=())
+    openings: tuple[Opening, ...] = of("records", "[[openings]]", record=Opening, default=())
+    beams: tuple[Beam, ...] = of("records", "[[beams]]", record=Beam, default=())
+    posts: tuple[Post, ...] = of("records", "[[posts]]", record=Post, default=())
+    pads: tuple[Pad, ...] = of("records", "[[pads]]", record=Pad, default=())
+    loads: tuple[Load, ...] = of("records", "[[loads]]", record=Load, default=())
+    invented: bool = of("yes or no", "true", default=False)
+    note: str = of("text", '"..."', default="")
+
+    def parts(self):
+        """Return everything that has a name and a place, from the top down [-]."""
+        return (*self.levels, *self.loads, *self.walls, *self.openings, *self.beams, *self.posts, *self.pads)
+
+    def part(self, name):
+        """Return one part by its name; the nearest names are offered where there is none [-]."""
+        found = {one.name: one for one in self.parts()}
+        return found[check_choice("part of the house", name, found)]
+
+
+def check_house(house):
+    """Refuse a house that does not hang together; return it unchanged.
+
+    Parameters
+    ----------
+    house : House
+        The house [-].
+
+    Returns
+    -------
+    House
+        The house [-].
+
+    Raises
+    ------
+    BadInput
+        When a field is of the wrong kind or out of range, a name is missing or used twice, or a load is not given.
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> check_house(demo_house()).name
+    'Alder Lane'
+    """
+    check_record("house", house, House, "demo_house()")
+    if not house.levels:
+        raise BadInput("the house needs at least one level; write [[levels]] as in a demo house")
+    seen = {SOIL}
+    for one in house.parts():
+        if one.name in seen or not one.name.strip():
+            raise BadInput(f"the name {one.name!r} is empty or used twice; give every part a name of its own")
+        seen.add(one.name)
+    for level in house.levels:
+        _check_level(level)
+    for one in (*house.walls, *house.beams, *house.levels):
+        if one.end <= one.start:
+            raise BadInput(f"{one.name} ends where it starts or before; write an end beyond its start")
+    return house
+
+
+def _check_level(level):
+    roof = level.kind == "roof"
+    for name in ("roof_live", "snow") if roof else ("live",):
+        if getattr(level, name) is None:
+            raise BadInput(f'{level.name} has no {name}; where there is none, write {name} = "0 psf"')
+    for name in ("live",) if roof else ("roof_live", "snow", "ridge_at"):
+        if getattr(level, name) is not None:
+            raise BadInput(f"{level.name} is a {level.kind}; {name} does not belong to it")
+    if roof and level.joists == "continuous":
+        raise BadInput(f"{level.name} is a roof; its rafters are cut at the ridge, so leave joists out")
+    if not roof and level.slope[0]:
+        raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof")
+
+
+def with_changes(house, changes):
+    """Return the house with fields of some of its parts changed, as a choice or a finding on site changes them.
+
+    Parameters
+    ----------
+    house : House
+        The house [-].
+    changes : dict
+        By the name of a part: its new fields, as a dict [any].
+
+    Returns
+    -------
+    House
+        A new house; the old one is untouched [-].
+
+    Raises
+    ------
+    BadInput
+        When there is no such part or field.
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> with_changes(demo_house(), {"upper floor": {"live": 40 * psf}}).part("upper floor").live / psf
+    40.0
+    """
+    for name, values in changes.items():
+        part = house.part(name)
+        for field_name in values:
+            check_choice(f"field of {name}", field_name, [one.name for one in fields(part)])
+        lists = {one.name: getattr(house, one.name) for one in fields(House) if one.metadata["kind"] == "records"}
+        changed = {key: tuple(replace(one, **values) if one is part else one for one in rows)
+                   for key, rows in lists.items() if part in rows}
+        house = replace(house, **changed)
+    return house

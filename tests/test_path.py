@@ -1,0 +1,131 @@
+"""The way of the load: known houses by hand, faults named where they are, and no field without an effect."""
+
+import dataclasses
+
+import pytest
+
+from structlib.ground.refusals import BadInput
+from structlib.ground.units import ft, inch, lb, plf, psf
+from structlib.house.file import demo_house, house_from_text, read_house, write_house
+from structlib.house.path import follow
+from structlib.house.plan import Beam, House, Level, Load, Opening, Pad, Post, Wall, with_changes
+
+
+def small_house(**changes):
+    """A floor on three walls, 12 ft and 14 ft apart, 20 ft long; 10 psf dead by hand, 40 psf live."""
+    walls = [Wall(name=name, on=("soil",), at=at * ft, start=0.0, end=20 * ft, height=8 * ft, weight=0.0)
+             for name, at in (("west", 0), ("middle", 12), ("east", 26))]
+    from structlib.house.plan import Layer
+
+    floor = Level(name="floor", kind="floor", on=("west", "middle", "east"), start=0.0, end=20 * ft,
+                  layers=(Layer(name="all of it", weight=10 * psf),), live=40 * psf)
+    return dataclasses.replace(House(name="small", levels=(floor,), walls=tuple(walls)), **changes)
+
+
+def test_half_of_each_span_comes_down_on_the_wall_between():
+    path = follow(small_house())
+    assert path.line_on("middle", 5 * ft)["live"] / plf == pytest.approx(40 * (6 + 7))
+    assert path.line_on("west", 5 * ft)["dead"] / plf == pytest.approx(10 * 6)
+
+
+def test_continuous_joists_bring_more_than_half():
+    house = small_house()
+    house = with_changes(house, {"middle": {"at": 13 * ft}, "floor": {"joists": "continuous"}})
+    # two equal spans in one piece: 1.25 w L in the middle, 0.375 w L at each end (beam formulas of any handbook)
+    path = follow(house)
+    assert path.line_on("middle", ft)["live"] / plf == pytest.approx(1.25 * 40 * 13)
+    assert path.line_on("east", ft)["live"] / plf == pytest.approx(0.375 * 40 * 13)
+
+
+def test_every_level_keeps_its_own_spans():
+    house = small_house()
+    attic = Level(name="attic", kind="floor", on=("attic wall west", "attic wall"), start=0.0, end=20 * ft, live=20 * psf)
+    more = (Wall(name="attic wall west", on=("soil",), at=4 * ft, start=0.0, end=20 * ft, height=0.0, weight=0.0),
+            Wall(name="attic wall", on=("middle",), at=12 * ft, start=0.0, end=20 * ft, height=8 * ft, weight=8 * psf))
+    path = follow(dataclasses.replace(house, levels=(attic, *house.levels), walls=house.walls + more))
+    assert path.line_on("middle", ft)["live"] / plf == pytest.approx(20 * 4 + 40 * 13)
+    assert path.line_on("middle", ft)["dead"] / plf == pytest.approx(64 + 10 * 13)
+
+
+def test_an_overhang_lifts_the_far_end():
+    house = small_house(beams=(Beam(name="beam", on=("a", "b"), at=12 * ft, start=0.0, end=20 * ft),),
+                        posts=(Post(name="a", on="pad a", x=12 * ft, y=0.0, height=8 * ft),
+                               Post(name="b", on="pad b", x=12 * ft, y=15 * ft, height=8 * ft)),
+                        pads=(Pad(name="pad a", x=12 * ft, y=0.0, side=30 * inch), Pad(name="pad b", x=12 * ft, y=15 * ft, side=30 * inch)),
+                        loads=(Load(name="tip", on="beam", x=12 * ft, y=20 * ft, dead=3000 * lb),))
+    path = follow(house)
+    assert path.element("pad a").total()["dead"] / lb == pytest.approx(-1000.0)
+    assert path.element("pad b").total()["dead"] / lb == pytest.approx(4000.0)
+
+
+def test_a_ridge_off_the_middle_shares_by_statics():
+    roof = Level(name="roof", kind="roof", on=("west", "east"), start=0.0, end=20 * ft, snow=30 * psf, roof_live=0.0)
+    path = follow(small_house(levels=(roof,)))
+    assert path.line_on("west", ft)["snow"] / plf == pytest.approx(30 * 13)
+    beam = dataclasses.replace(roof, on=("west", "middle", "east"), ridge="beam")
+    path = follow(small_house(levels=(beam,)))
+    assert path.line_on("middle", ft)["snow"] / plf == pytest.approx(30 * 13)
+    assert path.line_on("west", ft)["snow"] / plf == pytest.approx(30 * 6)
+
+
+def test_the_demo_house_comes_down_by_hand():
+    # attic 12 ft wide: 20 psf; upper floor 12 ft: 30 psf; ground floor 12 ft: 40 psf of live load
+    path = follow(demo_house())
+    assert path.line_on("middle wall", 3 * ft)["live"] / plf == pytest.approx(12 * (20 + 30))
+    assert path.line_on("main beam", 3 * ft)["live"] / plf == pytest.approx(12 * (20 + 30 + 40))
+    # the opening's beam from seat middle to seat middle: 8 ft 4 1/2 in
+    assert path.element("kitchen opening, left post").total()["live"] / lb == pytest.approx(600 * 8.375 / 2)
+    # its left post stands over the cellar's middle post, which so gets all of that and 7 ft less the gap of main beam
+    assert path.element("middle pad").total()["live"] / lb > 1080 * 7
+
+
+HOUSE = small_house()
+FAULTS = {
+    "a loop": (dict(walls=tuple(dataclasses.replace(w, on=("west",)) if w.name == "middle" else
+                                dataclasses.replace(w, on=("middle",)) if w.name == "west" else w for w in HOUSE.walls)),
+               "rests on itself"),
+    "on nothing": (dict(walls=tuple(dataclasses.replace(w, end=10 * ft) if w.name == "middle" else w for w in HOUSE.walls)),
+                   "floor has nothing under it at 12 ft across the house, from 10 ft to 20 ft along it"),
+    "on a name that is not there": (dict(levels=(dataclasses.replace(HOUSE.levels[0], on=("west", "nowhere")),)), "'nowhere'"),
+    "a post that stops at a floor": (dict(posts=(Post(name="p", on="floor", x=3 * ft, y=3 * ft, height=8 * ft),)),
+                                     "p stops at floor"),
+    "a load on studs": (dict(loads=(Load(name="tub", on="middle", x=12 * ft, y=3 * ft, live=500 * lb),)),
+                        "tub comes down on middle at 3 ft along it, where no post takes it on"),
+    "a load beside its beam": (dict(loads=(Load(name="tub", on="middle", x=13 * ft, y=3 * ft, live=500 * lb),)),
+                               "does not stand over it"),
+    "one name twice": (dict(walls=(*HOUSE.walls, HOUSE.walls[0])), "used twice"),
+    "no live load written": (dict(levels=(dataclasses.replace(HOUSE.levels[0], live=None),)), 'live = "0 psf"'),
+    "an opening past its wall": (dict(openings=(Opening(name="door", wall="middle", start=15 * ft, clear_width=8 * ft,
+                                                        height=6 * ft, wall_above=0.0, left_seat=3 * inch,
+                                                        right_seat=3 * inch),)), "there is room"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("fault", FAULTS)
+def test_a_load_without_a_way_down_is_named_where_it_is(fault):
+    changes, sentence = FAULTS[fault]
+    with pytest.raises(BadInput, match=".") as refused:
+        follow(dataclasses.replace(HOUSE, **changes))
+    assert sentence in str(refused.value) and "\n" not in str(refused.value)
+
+
+def test_a_file_names_the_line_of_its_fault():
+    text = 'version = 2\nname = "x"\n\n[[levels]]\nname = "floor"\nkind = "floor"\non = ["a", "b"]\nstart = "0 ft"\n' \
+           'end = "20 ft"\nlive = "40"\n'
+    with pytest.raises(BadInput, match="^line 10 of the text: live of level 'floor'"):
+        house_from_text(text)
+
+
+def test_files_of_version_1_still_open_with_the_same_loads(request):
+    # by hand: attic 12 ft wide at 13.31 psf, upper floor 12 ft at 17.11 psf, wall 64 plf (joists about 1.65 and 2.11 psf)
+    house = read_house(request.path.parent / "houses" / "version_1.toml")
+    found = follow(house).line_on("the wall", 8 * ft)
+    assert found["live"] / plf == pytest.approx(600)
+    assert found["dead"] / plf == pytest.approx(12 * (11.3 + 1.65) + 64 + 12 * (15 + 2.11), abs=0.5)
+
+
+def test_a_house_comes_back_from_its_file_as_it_was(tmp_path):
+    house = with_changes(demo_house(), {"main beam": {"end": 28 * ft, "seat": 3.123456789 * inch}})
+    assert read_house(write_house(house, tmp_path / "mine.toml")) == house
+    with pytest.raises(BadInput, match="left as it is"):
+        write_house(house, tmp_path / "mine.toml")
