@@ -114,7 +114,7 @@ class BeamMember:
 
     Lengths in mm. ``unbraced_length`` is the greatest distance along the compressed edge without a
     brace against rolling sideways; zero when it is held all along. ``loaded_on`` is 'top' or 'side'.
-    ``repetitive`` overrides the count of plies for joists that share a floor.
+    ``repetitive`` overrides the count of plies for joists that share a floor; ``use`` is a `BeamUse`.
     """
 
     material: Any
@@ -127,6 +127,7 @@ class BeamMember:
     loaded_on: str = "top"
     repetitive: bool | None = None
     wet: bool = False
+    use: Any = None
 
     @property
     def width(self):
@@ -281,6 +282,22 @@ class Rulebook(Protocol):
             What each combination asks [-].
         use : BeamUse
             What the beam carries, which sets the sag limits [-].
+
+        Returns
+        -------
+        tuple of Check
+            One check a question, each for the combination that asks most [-].
+        """
+
+    def checks(self, member, demands) -> tuple[Check, ...]:
+        """Return every check of one member of any kind, found by its kind; `NotCovered` where there is no rule.
+
+        Parameters
+        ----------
+        member : object
+            A `BeamMember`, or a member of `structlib.rules.members` [-].
+        demands : tuple
+            What each combination asks: `BeamDemand`, or `Push` [-].
 
         Returns
         -------

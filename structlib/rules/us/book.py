@@ -102,6 +102,32 @@ class UnitedStates:
         checks.extend(deflection.sag_checks(member, demands, use))
         return tuple(checks)
 
+    def checks(self, member, demands):
+        """Return every check of one member of any kind, found by its kind.
+
+        Parameters
+        ----------
+        member : object
+            A `BeamMember`, or a member of `structlib.rules.members` [-].
+        demands : tuple
+            What each combination asks of it [-].
+
+        Returns
+        -------
+        tuple of structlib.rules.check.Check
+            The checks; `NotCovered` is raised where there is no rule [-].
+
+        Examples
+        --------
+        >>> UnitedStates().checks("a chimney", ())
+        Traceback (most recent call last):
+        ...
+        structlib.rules.members.NotCovered: the rulebook of United States has no rule for a str here; what is asked of it stays
+        """
+        from structlib.rules.us import contract
+
+        return contract.checks(self, member, demands)
+
     def leaves_out_load_near_seat(self, *, below, loaded_on):
         """Tell whether load within a depth of a seat may be left out of the shear there.
 

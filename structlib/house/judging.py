@@ -1,0 +1,249 @@
+"""What a rulebook says of every element on the load's way: members, demands, checks; and the gates that withdraw them."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from structlib.ground.loads import LOAD_TYPES
+from structlib.ground.lumber import find_material
+from structlib.ground.refusals import OutsideRule
+from structlib.ground.showing import show
+from structlib.ground.units import inch
+from structlib.house.beam import BeamJob, TypedLoad, demands_on
+from structlib.house.path import seats_of
+from structlib.house.pieces import area_load, piece_of
+from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
+from structlib.mechanics.beams import LineLoad, PointLoad
+from structlib.rules.check import BeamMember, BeamUse, Seat, governing, least_verified
+from structlib.rules.members import PadMember, PlateMember, PostMember, Push
+
+_SAME = 1e-3  # mm
+#: Joists on top of a beam hold its edge; where they do not, the page that asks says so.
+_JOISTS_HOLD = 16 * inch
+
+
+@dataclass(frozen=True)
+class Judged:
+    """An element as a rulebook sees it: its members with demands and checks, in the order of the load.
+
+    ``refused`` are sentences of rules that do not cover it; what is asked stays. ``gates`` are reasons to stop and
+    call: they withdraw every verdict.
+    """
+
+    element: object
+    members: tuple
+    demands: tuple
+    checks: tuple
+    refused: tuple[str, ...] = ()
+    gates: tuple[str, ...] = ()
+
+    @property
+    def governs(self):
+        """The check with the greatest share; None where nothing was judged."""
+        return governing(self.checks) if any(check.decides for check in self.checks) else None
+
+    @property
+    def evidence(self):
+        """The least well known of everything that was used; 'recalled' where nothing was judged."""
+        words = [check.verified for check in self.checks]
+        return least_verified([*words, *(one.verified for check in self.checks for one in check.factors)])
+
+
+def judge(path, rulebook):
+    """Judge every element of a path under one rulebook.
+
+    Parameters
+    ----------
+    path : structlib.house.path.Path
+        The path, as `follow` answers [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules [-].
+
+    Returns
+    -------
+    dict of Judged
+        By the name of the element, in the order of the load; elements without a rule here are left out [-].
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> from structlib.house.path import follow
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> judge(follow(demo_house()), RULEBOOK)["south post"].governs.name
+    'compression'
+    """
+    found = {}
+    for element in path.elements:
+        rule = _KINDS.get(type(element.part))
+        if rule is not None:
+            found[element.name] = judge_element(path, element.name, rulebook)
+    return found
+
+
+def judge_element(path, name, rulebook):
+    """Judge one element of a path; see `judge`."""
+    element = path.element(name)
+    asked, gates, notes = _KINDS[type(element.part)](path, element, rulebook)
+    members, demands, checks, refused = [], [], [], list(notes)
+    for member, of_each in asked:
+        members.append(member)
+        demands.append(of_each)
+        try:
+            checks += rulebook.checks(member, of_each)
+        except OutsideRule as error:
+            refused.append(str(error))
+    return Judged(element, tuple(members), tuple(demands), tuple(checks), tuple(refused),
+                  tuple(dict.fromkeys((*gates, *_lifts(element, rulebook)))))
+
+
+def _lifts(element, rulebook):
+    """A gate where any combination lifts what the element hands on."""
+    for share in element.gives:
+        present = {kind for kind, amount in zip(LOAD_TYPES, share.amount) if amount}
+        for one in rulebook.combinations(present):
+            if sum(one.factor(kind) * amount for kind, amount in zip(LOAD_TYPES, share.amount)) < -1e-6:
+                return (f"{element.name} lifts off {share.to} under {one.name}: it must be held down, and that is for "
+                        "an engineer.",)
+    return ()
+
+
+# ---- beams and joists: one member a span ----
+
+
+def _beam(path, element, rulebook):
+    part, house = element.part, path.house
+    axis = house.part(part.wall) if isinstance(part, Opening) else part
+    wood = part.beam if isinstance(part, Opening) else part.wood
+    gates, notes = [], []
+    for share in element.gives:
+        below = next((one for one in house.parts() if one.name == share.to), None)
+        if isinstance(below, Wall) and below.made_of == "masonry":
+            gates.append(f"{element.name} sits on masonry: whether {below.name} can take the push is for an engineer.")
+    if wood is None:
+        return [], gates, [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"]
+    piece = piece_of(wood)
+    width = piece.ply_width * piece.plies
+    room = axis.thickness if isinstance(axis, Wall) else part.greatest_width
+    if width > room + _SAME:
+        gates.append(f"{element.name} is {show(width, 'section length')} wide and hangs past what it sits on "
+                     f"({show(room, 'section length')}): how the outer plies come down is for an engineer.")
+    ends = seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
+    if any(len(span) > 2 for span in element.spans) or ends[0] < element.spans[0][0] - _SAME or ends[1] > element.spans[-1][-1] + _SAME:
+        return [], gates, [f"{element.name} goes on past its posts or in one piece over them; the checks here are for "
+                           "single spans, and what is asked of it stays"]
+    asked = []
+    for number, (left, right) in enumerate(element.spans):
+        seats = _seats(path, part, axis, number, len(element.spans))
+        asked.append(_span_of(element, axis, left, right, seats, piece, rulebook, part.position))
+    return asked, gates, notes
+
+
+def _seats(path, part, axis, number, count):
+    """The seats of one span: on the studs of an opening, or half of a post beside another span."""
+    if isinstance(part, Opening):
+        return tuple(_seat(length, part.posts is not None, axis.plate) for length in (part.left_seat, part.right_seat))
+    inner = [0 < number, number < count - 1]
+    return tuple(Seat(part.seat / 2 if shared else part.seat, "post") for shared in inner)
+
+
+def _seat(length, on_studs, plate):
+    if on_studs or plate is None:
+        return Seat(length, "post")
+    wood = find_material(plate.species, plate.grade)
+    return Seat(length, "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
+
+
+def _span_of(element, axis, left, right, seats, piece, rulebook, position):
+    """One simple span as a member and what each combination asks of it."""
+    loads = tuple(one for share in element.received for one in _on_span(share, axis, left, right))
+    job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _JOISTS_HOLD,
+                  "side" if position == "flush" else "top")
+    member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, *seats, unbraced_length=_JOISTS_HOLD,
+                        loaded_on=job.loaded_on, use=BeamUse())
+    return member, demands_on(job, member, rulebook)
+
+
+def _on_span(share, axis, left, right):
+    """A share as typed loads on one span, placed from its left end; what lies outside the span is left out."""
+    start, end = (share.y, share.y_end) if axis.runs == "along" else (share.x, share.x_end)
+    for kind, amount in zip(LOAD_TYPES, share.amount):
+        if not amount:
+            continue
+        if end - start <= _SAME:
+            if left + _SAME < start < right - _SAME:
+                yield TypedLoad(kind, PointLoad(start - left, float(amount)))
+        elif min(end, right) - max(start, left) > _SAME:
+            yield TypedLoad(kind, LineLoad(max(start, left) - left, min(end, right) - left, float(amount)))
+
+
+def _joists(path, element, rulebook):
+    level = element.part
+    if level.joist is None:
+        return [], [], [f"the joists of {level.name} are not written; what they bring down stands without their weight"]
+    if level.kind == "roof":
+        return [], [], [f"{level.name} is judged on the page of the roof, with its thrust"]
+    if any(len(span) > 2 for span in element.spans) or level.left_overhang or level.right_overhang:
+        return [], [], [f"the joists of {level.name} go on past a support; the checks here are for single spans"]
+    piece = piece_of(Wood(species=level.joist.species, grade=level.joist.grade, size=level.joist.size, plies=level.joist.plies))
+    asked, seat = [], Seat(1.5 * inch, "post")
+    weight = piece.material.weight_density * piece.ply_width * piece.depth * piece.plies
+    for left, right in dict.fromkeys(element.spans):
+        lines = [amount * level.joist.spacing for amount in area_load(level, level.slope)]
+        lines[0] -= weight  # the solver adds the joist's own
+        loads = tuple(TypedLoad(kind, LineLoad(0.0, right - left, amount)) for kind, amount in zip(LOAD_TYPES, lines) if amount > 0)
+        job = BeamJob(right - left - seat.length, seat, seat, loads, 0.0)
+        member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, seat, seat, repetitive=True,
+                            use=BeamUse("floor" if level.kind == "floor" else "ceiling"))
+        asked.append((member, demands_on(job, member, rulebook)))
+    return asked, [], []
+
+
+# ---- posts and pads: everything above presses along one line ----
+
+
+def _pushes(element, rulebook):
+    total = element.total()
+    present = {kind for kind, amount in total.items() if amount}
+    return tuple(Push(one, sum(one.factor(kind) * amount for kind, amount in total.items()))
+                 for one in rulebook.combinations(present))
+
+
+@lru_cache(maxsize=256)
+def _post_member(post):
+    piece = piece_of(post.wood)
+    return PostMember(piece.material, piece.ply_width, piece.depth, post.height, piece.plies)
+
+
+def _post(path, element, rulebook):
+    post, gates = element.part, []
+    if post.on == "soil":
+        gates.append(f"{post.name} comes down on the footing of a wall, or on soil: what spreads it there must be looked "
+                     "at on site, and is for an engineer.")
+    if post.wood is None:
+        return [], gates, [f"the wood of {post.name} is not chosen; what is asked of it stays, without its own weight"]
+    member, pushes = _post_member(post), _pushes(element, rulebook)
+    asked = [(member, pushes)]
+    below = next((one for one in path.house.parts() if one.name == post.on), None)
+    if isinstance(below, Wall) and below.made_of == "masonry":
+        gates.append(f"{post.name} stands on masonry: whether {below.name} can take the push is for an engineer.")
+    pressed = below.wood if isinstance(below, Beam) else below.beam if isinstance(below, Opening) else None
+    if pressed is not None:
+        asked.append((PlateMember(member, piece_of(pressed).material), pushes))
+    elif post.plate is not None and not isinstance(below, Post):
+        asked.append((PlateMember(member, find_material(post.plate.species, post.plate.grade)), pushes))
+    return asked, gates, []
+
+
+def _pad(path, element, rulebook):
+    pad, notes = element.part, []
+    if not pad.soil:
+        return [], [f"The soil under {pad.name} is not known, or is fill: what it bears must be looked at on site. Only "
+                    "what is asked of it is shown."], notes
+    above = next((one for one in path.house.posts if one.on == pad.name), None)
+    base = pad.side
+    if above is not None and above.wood is not None:
+        piece = piece_of(above.wood)
+        base = min(piece.ply_width * piece.plies, piece.depth)
+    return [(PadMember(pad.side, base, pad.soil), _pushes(element, rulebook))], [], notes
+
+
+_KINDS = {Level: _joists, Opening: _beam, Beam: _beam, Post: _post, Pad: _pad}
