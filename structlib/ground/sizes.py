@@ -116,6 +116,35 @@ def stock_sizes(kind, thickness=None, *, special_order=False):
     return tuple(one for one in wanted if special_order or one.availability == "stock")
 
 
+def dressed_size(nominal):
+    """Return the dressed size of a piece from its name.
+
+    Parameters
+    ----------
+    nominal : str
+        Nominal size, such as '2x10' [-].
+
+    Returns
+    -------
+    Stock
+        The size [-].
+
+    Raises
+    ------
+    BadInput
+        When there is no such size; the nearest are named.
+
+    Examples
+    --------
+    >>> dressed_size("2x10").depth / 25.4
+    9.25
+    """
+    thickness, _ = nominal_size(nominal)
+    rows = stock_sizes("timber" if thickness >= 5 else "dimension", special_order=True)
+    pieces = {piece.nominal: piece for piece in rows}
+    return pieces[check_choice("size", nominal, pieces)]
+
+
 @lru_cache(maxsize=None)
 def _sawn_sizes(kind):
     return [(row["nominal_thickness"], Stock(

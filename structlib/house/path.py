@@ -96,11 +96,18 @@ class Path:
         """What reaches the soil, share by share."""
         return tuple(share for one in self.elements for share in one.gives if share.to == SOIL)
 
+    def axis(self, name):
+        """Return the wall or beam on whose line an element lies."""
+        part = self.element(name).part
+        return self.house.part(part.wall) if isinstance(part, Opening) else part
+
     def line_on(self, name, at):
-        """Return what comes down on a wall or a beam at one place along it, by type [N/mm]."""
-        one = self.element(name)
-        amount = sum((numpy.array(s.amount) for s in one.received if _along(one.part, s)[0] <= at < _along(one.part, s)[1]),
-                     numpy.zeros(4))
+        """Return what comes down on a wall, a beam or an opening at one place along it, by type [N/mm]."""
+        axis, amount = self.axis(name), numpy.zeros(4)
+        for share in self.element(name).received:
+            start, end = along(axis, share)
+            if start <= at < end:
+                amount = amount + share.amount
         return LoadsByType(dict(zip(LOAD_TYPES, amount)))
 
 
@@ -224,7 +231,7 @@ def _level(level, parts, received):
             own.append(Share(level.name, level.name, tuple(amount), left, start, right, end))
             on_joist.append((amount, left, right))
         for x, force in zip(places, _forces(places, level.joists, on_joist, level.name)):
-            gives.append(Share(level.name, holders[x], tuple(force), x, start, x, end))
+            gives.append(Share(level.name, holders[x], tuple(map(float, force)), x, start, x, end))
     return Element(level, "level", received, tuple(own), tuple(gives), _spans(places, level.joists))
 
 
@@ -292,7 +299,7 @@ def _wall(wall, parts, received):
     marks = {wall.start, wall.end} | {y for first, last, _ in over for y in (first, last)}
     marks |= {y for one in below if isinstance(one, (Wall, Beam)) for y in (one.start, one.end)}
     lines = [share for share in received if share.x != share.x_end or share.y != share.y_end]
-    marks |= {y for share in lines for y in _along(wall, share)}
+    marks |= {y for share in lines for y in along(wall, share)}
     ordered = sorted(y for y in marks if wall.start - _SAME <= y <= wall.end + _SAME)
     own, gives = [], []
     for a, b in zip(ordered, ordered[1:]):
@@ -300,7 +307,7 @@ def _wall(wall, parts, received):
             continue
         opening = next((one for first, last, one in over if first - _SAME <= a and b <= last + _SAME), None)
         weight = wall.weight * (wall.height if opening is None else opening.wall_above)
-        amount = sum((numpy.array(s.amount) for s in lines if _covers(_along(wall, s), a, b)), numpy.array([weight, 0, 0, 0]))
+        amount = sum((numpy.array(s.amount) for s in lines if _covers(along(wall, s), a, b)), numpy.array([weight, 0, 0, 0]))
         own.append(_on_axis(wall, wall.name, wall.name, (weight, 0.0, 0.0, 0.0), a, b))
         to = opening.name if opening else _line_below(wall, below, a, b)
         gives.append(_on_axis(wall, wall.name, to, tuple(amount), a, b))
@@ -341,7 +348,7 @@ def _line_below(wall, below, a, b):
 
 def _point_through(wall, share, over, below):
     """A point load on a wall: over an opening its beam takes it; masonry hands it on; studs need a post."""
-    at = _along(wall, share)[0]
+    at = along(wall, share)[0]
     for first, last, opening in over:
         if first - _SAME <= at <= last + _SAME:
             return _on_axis(wall, wall.name, opening.name, share.amount, at, at)
@@ -393,7 +400,7 @@ def _spanning(part, kind, axis, places, names, joints, wood, ends, received):
         own.append(_on_axis(axis, part.name, part.name, (weight, 0.0, 0.0, 0.0), *ends))
     loads = []
     for share in (*received, *own):
-        first, last = _along(axis, share)
+        first, last = along(axis, share)
         if first < ends[0] - _SAME or last > ends[1] + _SAME:
             raise BadInput(f"{share.source} comes down beyond the end of {part.name}, at {_text(last)} along it")
         loads.append((share.amount, first, last))
@@ -441,7 +448,7 @@ def _handed_down(part, kind, received, own, parts):
     elif not (part.on == SOIL or isinstance(below, (Post, Pad, Opening))):
         raise BadInput(f"{part.name} rests on {part.on!r}, which carries no post")
     amount = sum((numpy.array(share.amount) for share in (*received, *own)), numpy.zeros(4))
-    gives = (Share(part.name, part.on, tuple(amount), part.x, part.y, part.x, part.y),)
+    gives = (Share(part.name, part.on, tuple(map(float, amount)), part.x, part.y, part.x, part.y),)
     return Element(part, kind, received, tuple(own), gives)
 
 
@@ -457,13 +464,13 @@ def _forces(places, joints, loads, who):
     for amount, start, end in loads:
         if not any(amount):
             continue
-        for index, part in enumerate(_influence(tuple(places), joints, start, end)):
+        for index, part in enumerate(influence(tuple(places), joints, start, end)):
             total[index] = total[index] + numpy.array(amount) * part
     return total
 
 
 @lru_cache(maxsize=4096)
-def _influence(places, joints, start, end):
+def influence(places, joints, start, end):
     """What a load of 1 on a stretch of a beam, or at a place where both ends are the same, gives to each support."""
     point = end - start <= _SAME
     if joints == "continuous" and len(places) > 2:
@@ -490,16 +497,16 @@ def _spans(places, joints):
     return (places,) if joints == "continuous" else tuple(zip(places, places[1:]))
 
 
-def _along(axis, share):
-    """Where a share lies along a wall or a beam [mm]."""
+def along(axis, share):
+    """Where a share begins and ends along a wall or a beam [mm]."""
     return (share.y, share.y_end) if axis.runs == "along" else (share.x, share.x_end)
 
 
 def _on_axis(axis, source, to, amount, start, end):
     """A share on the line of a wall or a beam."""
     if axis.runs == "along":
-        return Share(source, to, tuple(amount), axis.at, start, axis.at, end)
-    return Share(source, to, tuple(amount), start, axis.at, end, axis.at)
+        return Share(source, to, tuple(map(float, amount)), axis.at, start, axis.at, end)
+    return Share(source, to, tuple(map(float, amount)), start, axis.at, end, axis.at)
 
 
 def _covers(stretch, a, b):

@@ -6,37 +6,8 @@ from structlib.ground.engineered import lvl
 from structlib.ground.loads import slope_to_plan
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import check_choice
-from structlib.ground.sizes import nominal_size, stock_sizes
+from structlib.ground.sizes import dressed_size, stock_sizes
 from structlib.house.beam import BeamChoice
-
-
-def dressed_size(nominal):
-    """Return the dressed size of a piece from its name.
-
-    Parameters
-    ----------
-    nominal : str
-        Nominal size of lumber such as '2x10', or a depth of LVL as stock lists it [-].
-
-    Returns
-    -------
-    structlib.ground.sizes.Stock
-        The size [-].
-
-    Raises
-    ------
-    BadInput
-        When there is no such size; the nearest are named.
-
-    Examples
-    --------
-    >>> dressed_size("2x10").depth / 25.4
-    9.25
-    """
-    thickness, _ = nominal_size(nominal)
-    rows = stock_sizes("timber" if thickness >= 5 else "dimension", special_order=True)
-    pieces = {piece.nominal: piece for piece in rows}
-    return pieces[check_choice("size", nominal, pieces)]
 
 
 @lru_cache(maxsize=256)

@@ -6,7 +6,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.sections import rectangle_area, rectangle_inertia, rectangle_section_modulus
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf
-from structlib.house.takedown import dressed_size
+from structlib.ground.sizes import dressed_size
 from structlib.mechanics import formulas
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION

@@ -8,7 +8,7 @@ from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, ksi, lb, plf, psf, psi  # noqa: F401 (some: in examples)
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
-from structlib.house.takedown import dressed_size
+from structlib.ground.sizes import dressed_size
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages.door import hold

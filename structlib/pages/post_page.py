@@ -12,7 +12,8 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.model import demo_house
-from structlib.house.takedown import dressed_size, take_down
+from structlib.ground.sizes import dressed_size
+from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages import post_words as words
 from structlib.pages import verdict

@@ -11,7 +11,7 @@ from structlib.ground.sections import rectangle_area, rectangle_inertia
 from structlib.ground.showing import show
 from structlib.ground.tables import in_library_units, table_row
 from structlib.ground.units import ft, inch, psf
-from structlib.house.takedown import dressed_size
+from structlib.ground.sizes import dressed_size
 from structlib.mechanics import frames, frames_along, frames_spread, frames_uneven
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.plane_frame import solve_frame

@@ -9,7 +9,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, kPa, lb, plf
-from structlib.house.takedown import dressed_size
+from structlib.ground.sizes import dressed_size
 from structlib.mechanics import formulas
 from structlib.pages.connection_tables import pattern_words
 from structlib.pages.door import hold

@@ -7,7 +7,8 @@ from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.house.model import demo_house
-from structlib.house.takedown import dressed_size, take_down
+from structlib.ground.sizes import dressed_size
+from structlib.house.takedown import take_down
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled

@@ -4,7 +4,8 @@ from structlib.ground import sections
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.house.model import Level, demo_house
-from structlib.house.takedown import dressed_size, take_down, widths_on_wall
+from structlib.ground.sizes import dressed_size
+from structlib.house.takedown import take_down, widths_on_wall
 from structlib.mechanics import formulas
 from structlib.rules.us.bending import bending_value
 
