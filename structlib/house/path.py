@@ -12,7 +12,7 @@ from graphlib import CycleError, TopologicalSorter
 import numpy
 
 from structlib.ground.loads import LOAD_TYPES, LoadsByType
-from structlib.ground.refusals import BadInput
+from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.showing import show
 from structlib.ground.units import ft
 from structlib.house.pieces import area_load, piece_of
@@ -100,6 +100,13 @@ class Path:
         """Return the wall or beam on whose line an element lies."""
         part = self.element(name).part
         return self.house.part(part.wall) if isinstance(part, Opening) else part
+
+    def opening(self, name=None):
+        """Return one opening by its name, or the first; a house without any is asked for one."""
+        if not self.house.openings:
+            raise BadInput(f"{self.house.name} has no opening; write [[openings]] as in a demo house")
+        names = [one.name for one in self.house.openings]
+        return self.house.openings[0 if name is None else names.index(check_choice("opening", name, names))]
 
     def line_on(self, name, at):
         """Return what comes down on a wall, a beam or an opening at one place along it, by type [N/mm]."""

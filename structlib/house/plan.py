@@ -123,6 +123,11 @@ class Opening(Record):
     left_on: str = of("text", '"cellar post"', default="")
     right_on: str = of("text", '"cellar post"', default="")
 
+    @property
+    def middle(self):
+        """The middle of the clear width, along its wall [mm]."""
+        return self.start + self.clear_width / 2
+
 
 @dataclass(frozen=True, kw_only=True)
 class Wall(Record):
@@ -274,6 +279,44 @@ def _check_level(level):
         raise BadInput(f"{level.name} is a roof; its rafters are cut at the ridge, so leave joists out")
     if not roof and level.slope[0]:
         raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof")
+
+
+def stretched(house, at, *, left=1.0, right=1.0):
+    """Return the house made wider or narrower on each side of a line along it, everything in proportion.
+
+    Parameters
+    ----------
+    house : House
+        The house [-].
+    at : float
+        The line that stays where it is, across the house [mm].
+    left, right : float
+        By how many times each side grows [-].
+
+    Returns
+    -------
+    House
+        A new house; the old one is untouched [-].
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> stretched(demo_house(), 11 * ft, right=2.0).part("east lower wall").at / ft
+    37.0
+    """
+    moved = lambda x: x if x is None else at + (x - at) * (left if x < at else right)  # noqa: E731
+
+    def of_part(one):
+        if isinstance(one, (Wall, Beam)):
+            names = ("at",) if one.runs == "along" else ("start", "end")
+        elif isinstance(one, Opening):
+            names = ("start",) if house.part(one.wall).runs == "across" else ()
+        else:
+            names = {Level: ("ridge_at",), Post: ("x",), Pad: ("x",), Load: ("x",)}[type(one)]
+        return replace(one, **{name: moved(getattr(one, name)) for name in names}) if names else one
+
+    lists = {one.name: getattr(house, one.name) for one in fields(House) if one.metadata["kind"] == "records"}
+    return replace(house, **{name: tuple(of_part(one) for one in rows) for name, rows in lists.items()})
 
 
 def with_changes(house, changes):

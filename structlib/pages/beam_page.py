@@ -6,9 +6,9 @@ from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
-from structlib.house.model import demo_house
+from structlib.house.file import demo_house
+from structlib.house.path import follow
 from structlib.house.plies import PLY_JOINTS, doubt
-from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages import verdict
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
@@ -63,7 +63,7 @@ class BeamPage(Page):
 
     Parameters
     ----------
-    house : structlib.house.model.House or None
+    house : structlib.house.plan.House or None
         The house; the invented demo house when None [-].
     rulebook : structlib.rules.check.Rulebook
         The rules to judge by [-].
@@ -71,16 +71,21 @@ class BeamPage(Page):
         Units of the reader: 'us' or 'metric' [-].
     own_lvl : structlib.ground.lumber.Material or None
         LVL with the values of the maker's report, made by `user_lvl`; offered first among the woods [-].
+    opening : str or None
+        Name of the opening in the house; the first one when None [-].
     """
 
-    def __init__(self, house=None, rulebook=RULEBOOK, system="us", own_lvl=None):
+    def __init__(self, house=None, rulebook=RULEBOOK, system="us", own_lvl=None, opening=None):
         self.house = demo_house() if house is None else house
         self.rulebook, self.system, self.own_lvl = rulebook, system, own_lvl
-        self.total = take_down(self.house.levels).total
+        path = follow(self.house)
+        self.opening = path.opening(opening)
+        self.wall = path.axis(self.opening.name)
+        self.total = path.line_on(self.opening.name, self.opening.middle)
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
-        opening = self.house.opening
+        opening = self.opening
         key = values.get("wood", "fir")
         depths = tuple(depth for depth, *_ in self.pieces(key))
         woods = tuple((one.label, one.key) for one in WOODS) + (("not known: weakest listed", UNKNOWN),)
@@ -277,7 +282,7 @@ class BeamPage(Page):
         member = result.member
         where = "Wood on masonry or near soil" if values["below"] == "masonry" else ""
         notes = list(in_use_notes(values, member.material, where))
-        greatest = self.house.opening.greatest_depth
+        greatest = self.opening.greatest_depth
         if values["position"] == "dropped" and member.depth > greatest * (1 + 1e-9):
             notes.append(
                 f"The opening leaves {show(greatest, 'section length', self.system)} for the beam; this one is "
@@ -356,7 +361,7 @@ class BeamPage(Page):
             left_seat=job.left.length,
             right_seat=job.right.length,
             beam_depth=member.depth,
-            opening_height=self.house.opening.height,
+            opening_height=self.opening.height,
             plies=member.plies,
             ply_width=member.ply_width,
             material_kind={"lvl": "lvl", "timber": "timber"}.get(member.material.kind, "sawn"),

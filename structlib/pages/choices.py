@@ -9,7 +9,8 @@ from structlib.ground.units import inch, lb, psi
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.plies import NOT_CHOSEN, doubt
 from structlib.house.sizing import build_rack, give_way, limit_widths, size_beams
-from structlib.house.takedown import area_loads
+from structlib.house.path import follow
+from structlib.house.takedown import take_down
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.pages.comes_down import comes_down
@@ -148,7 +149,7 @@ def dropped_or_flush(page, joist_depth=9.25 * inch, **changes):
         One row a way: the beam with the least wood, its share, what governs and what is doubtful [-].
     """
     rows, remarks = [], {}
-    for position, depth in (("dropped", page.house.opening.greatest_depth), ("flush", joist_depth)):
+    for position, depth in (("dropped", page.opening.greatest_depth), ("flush", joist_depth)):
         for name, keys in (("sawn", SAWN), ("LVL", LVL)):
             table = below_full(
                 page, keys, count=1, greatest_depth=depth, plies=(1, 2, 3, 4, 5), **{**changes, "position": position}
@@ -185,10 +186,11 @@ def giving_way(page, keys=None, plies=(1, 2, 3, 4), **changes):
     structlib.pages.show.Table
         From width, to width, beam with the least wood, what stops it, doubts; nothing where a gate stands [-].
     """
-    system, opening = page.system, page.house.opening
-    levels = [level for level in page.house.levels if level.lands]
-    area = sum((area_loads(level) for level in levels), LoadsByType({}))
-    walls = sum(level.wall_under.height * level.wall_under.weight for level in levels if level.wall_under)
+    system, opening = page.system, page.opening
+    down = take_down(follow(page.house), opening.name, opening.middle)
+    here = [share for share in down.shares if share.left_width or share.right_width]
+    area = sum((share.area for share in here), LoadsByType({}))
+    walls = sum(share.wall for share in here)
     values = start_values(page, **changes)
     base, stock, names = _offered(page, keys, values, changes)
     if base.gates:

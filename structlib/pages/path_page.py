@@ -7,7 +7,8 @@ from structlib.ground.showing import show
 from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, psf
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
-from structlib.house.model import demo_house
+from structlib.house.file import demo_house
+from structlib.house.path import follow
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages import verdict
@@ -36,8 +37,8 @@ class PathPage(Page):
 
     def __init__(self, system="us", rulebook=RULEBOOK):
         self.system, self.rulebook = system, rulebook
-        self.house = demo_house("alder_lane_cellar")
-        self.down = take_down(self.house.levels)
+        self.house = demo_house()
+        self.down = take_down(follow(self.house), "main beam", 3 * ft)
         rows = table_rows("us_soil_bearing")
         self.soils = tuple((row["soil"], row["pressure_psf"]) for row in rows)
         self.soil_known = {row["soil"]: row["verified"] for row in rows}

@@ -11,9 +11,9 @@ from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
-from structlib.house.model import demo_house
+from structlib.house.file import demo_house
+from structlib.house.path import follow
 from structlib.ground.sizes import dressed_size
-from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
 from structlib.pages import post_words as words
 from structlib.pages import verdict
@@ -100,7 +100,7 @@ class PostPage(Page):
 
     Parameters
     ----------
-    house : structlib.house.model.House or None
+    house : structlib.house.plan.House or None
         The house whose wall the beam carries; the invented demo house when None [-].
     rulebook : structlib.rules.check.Rulebook
         The rules that combine the loads [-].
@@ -109,9 +109,9 @@ class PostPage(Page):
     """
 
     def __init__(self, house=None, rulebook=RULEBOOK, system="us"):
-        self.house = demo_house("alder_lane_cellar") if house is None else house
+        self.house = demo_house() if house is None else house
         self.rulebook, self.system = rulebook, system
-        self.total = take_down(self.house.levels).total
+        self.total = follow(self.house).line_on("main beam", 3 * ft)
         self.result = lru_cache(maxsize=64)(self._result)
         self.curves = lru_cache(maxsize=32)(self._curves)
 

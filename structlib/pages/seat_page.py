@@ -7,8 +7,8 @@ from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
-from structlib.house.model import demo_house
-from structlib.house.takedown import take_down
+from structlib.house.file import demo_house
+from structlib.house.path import follow
 from structlib.mechanics.beams import LineLoad
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION, SEAT_NOT_KNOWN, beam_evidence
@@ -57,7 +57,8 @@ class SeatPage(Page):
     def __init__(self, system="us", rulebook=RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.house = demo_house()
-        self.total = take_down(self.house.levels).total
+        path = follow(self.house)
+        self.total = path.line_on(path.opening().name, path.opening().middle)
         self.numbers = lru_cache(maxsize=64)(self._numbers)
 
     def controls(self, values):

@@ -6,7 +6,9 @@ from functools import lru_cache
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
-from structlib.house.model import demo_house
+from structlib.house.file import demo_house
+from structlib.house.path import follow
+from structlib.house.plan import stretched, with_changes
 from structlib.ground.sizes import dressed_size
 from structlib.house.takedown import take_down
 from structlib.pages import verdict
@@ -28,46 +30,59 @@ class WallPage(Page):
 
     Parameters
     ----------
-    house : structlib.house.model.House or None
+    house : structlib.house.plan.House or None
         The house; the invented demo house when None [-].
+    wall : str or None
+        The wall in question; that of the first opening when None [-].
     system : str
         Units of the reader: 'us' or 'metric' [-].
     """
 
-    def __init__(self, house=None, system="us"):
+    def __init__(self, house=None, system="us", wall=None):
         self.house = demo_house() if house is None else house
+        path = follow(self.house)
+        self.wall = self.house.part(wall or path.opening().wall)
+        here = [one for one in self.house.openings if one.wall == self.wall.name]
+        self.at = here[0].middle if here else (self.wall.start + self.wall.end) / 2
+        self.lowest = next(path.element(share.source) for share in reversed(path.element(self.wall.name).received)
+                           if path.element(share.source).kind == "level")
         self.system = system
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
-        lowest = self.house.levels[-1]
+        lowest, (left, right) = self.lowest.part, self._spans(self.lowest)
         depths = tuple(self.sizes())
         own = dressed_size(lowest.joist.size).depth if lowest.joist else depths[2]
         plies = lowest.joist.plies if lowest.joist else 1
+        side = "left" if left else "right"  # an outside wall has joists on one side only
+        both = (Box("right_span", "Span, right joists", "length", 3 * ft, 20 * ft, right),) if left and right else ()
+        joists = (Pick("joists", f"Joists, {lowest.name}", _JOISTS, "as is"),) if left and right else ()
         return (
-            Slide("span", "Span, left joists", "length", 0.0, 20 * ft, 3 * inch, lowest.left_span),
+            Slide("span", f"Span, {side} joists", "length", 3 * ft, 20 * ft, 3 * inch, left or right),
             Steps("depth", "Depth of joists", "section length", depths, own),
             Slide("plies", "Plies of each joist", "count", 1, 3, 1, plies),
             comes_down_pick(),
-            Box("right_span", "Span, right joists", "length", 0.0, 20 * ft, lowest.right_span),
-            Pick("joists", "Joists are", _JOISTS, "as is"),
-            Box("live", "Live load, floor", "area load", 0.0, 150 * psf, lowest.live),
+            *both,
+            *joists,
+            Box("live", f"Live load, {lowest.name}", "area load", 0.0, 150 * psf, lowest.live or 0.0),
         )
 
     def sizes(self):
-        """List the joists on offer, that of the house among them.
-
-        Returns
-        -------
-        dict
-            Nominal size by depth, from the least [mm].
-        """
-        joist = self.house.levels[-1].joist
+        """List the joists on offer, that of the house among them: nominal size by depth, from the least [mm]."""
+        joist = self.lowest.part.joist
         offered = {dressed_size(size).depth: size for size in (*_SIZES, *([joist.size] if joist else []))}
         return dict(sorted(offered.items()))
 
-    def levels(self, values):
-        """Return the levels of the house with the reader's joists in them.
+    def _spans(self, level):
+        """The spans of a level on the left and on the right of the wall, 0 where there is none [mm]."""
+        places = sorted({x for span in level.spans for x in span})
+        left = max((x for x in places if x < self.wall.at), default=self.wall.at)
+        right = min((x for x in places if x > self.wall.at), default=self.wall.at)
+        return self.wall.at - left, right - self.wall.at
+
+    def changed(self, values):
+        """Return the house with the reader's spans and joists in it: wider or narrower as a whole, so that every
+        level keeps its own spans; wood, joints and live load of the lowest level alone.
 
         Parameters
         ----------
@@ -76,44 +91,37 @@ class WallPage(Page):
 
         Returns
         -------
-        tuple of structlib.house.model.Level
-            Levels from the top down [-].
+        structlib.house.plan.House
+            The house [-].
         """
+        lowest, (left, right) = self.lowest.part, self._spans(self.lowest)
         size = self.sizes()[values["depth"]]
-        found = []
-        for level in self.house.levels:
-            changed = replace(level, left_span=values["span"], right_span=values["right_span"])
-            if level.joist is not None and level.kind != "roof":
-                changed = replace(changed, joist=replace(level.joist, size=size, plies=int(values["plies"])))
-            if values["joists"] != "as is" and level.kind != "roof":
-                both = values["span"] and values["right_span"]
-                changed = replace(changed, joists=values["joists"] if both else "cut")
-            found.append(changed)
-        return tuple(
-            replace(level, live=values["live"]) if i == len(found) - 1 and level.kind != "roof" else level
-            for i, level in enumerate(found)
-        )
+        grown = {"left": values["span"] / left} if left else {"right": values["span"] / right}
+        if left and right:
+            grown["right"] = values["right_span"] / right
+        changes = {} if lowest.kind == "roof" else {"live": values["live"]}
+        if lowest.joist is not None:
+            changes["joist"] = replace(lowest.joist, size=size, plies=int(values["plies"]))
+        if values.get("joists", "as is") != "as is":
+            changes["joists"] = values["joists"]
+        return stretched(with_changes(self.house, {lowest.name: changes}), self.wall.at, **grown)
 
     def _result(self, items):
-        from structlib.house.model import check_level
-
-        levels = self.levels(dict(items))
-        for level in levels:
-            check_level(level, f"the {level.name}")
-        return levels, take_down(levels)
+        path = follow(self.changed(dict(items)))
+        return path, take_down(path, self.wall.name, self.at)
 
     def compute(self, values, before=None, frame="page"):
-        levels, found = self.result(tuple(values.items()))
+        path, found = self.result(tuple(values.items()))
         was = self.result(tuple(before.items()))[1] if before else None
-        scene, gates = self.scene(values, levels, found, was, frame), comes_down(values)[0]
-        return Shown(scene, _HEAD, self.rows(found), self.notes(found), gates, known=self.known(levels))
+        scene, gates = self.scene(values, path, found, was, frame), comes_down(values)[0]
+        return Shown(scene, _HEAD, self.rows(found), self.notes(found), gates, known=self.known(path.house.levels))
 
     def known(self, levels):
         """List all that the page used, each with how well it is known.
 
         Parameters
         ----------
-        levels : tuple of structlib.house.model.Level
+        levels : tuple of structlib.house.plan.Level
             Levels from the top down [-].
 
         Returns
@@ -228,15 +236,15 @@ class WallPage(Page):
         notes.append(CAUTION)
         return tuple(notes)
 
-    def scene(self, values, levels, found, was, frame="page"):
+    def scene(self, values, path, found, was, frame="page"):
         """Draw the section through the house, with what gathers in the wall.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
-        levels : tuple of structlib.house.model.Level
-            Levels from the top down [-].
+        path : structlib.house.path.Path
+            The house, followed [-].
         found : structlib.house.takedown.TakeDown
             The loads carried down [-].
         was : structlib.house.takedown.TakeDown or None
@@ -250,35 +258,35 @@ class WallPage(Page):
             The picture [-].
         """
         line = lambda value: show(value, "line load", self.system)  # noqa: E731
-        floors = sum(level.kind != "roof" for level in levels)
+        floors = sum(share.kind != "roof" for share in found.shares)
         drawn, height = [], _STOREY * floors
-        for level, share in zip(levels, found.shares):
-            per_width = share.area.sum_for_equilibrium_only()
+        for share in found.shares:
+            left, right = self._spans(path.element(share.name))
+            per_width, XX
             drawn.append(
                 HouseLevel(
-                    level.name,
-                    level.kind,
+                    share.name,
+                    share.kind,
                     height,
-                    level.left_span,
-                    level.right_span,
-                    level.joists == "continuous",
+                    left,
+                    right,
+                    share.joists == "continuous",
                     share.left_width,
                     share.right_width,
                     line(share.left_width * per_width) if share.left_width else "",
                     line(share.right_width * per_width) if share.right_width else "",
-                    line(share.running.sum_for_equilibrium_only()) if level.lands else "",
+                    line(share.running.sum_for_equilibrium_only()) if comes_down else "",
                 )
             )
-            height -= 0.0 if level.kind == "roof" else _STOREY
+            height -= 0.0 if share.kind == "roof" else _STOREY
         total = found.total.sum_for_equilibrium_only()
         title = f"This wall carries {line(total)}"
         if was is not None:
             before = was.total.sum_for_equilibrium_only()
             title += f", {show(abs(total - before), 'line load', self.system, 0 if self.system == 'us' else None)} {'more' if total >= before else 'less'} than before"
         title = "Stop and call first: more comes down than is added up here" if comes_down(values)[0] else title
-        left = max(level.left_span for level in levels)
-        right = max(level.right_span for level in levels)
-        roof = any(level.kind == "roof" for level in levels)
+        left, right = (max(sizes) for sizes in zip(*((one.left_span, one.right_span) for one in drawn)))
+        roof = any(share.kind == "roof" for share in found.shares)
         return draw_house_section(
             HouseSectionView(
                 titled(title, values, comes_down(values)[0]),

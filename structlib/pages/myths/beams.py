@@ -3,9 +3,10 @@
 from structlib.ground import sections
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
-from structlib.house.model import Level, demo_house
+from structlib.house.file import demo_house
+from structlib.house.path import follow, influence
 from structlib.ground.sizes import dressed_size
-from structlib.house.takedown import take_down, widths_on_wall
+from structlib.house.takedown import widths_on
 from structlib.mechanics import formulas
 from structlib.rules.us.bending import bending_value
 
@@ -110,9 +111,10 @@ def only_what_is_above_it():
     >>> "12 ft of floor" in only_what_is_above_it()
     True
     """
-    level = demo_house().levels[-1]
-    width = sum(widths_on_wall(level))
-    total = take_down((level,)).total.sum_for_equilibrium_only()
+    path = follow(demo_house())
+    width = sum(widths_on(path.element("upper floor"), path.axis("kitchen opening").at))
+    share = next(one for one in path.element("upper floor").gives if one.to == "middle wall")
+    total = share.loads.sum_for_equilibrium_only()
     strip = total * (4.5 * inch) / width
     return card("A wall only carries what is straight above its own thickness.",
                  f"the wall of the demo house holds up {show(width, 'length')} of floor at one level: {show(total, 'line load')}, "
@@ -132,8 +134,7 @@ def half_and_half_always():
     >>> "1.25 times" in half_and_half_always()
     True
     """
-    through = sum(widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft, joists="continuous")))
-    cut = sum(widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft)))
+    cut, through = (influence((0.0, 12 * ft, 24 * ft), joints, 0.0, 24 * ft)[1] for joints in ("cut", "continuous"))
     return card("Half and half, always: the middle wall takes half of each span.",
                  f"when the joists run through in one piece it takes {through / cut:.2f} times that.")
 

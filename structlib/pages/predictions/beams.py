@@ -4,8 +4,10 @@ from structlib.ground import sections
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
-from structlib.house.model import Joists, Level, demo_house
-from structlib.house.takedown import joist_weight, take_down, widths_on_wall
+from structlib.house.file import demo_house
+from structlib.house.path import influence
+from structlib.house.pieces import area_load, joist_weight
+from structlib.house.plan import Joists
 from structlib.mechanics import formulas
 from structlib.pages.myths import two_against_one
 
@@ -77,8 +79,8 @@ def cut_or_continuous():
     >>> cut_or_continuous().right
     'a quarter more'
     """
-    ratio = sum(widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft, joists="continuous"))) / sum(
-        widths_on_wall(Level("floor", "floor", 12 * ft, 12 * ft)))
+    cut, through = (influence((0.0, 12 * ft, 24 * ft), joints, 0.0, 24 * ft)[1] for joints in ("cut", "continuous"))
+    ratio = through / cut
     words = {1.0: "the same", 1.25: "a quarter more", 1.5: "half more", 0.75: "a quarter less"}
     return Prediction(
         "Two equal joist spans meet over a wall. In one house the joists are cut over it, in the other they run through "
@@ -101,9 +103,10 @@ def deeper_joists_heavier_wall():
     >>> deeper_joists_heavier_wall().right
     'a little: 1 to 3 %'
     """
-    thin, thick = (joist_weight(Joists("Hem-Fir", "No.2", size, 16 * inch)) for size in ("2x8", "2x12"))
-    level = demo_house().levels[-1]
-    total = take_down((level,)).total.sum_for_equilibrium_only() / sum(widths_on_wall(level))
+    thin, thick = (joist_weight(Joists(species="Hem-Fir", grade="No.2", size=size, spacing=16 * inch))
+                   for size in ("2x8", "2x12"))
+    level = demo_house().part("upper floor")
+    total = sum(area_load(level, level.slope))
     more = (thick - thin) / total
     choices = {"a little: 1 to 3 %": (0.01, 0.03), "about 10 %": (0.08, 0.12), "about 50 %": (0.4, 0.6)}
     right = next(name for name, (low, high) in choices.items() if low <= more <= high)
