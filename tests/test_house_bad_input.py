@@ -19,9 +19,11 @@ from structlib.house.beam import (
     check_job,
     design_span,
 )
-from structlib.house.model import Joists, Layer, Level, WallUnder, check_level, demo_house, with_level
+from structlib.house.file import demo_house
+from structlib.house.path import follow
+from structlib.house.plan import Joists, check_house, stretched, with_changes
+from structlib.ground.sizes import dressed_size
 from structlib.house.sizing import build_rack, cost_of, give_way, limit_widths, size_beams
-from structlib.house.takedown import area_loads, dressed_size, joist_weight, take_down, widths_on_wall
 from structlib.mechanics.beams import Couple, LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
 from structlib.rules.us.book import RULEBOOK
@@ -32,16 +34,7 @@ LOADS = (TypedLoad("live", LineLoad(0.0, 12 * ft, 200 * plf)),)
 JOB = BeamJob(12 * ft - 3 * inch, SEAT, SEAT, LOADS)
 CHOICE = BeamChoice(WOOD, 1.5 * inch, 9.25 * inch, 2)
 RACK = build_rack([(WOOD, 1.5 * inch, 9.25 * inch)], plies=(2, 3))
-LEVEL = Level(
-    "upper floor",
-    "floor",
-    12 * ft,
-    14 * ft,
-    layers=(Layer("planks", 3 * psf),),
-    live=40 * psf,
-    joist=Joists("Hem-Fir", "No.2", "2x10", 16 * inch),
-    wall_under=WallUnder(8 * ft, 8 * psf),
-)
+HOUSE = demo_house()
 
 NO_NUMBER = {
     "nan": float("nan"),
@@ -183,12 +176,10 @@ def test_another_record_where_a_job_a_beam_a_rack_a_level_or_a_house_is_asked(ot
         lambda: size_beams(other, RACK, RULEBOOK),
         lambda: limit_widths(other, RACK, RULEBOOK),
         lambda: limit_widths(lambda width: other, RACK, RULEBOOK),
-        lambda: check_level(other),
-        lambda: area_loads(other),
-        lambda: widths_on_wall(other),
-        lambda: take_down([other]),
-        lambda: joist_weight(other),
-        lambda: with_level(other, 0),
+        lambda: check_house(other),
+        lambda: follow(other),
+        lambda: with_changes(HOUSE, {"main beam": {"wood": other or "fir"}}),
+        lambda: with_changes(HOUSE, {"upper floor": {"layers": (other,)}}),
         lambda: dressed_size(other),
     ]
     if other is not RACK:
@@ -271,102 +262,88 @@ def test_design_span():
         refused(lambda: design_span(**{**good, name: 400 * ft}))
 
 
-@pytest.mark.parametrize(
-    "field, more",
-    [
-        ("left_span", [400 * ft]),
-        ("right_span", [400 * ft]),
-        ("overhang", [400 * ft]),
-        ("live", [1e3]),
-        ("roof_live", [1e3]),
-        ("snow", [1e3]),
-    ],
-)
-def test_numbers_of_a_level(field, more):
-    kind = {"kind": "roof", "live": 0.0} if field in ("overhang", "roof_live", "snow") else {}
-    for value in [*NO_NUMBER.values(), *more]:
-        spoiled = dataclasses.replace(LEVEL, **{**kind, field: value})
-        for call in (check_level, area_loads, widths_on_wall, lambda level: take_down([level])):
-            refused(lambda: call(spoiled))
+NUMBERS = [(part.name, one.name, one.metadata)
+           for part in {type(part): part for part in HOUSE.parts()}.values() for one in dataclasses.fields(part)
+           if one.metadata["kind"] in ("length", "section length", "area load", "force", "count")]  # fmt: skip
+
+
+@pytest.mark.parametrize("part, field, about", NUMBERS, ids=lambda value: value if isinstance(value, str) else "")
+def test_every_number_of_every_part_has_two_ends(part, field, about):
+    spoiled = [value for key, value in NO_NUMBER.items() if key not in ("nothing", "negative")]
+    for value in [*spoiled, about["low"] - 1e-6, about["high"] * (1 + 1e-9) + 1e-6]:
+        refused(lambda: with_changes(HOUSE, {part: {field: value}}))
+    default = next(one.default for one in dataclasses.fields(HOUSE.part(part)) if one.name == field)
+    if default is not None:
+        refused(lambda: with_changes(HOUSE, {part: {field: None}}))
+    for value in (about["low"], about["high"]):  # both ends are accepted
+        with_changes(HOUSE, {part: {field: value}})
 
 
 @pytest.mark.parametrize(
-    "changes",
+    "part, changes",
     [
-        {"kind": "flor"},
-        {"kind": None},
-        {"joists": "glued"},
-        {"ridge": ["board"]},
-        {"lands": "no"},
-        {"lands": 1},
-        {"layers": None},
-        {"layers": (None,)},
-        {"layers": ("planks",)},
-        {"layers": (Layer("planks", float("nan")),)},
-        {"layers": (Layer("planks", -1.0),)},
-        {"layers": (Layer("planks", "3 psf"),)},
-        {"joist": "2x10"},
-        {"joist": Joists("Hem-Fir", "No.2", "2x10", 0.0)},
-        {"joist": Joists("Hem-Fir", "No.2", "2x10", float("nan"))},
-        {"joist": Joists("Hem-Fir", "No.2", "2x10", 16 * inch, 0)},
-        {"joist": Joists("Hem-Fir", "No.2", "2x10", 16 * inch, 1.5)},
-        {"wall_under": 8.0},
-        {"wall_under": WallUnder(-1.0, 0.0)},
-        {"wall_under": WallUnder(8 * ft, float("inf"))},
-        {"slope": None},
-        {"slope": (1,)},
-        {"slope": (1, 0)},
-        {"slope": (-1, 12)},
-        {"slope": ("6", 12)},
-        {"slope": (99, 12)},
-        {"left_span": 0.0, "right_span": 0.0},
-        {"joists": "continuous", "right_span": 0.0},
-        {"snow": 30 * psf},
-        {"overhang": 1 * ft},
-        {"kind": "roof"},
+        ("upper floor", {"kind": "flor"}),
+        ("upper floor", {"kind": None}),
+        ("upper floor", {"joists": "glued"}),
+        ("roof", {"ridge": ["board"]}),
+        ("upper floor", {"layers": None}),
+        ("upper floor", {"layers": ("planks",)}),
+        ("upper floor", {"joist": "2x10"}),
+        ("upper floor", {"on": None}),
+        ("upper floor", {"on": "middle wall"}),
+        ("upper floor", {"on": (5,)}),
+        ("roof", {"slope": None}),
+        ("roof", {"slope": (1,)}),
+        ("roof", {"slope": (1, 0)}),
+        ("roof", {"slope": (-1, 12)}),
+        ("roof", {"slope": ("6", 12)}),
+        ("roof", {"slope": (99, 12)}),
+        ("roof", {"live": 30 * psf}),
+        ("roof", {"joists": "continuous"}),
+        ("roof", {"ridge_at": 30 * ft, "slope": (6, 12)}),
+        ("upper floor", {"snow": 30 * psf}),
+        ("upper floor", {"slope": (3, 12)}),
+        ("upper floor", {"live": None}),
+        ("upper floor", {"end": 0.0}),
+        ("middle wall", {"plate": "pine"}),
+        ("middle wall", {"runs": "up"}),
+        ("middle wall", {"at": 12 * ft}),
+        ("north post", {"on": 5}),
+        ("north post", {"on": "ground floor"}),
+        ("main beam", {"on": ()}),
+        ("kitchen opening", {"wall": "roof"}),
+        ("nobody", {"at": 0.0}),
+        ("middle wall", {"att": 0.0}),
     ],
     ids=str,
 )
-def test_words_and_records_of_a_level(changes):
-    spoiled = dataclasses.replace(LEVEL, **changes)
-    for call in (check_level, area_loads, widths_on_wall, lambda level: take_down([level])):
-        refused(lambda: call(spoiled))
+def test_words_and_records_of_a_house(part, changes):
+    refused(lambda: follow(HOUSE, {part: changes}))
 
 
 @pytest.mark.parametrize(
     "joist",
     [
-        Joists("Hem Fir", "No.2", "2x10", 16 * inch),
-        Joists("Hem-Fir", "No.9", "2x10", 16 * inch),
-        Joists("Hem-Fir", "No.2", "2x11", 16 * inch),
-        Joists("Hem-Fir", "No.2", "big", 16 * inch),
-        Joists(None, "No.2", "2x10", 16 * inch),
-        Joists("Hem-Fir", "No.2", None, 16 * inch),
+        dict(species="Hem Fir"),
+        dict(grade="No.9"),
+        dict(size="2x11"),
+        dict(size="big"),
+        dict(species=None),
+        dict(size=None),
+        dict(plies=0),
+        dict(plies=1.5),
+        dict(spacing=0.0),
     ],
     ids=repr,
 )
 def test_joists_that_nobody_sells(joist):
-    refused(lambda: joist_weight(joist))
-    refused(lambda: take_down([dataclasses.replace(LEVEL, joist=joist)]))
+    good = dict(species="Hem-Fir", grade="No.2", size="2x10", spacing=16 * inch)
+    refused(lambda: follow(HOUSE, {"upper floor": {"joist": Joists(**{**good, **joist})}}))
 
 
-def test_a_roof_that_hangs_over_lies_on_one_side():
-    roof = Level("roof", "roof", 12 * ft, 12 * ft, overhang=1 * ft, roof_live=20 * psf)
-    refused(lambda: take_down([roof]))
-
-
-def test_levels_that_are_no_list():
-    for levels in (None, 5, "roof", {"a": LEVEL}):
-        refused(lambda: take_down(levels))
-
-
-def test_changing_a_level():
-    house = demo_house()
-    for number in (-1, 99, "0", None, 0.5):
-        refused(lambda: with_level(house, number, left_span=9 * ft))
-    refused(lambda: with_level(house, 0, left_spam=9 * ft))
-    refused(lambda: with_level(house, 0, left_span=float("nan")))
-    refused(lambda: with_level(house, 1, snow=30 * psf))
+def test_stretching_a_house():
+    for left in (-1.0, 0.0, float("nan"), 1e9):
+        refused(lambda: follow(stretched(HOUSE, 11 * ft, left=left)))
 
 
 def test_demo_houses_by_name():

@@ -100,9 +100,9 @@ def _rows(record, rows, place):
 def _place(row, number, place):
     """How a row of a list is named: by its own name where it has one."""
     name = row.get("name") if isinstance(row, dict) else None
-    word = place.split(" of ")[0]
-    of_what = place.removeprefix(word).removeprefix(" of the house")
-    return f"{word.removesuffix('s')} {name!r}{of_what}" if isinstance(name, str) else f"{word} {number}{of_what}"
+    word, _, whole = place.partition(" of ")
+    of_what = "" if whole == "the house" else f" of {whole}"
+    return f"{word.removesuffix('s')} {repr(name) if isinstance(name, str) else number}{of_what}"
 
 
 def _slope(text, place):
@@ -182,13 +182,12 @@ def _check_field(about, value, name, place):
             raise BadInput(f"{name} of {place} must be (rise, run), got {value!r}; for example (6, 12)")
         check_number(f"run in {name} of {place}", value[1], low=0.0, high=1000.0, hint=hint, low_allowed=False)
         check_number(f"rise in {name} of {place}", value[0], low=0.0, high=2.0 * value[1], hint=hint)
+    elif kind == "count":
+        hint = f"for example {about['example']}"
+        check_whole_number(f"{name} of {place}", value, low=about["low"], high=about["high"], hint=hint)
     elif not (type(value) is float and about["low"] <= value <= about["high"]):
-        hint, low, high = f"for example {about['example']}", about["low"], about["high"]
-        if kind == "count":
-            check_whole_number(f"{name} of {place}", value, low=low, high=high, hint=hint)
-        else:
-            shown = lambda amount: show(amount, kind)  # noqa: E731
-            check_one_number(f"{name} of {place}", value, low=low, high=high, shown=shown, hint=hint)
+        shown, hint = lambda amount: show(amount, kind), f"for example {about['example']}"
+        check_one_number(f"{name} of {place}", value, low=about["low"], high=about["high"], shown=shown, hint=hint)
 
 
 def _check_text(value, place, hint):
