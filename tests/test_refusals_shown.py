@@ -19,7 +19,7 @@ def _shown(cell):
 def test_an_error_in_a_house_file_is_one_line_on_the_page(tmp_path):
     path = tmp_path / "house.toml"
     path.write_text('name = "A house"\n[[levels]]\nname = "upper"\nkind = "flor"\n', encoding="utf-8")
-    told = _shown(f"from structlib.house.model import read_house\nread_house({str(path)!r})")
+    told = _shown(f"from structlib.house.file import read_house\nread_house({str(path)!r})")
     assert told.strip().splitlines() == [told.strip()] and "did you mean 'floor'" in told
     assert "Traceback" not in told and ".py" not in told and str(tmp_path) not in told
 

@@ -10,7 +10,8 @@ import pytest
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, psf
-from structlib.house.model import demo_house
+from structlib.house.file import demo_house
+from structlib.house.plan import stretched, with_changes
 from structlib.pages import choices, show
 from structlib.pages.beam_page import BeamPage
 from structlib.pages.bench import Bench
@@ -110,7 +111,7 @@ def test_a_table_asks_the_same_of_its_values_as_the_bench():
     for told in (choices.below_full, choices.giving_way, choices.dropped_or_flush):
         with pytest.raises(BadInput, match="span, clear must be between 3 ft and 20 ft, got 29 ft"):
             told(BeamPage(), span=29 * ft)
-    with pytest.raises(BadInput, match="live load, floor must be between 0 psf and 150 psf"):
+    with pytest.raises(BadInput, match="live load, upper floor must be between 0 psf and 150 psf"):
         WallPage().table(live=math.nan)
 
 
@@ -123,20 +124,22 @@ def test_a_pick_of_numbers_names_them_as_the_reader_knows_them():
 # ---- a house brings numbers along; what the page cannot show is refused, never shown as another number ----
 
 
-def _house(level=None, opening=None):
-    house = demo_house()
-    levels = (*house.levels[:-1], replace(house.levels[-1], **(level or {})))
-    return replace(house, levels=levels, opening=replace(house.opening, **(opening or {})))
+def _house(level=None, opening=None, **wider):
+    changes = {"upper floor": level or {}, "kitchen opening": {"start": 1.5 * ft, **(opening or {})}}
+    return stretched(with_changes(demo_house(), changes), 11 * ft, **wider)
+
+
+JOIST = demo_house().part("upper floor").joist
 
 
 @pytest.mark.parametrize("page, told", [
     (BeamPage(_house(opening={"clear_width": 25 * ft})), "span, clear must be between 3 ft and 20 ft, got 25 ft"),
     (BeamPage(_house(opening={"clear_width": 2 * ft})), "span, clear must be between 3 ft and 20 ft, got 2 ft"),
-    (BeamPage(_house(opening={"left_seat": 20 * inch})), "seat, each end must be between 1/2 in and 16 in"),
-    (WallPage(_house(level={"left_span": 24 * ft})), "span, left joists must be between 0 in and 20 ft"),
-    (WallPage(_house(level={"right_span": 24 * ft})), "span, right joists must be between 0 in and 20 ft"),
-    (WallPage(_house(level={"live": 200 * psf})), "live load, floor must be between 0 psf and 150 psf"),
-    (WallPage(_house(level={"joist": replace(demo_house().levels[-1].joist, plies=4)})),
+    (BeamPage(_house(opening={"left_seat": 17 * inch})), "seat, each end must be between 1/2 in and 16 in"),
+    (WallPage(_house(left=2.0)), "span, left joists must be between 3 ft and 20 ft"),
+    (WallPage(_house(right=2.0)), "span, right joists must be between 3 ft and 20 ft"),
+    (WallPage(_house(level={"live": 200 * psf})), "live load, upper floor must be between 0 psf and 150 psf"),
+    (WallPage(_house(level={"joist": replace(JOIST, plies=4)})),
      "plies of each joist must be between 1 and 3, got 4; for example 3"),
 ])
 def test_a_house_that_a_page_cannot_show_is_refused_with_its_number(page, told):
@@ -148,7 +151,7 @@ def test_a_house_that_a_page_cannot_show_is_refused_with_its_number(page, told):
 
 @pytest.mark.parametrize("size, depth", [("2x4", 3.5), ("2x14", 13.25), ("4x8", 7.25)])
 def test_the_wall_page_starts_with_the_joists_of_the_house(size, depth):
-    page = WallPage(_house(level={"joist": replace(demo_house().levels[-1].joist, size=size)}))
+    page = WallPage(_house(level={"joist": replace(JOIST, size=size)}))
     values = start_values(page)
     assert values["depth"] == pytest.approx(depth * inch)
-    assert page.levels(values)[-1].joist.size == size
+    assert page.changed(values).part("upper floor").joist.size == size

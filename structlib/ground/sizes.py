@@ -37,7 +37,8 @@ def nominal_size(text):
     pattern = r"\s*([1-9][0-9]?)\s*[xX\u00d7]\s*([1-9][0-9]?)\s*"
     match = re.fullmatch(pattern, text) if isinstance(text, str) else None
     if not match:
-        raise BadInput(f"{text!r} is not a nominal size; write for example 2x10")
+        got = repr(text) if isinstance(text, str) else f"a {type(text).__name__}"
+        raise BadInput(f"{got} is not a nominal size; write for example 2x10")
     return int(match[1]), int(match[2])
 
 
