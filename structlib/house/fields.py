@@ -16,6 +16,7 @@ from structlib.house.inputs import (
 )
 
 _LONGEST_TEXT = 10_000
+_SLACK = 1e-9  # mm, N or MPa: an end of a range read from feet is that end
 
 
 def of(kind, example, *, low=0.0, high=None, choices=(), record=None, default=MISSING):
@@ -83,7 +84,7 @@ def _read_field(one, text, place):
     if kind in ("text", "choice", "yes or no", "count"):
         return text
     try:
-        return read(text, kind)
+        return read(text, kind, allow_negative=about["low"] < 0)
     except BadInput as error:
         raise BadInput(f"{place}: {error}") from None
 
@@ -142,7 +143,7 @@ def _written(kind, value):
 def exact_text(value, dimension):
     """Write a value as people write it where that says it exactly, else with all its digits in mm, N or MPa."""
     text = show(value, dimension)
-    if abs(read(text, dimension) - value) <= 1e-12 * abs(value):
+    if abs(read(text, dimension, allow_negative=True) - value) <= 1e-12 * abs(value):
         return text
     unit, size = {"area load": ("kPa", 1e-3), "force": ("N", 1.0)}.get(dimension, ("mm", 1.0))
     return f"{float(value) / size!r} {unit}"
@@ -185,7 +186,7 @@ def _check_field(about, value, name, place):
     elif kind == "count":
         hint = f"for example {about['example']}"
         check_whole_number(f"{name} of {place}", value, low=about["low"], high=about["high"], hint=hint)
-    elif not (type(value) is float and about["low"] <= value <= about["high"]):
+    elif not (type(value) is float and about["low"] - _SLACK <= value <= about["high"] + _SLACK):
         shown, hint = lambda amount: show(amount, kind), f"for example {about['example']}"
         check_one_number(f"{name} of {place}", value, low=about["low"], high=about["high"], shown=shown, hint=hint)
 
