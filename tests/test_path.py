@@ -8,7 +8,9 @@ from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf, psf
 from structlib.house.file import demo_house, house_from_text, read_house, write_house
 from structlib.house.path import follow
-from structlib.house.plan import Beam, House, Level, Load, Opening, Pad, Post, Wall, with_changes
+from structlib.house.judging import judge
+from structlib.house.plan import Beam, House, Joists, Level, Load, Opening, Pad, Plate, Post, Wall, Wood, with_changes
+from structlib.rules.us.book import RULEBOOK
 
 
 def small_house(**changes):
@@ -129,3 +131,100 @@ def test_a_house_comes_back_from_its_file_as_it_was(tmp_path):
     assert read_house(write_house(house, tmp_path / "mine.toml")) == house
     with pytest.raises(BadInput, match="left as it is"):
         write_house(house, tmp_path / "mine.toml")
+
+
+# ---- no field without an effect ----
+
+#: fields that are words for the reader alone
+WORDS_ALONE = {("House", "note"), ("House", "invented"), ("Layer", "name"), ("House", "name")}
+
+
+def rich_house():
+    """The demo house with everything in it that a file can say."""
+    beam = Wood(species="Douglas Fir-Larch", grade="No.2", size="2x12", plies=3)
+    house = with_changes(demo_house(), {
+        "roof": {"left_overhang": 1 * ft, "right_overhang": 1 * ft, "snow": 20 * psf, "ridge_at": 12 * ft,
+                 "joist": Joists(species="Hem-Fir", grade="No.2", size="2x8", spacing=16 * inch)},
+        "kitchen opening": {"beam": beam, "wall_above": 3 * inch, "greatest_depth": 11 * inch, "greatest_width": 4 * inch},
+        "main beam": {"greatest_depth": 11 * inch, "greatest_width": 5 * inch},
+        "north pad": {"soil": "clay or silt"},
+        "north post": {"plate": Plate(species="Hem-Fir", grade="No.2")},
+    })
+    tub = Load(name="tub", on="main beam", x=11 * ft, y=3 * ft, dead=400 * lb, live=300 * lb, roof_live=10 * lb, snow=10 * lb)
+    return dataclasses.replace(house, loads=(tub,))
+
+
+def told(house):
+    """Everything that is worked out about a house, as text; or the sentence that refuses it."""
+    try:
+        path = follow(house)
+        return repr([(one.name, one.gives) for one in path.elements]) + repr(
+            [(name, one.checks, one.gates, one.refused) for name, one in judge(path, RULEBOOK).items()])
+    except BadInput as error:
+        return str(error)
+
+
+OTHER = {"size": ("2x6", "2x8"), "species": ("Hem-Fir", "Douglas Fir-Larch"), "grade": ("No.1", "No.2"),
+         "soil": ("gravel or sandy gravel",), "on": ("soil",), "wall": ("east lower wall",), "left_on": ("north post",),
+         "right_on": ("south post",), "name": ("another name",)}
+
+
+def another(one, value):
+    """Another value of a field."""
+    about = one.metadata
+    if about["kind"] == "choice":
+        return next(word for word in about["choices"] if word != value)
+    if about["kind"] in ("length", "section length", "area load", "force"):
+        return 0.93 * value if value else 0.01 * about["high"]
+    if about["kind"] == "count":
+        return value + 1
+    if about["kind"] == "slope":
+        return (value[0] + 1.0, value[1])
+    if about["kind"] == "names":
+        return value[:-1]
+    words = OTHER.get(one.name, ())
+    return next((word for word in words if word != value), None)
+
+
+def every_field(record, rebuilt):
+    """Each field of a record and of the records in it, with what makes the house anew around another value of it."""
+    for one in dataclasses.fields(record):
+        value, about = getattr(record, one.name), one.metadata
+        again = lambda new, name=one.name: rebuilt(dataclasses.replace(record, **{name: new}))  # noqa: E731
+        if about["kind"] == "record" and value is not None:
+            yield from every_field(value, again)
+        elif about["kind"] == "records":
+            for number, part in enumerate(value[:1]):
+                put = lambda new, again=again, value=value: again((new, *value[1:]))  # noqa: E731
+                yield from every_field(part, put)
+        elif (type(record).__name__, one.name) not in WORDS_ALONE and not (value is None and about["kind"] != "length"):
+            new = another(one, value)
+            yield f"{type(record).__name__}.{one.name}", None if new is None else (lambda again=again, new=new: again(new))
+
+
+def fields_of_every_kind():
+    house = rich_house()
+    first = {}
+    for part in house.parts():
+        first.setdefault((type(part).__name__, part.name), part)
+    wanted = ("roof", "upper floor", "middle wall", "kitchen opening", "main beam", "north post", "north pad", "tub")
+    for (kind, name), part in first.items():
+        if name in wanted:
+            def rebuilt(new, part=part):
+                lists = {one.name: getattr(house, one.name) for one in dataclasses.fields(house) if one.metadata["kind"] == "records"}
+                return dataclasses.replace(house, **{key: tuple(new if row is part else row for row in rows) for key, rows in lists.items()})
+            for field, change in every_field(part, rebuilt):
+                yield f"{name}: {field}", change
+
+
+FIELDS = dict(fields_of_every_kind())
+
+
+def test_no_field_of_the_file_is_without_an_effect():
+    plain, silent = told(rich_house()), []
+    for name, change in FIELDS.items():
+        assert change is not None, f"no other value is given for {name}"
+        if told(change()) == plain:
+            silent.append(name)
+    # rafters are judged with their thrust, not here; a ridge belongs to a roof alone
+    assert silent == ["roof: Joists.grade", "upper floor: Level.ridge"]

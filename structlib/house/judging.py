@@ -114,18 +114,24 @@ def _beam(path, element, rulebook):
     axis = house.part(part.wall) if isinstance(part, Opening) else part
     wood = part.beam if isinstance(part, Opening) else part.wood
     gates, notes = [], []
-    for share in element.gives:
-        below = next((one for one in house.parts() if one.name == share.to), None)
+    under = [one for one in house.parts() if one.name in [share.to for share in element.gives]]
+    for below in (*under, *([axis] if isinstance(part, Opening) else [])):
         if isinstance(below, Wall) and below.made_of == "masonry":
             gates.append(f"{element.name} sits on masonry: whether {below.name} can take the push is for an engineer.")
     if wood is None:
         return [], gates, [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"]
     piece = piece_of(wood)
     width = piece.ply_width * piece.plies
-    room = axis.thickness if isinstance(axis, Wall) else part.greatest_width
+    room = axis.thickness if isinstance(axis, Wall) else width
     if width > room + _SAME:
         gates.append(f"{element.name} is {show(width, 'section length')} wide and hangs past what it sits on "
                      f"({show(room, 'section length')}): how the outer plies come down is for an engineer.")
+    if piece.depth > part.greatest_depth + _SAME:
+        notes.append(f"there is room for a beam {show(part.greatest_depth, 'section length')} deep at {element.name}, and "
+                     f"this one is {show(piece.depth, 'section length')} deep")
+    if width > part.greatest_width + _SAME:
+        notes.append(f"there is room for a beam {show(part.greatest_width, 'section length')} wide at {element.name}, and "
+                     f"this one is {show(width, 'section length')} wide")
     ends = seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
     if any(len(span) > 2 for span in element.spans) or ends[0] < element.spans[0][0] - _SAME or ends[1] > element.spans[-1][-1] + _SAME:
         return [], gates, [f"{element.name} goes on past its posts or in one piece over them; the checks here are for "
@@ -228,7 +234,7 @@ def _post(path, element, rulebook):
     pressed = below.wood if isinstance(below, Beam) else below.beam if isinstance(below, Opening) else None
     if pressed is not None:
         asked.append((PlateMember(member, piece_of(pressed).material), pushes))
-    elif post.plate is not None and not isinstance(below, Post):
+    if post.plate is not None:
         asked.append((PlateMember(member, find_material(post.plate.species, post.plate.grade)), pushes))
     return asked, gates, []
 
@@ -238,6 +244,12 @@ def _pad(path, element, rulebook):
     if not pad.soil:
         return [], [f"The soil under {pad.name} is not known, or is fill: what it bears must be looked at on site. Only "
                     "what is asked of it is shown."], notes
+    for share in element.received:
+        off = max(abs(share.x - pad.x), abs(share.y - pad.y))
+        if off > 1.0:
+            gate = (f"{share.source} stands {show(off, 'section length')} off the middle of {pad.name}: the soil is pressed "
+                    "unevenly, and that is for an engineer.")
+            return [], [gate], notes
     above = next((one for one in path.house.posts if one.on == pad.name), None)
     base = pad.side
     if above is not None and above.wood is not None:

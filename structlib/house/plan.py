@@ -185,7 +185,7 @@ class Pad(Record):
     x: float = _where('"12 ft"')
     y: float = _where('"0 ft"')
     side: float = of("section length", '"36 in"', low=6 * inch, high=10 * ft)
-    soil: str = of("text", '"Clay, silt"', default="")
+    soil: str = of("text", '"clay or silt"', default="")
 
 
 @dataclass(frozen=True, kw_only=True)
