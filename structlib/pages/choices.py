@@ -78,8 +78,8 @@ def below_full(page, keys=None, count=8, greatest_depth=None, greatest_width=Non
     rack = build_rack(
         stock,
         plies=plies,
-        greatest_depth=greatest_depth or page.house.opening.greatest_depth,
-        greatest_width=greatest_width or page.house.opening.greatest_width,
+        greatest_depth=greatest_depth or page.opening.greatest_depth,
+        greatest_width=greatest_width or page.opening.greatest_width,
     )
     sizing = size_beams(job, rack, page.rulebook)
     rows = sizing.passing()
