@@ -45,7 +45,8 @@ def _fail_with(title, complaints):
 FLOORS = {"ground": 0, "mechanics": 1, "rules": 2, "house": 3, "pictures": 3, "pages": 4}
 SYMPY_ROOM, WIDGET_ROOM = "structlib/pages/derivations/", "structlib/pages/bench.py"
 SERVER_ROOM, SHOW_ROOM = "structlib/pages/server.py", "structlib/pages/show.py"
-PAPER_ROOM = "structlib/pictures/paper.py"
+FILE_ROOM = "structlib/house/file.py"
+PAPER_ROOM, FILE_ROOM = "structlib/pictures/paper.py", "structlib/house/file.py"
 
 
 @lru_cache(maxsize=None)
@@ -112,6 +113,7 @@ def test_each_library_from_outside_stays_in_its_room():
                 "matplotlib": _short(path) == PAPER_ROOM, "ipywidgets": _short(path) == WIDGET_ROOM,
                 "jupyter_server": inside and _short(path) == SERVER_ROOM,
                 "IPython": inside and _short(path) == SHOW_ROOM,
+                "tomlkit": inside and _short(path) == FILE_ROOM,
             }.get(top, top in sys.stdlib_module_names)
             if not allowed:
                 complaints.append(f"{_short(path)}:{line} imports {name}" + ("" if inside else " at its top"))

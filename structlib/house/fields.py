@@ -52,7 +52,28 @@ def of(kind, example, *, low=0.0, high=None, choices=(), record=None, default=MI
 
 
 def read_record(record, row, place):
-    """Build a record from the plain data of a file; every fault names its place."""
+    """Build a record from the plain data of a file; every fault names its place.
+
+    Parameters
+    ----------
+    record : type
+        The record, such as Level [-].
+    row : dict
+        Its fields as a file holds them [-].
+    place : str
+        How a message names it [-].
+
+    Returns
+    -------
+    Record
+        The record [-].
+
+    Examples
+    --------
+    >>> from structlib.house.plan import Layer
+    >>> read_record(Layer, {"name": "planks", "weight": "3 psf"}, "the layer").name
+    'planks'
+    """
     if not isinstance(row, dict):
         raise BadInput(f"{place} must be a group of fields, got {row!r}; look at a demo house for an example")
     fields = {one.name: one for one in dataclasses.fields(record)}
@@ -116,7 +137,25 @@ def _slope(text, place):
 
 
 def write_record(record):
-    """Give the plain data of a record as a file holds it; fields at their default are left out."""
+    """Give the plain data of a record as a file holds it; fields at their default are left out.
+
+    Parameters
+    ----------
+    record : Record
+        The record [-].
+
+    Returns
+    -------
+    dict
+        Its fields as text and plain values [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.units import psf
+    >>> from structlib.house.plan import Layer
+    >>> write_record(Layer(name="planks", weight=3 * psf))
+    {'name': 'planks', 'weight': '3 psf'}
+    """
     row = {}
     for one in dataclasses.fields(record):
         value = getattr(record, one.name)
@@ -141,7 +180,25 @@ def _written(kind, value):
 
 
 def exact_text(value, dimension):
-    """Write a value as people write it where that says it exactly, else with all its digits in mm, N or MPa."""
+    """Write a value as people write it where that says it exactly, else with all its digits.
+
+    Parameters
+    ----------
+    value : float
+        The value [mm, N or MPa].
+    dimension : str
+        'length', 'section length', 'area load' or 'force' [-].
+
+    Returns
+    -------
+    str
+        Text that reads back as the same value [-].
+
+    Examples
+    --------
+    >>> exact_text(3048.0, "length"), exact_text(3048.1, "length")
+    ('10 ft', '3048.1 mm')
+    """
     text = show(value, dimension)
     if abs(read(text, dimension, allow_negative=True) - value) <= 1e-12 * abs(value):
         return text

@@ -6,8 +6,6 @@ import tempfile
 import tomllib
 from pathlib import Path
 
-import tomlkit
-
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.tables import data_folder
 from structlib.house.fields import read_record, write_record
@@ -198,6 +196,8 @@ def write_house(house, path, *, overwrite=False):
     ...     read_house(path) == demo_house()
     True
     """
+    import tomlkit
+
     path = _path(path)
     check_yes_or_no("overwrite", overwrite)
     text = tomlkit.dumps({"version": VERSION, **write_record(check_house(house))}).encode("utf-8")

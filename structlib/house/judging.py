@@ -80,7 +80,30 @@ def judge(path, rulebook):
 
 
 def judge_element(path, name, rulebook):
-    """Judge one element of a path; see `judge`."""
+    """Judge one element of a path under one rulebook.
+
+    Parameters
+    ----------
+    path : structlib.house.path.Path
+        The path [-].
+    name : str
+        The element [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules [-].
+
+    Returns
+    -------
+    Judged
+        Members, demands, checks, gates, and sentences of what no rule covers [-].
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> from structlib.house.path import follow
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> judge_element(follow(demo_house()), "kitchen opening", RULEBOOK).refused[0][:30]
+    'the wood of kitchen opening is'
+    """
     element = path.element(name)
     asked, gates, notes = _KINDS[type(element.part)](path, element, rulebook)
     members, demands, checks, refused = [], [], [], list(notes)

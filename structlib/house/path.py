@@ -72,7 +72,13 @@ class Element:
         return self.part.name
 
     def total(self):
-        """Everything that it hands on, by type [N]."""
+        """Return everything that it hands on, by type.
+
+        Returns
+        -------
+        structlib.ground.loads.LoadsByType
+            The sums [N].
+        """
         return LoadsByType(dict(zip(LOAD_TYPES, sum((s.sum_and_moments[0] for s in self.gives), numpy.zeros(4)))))
 
 
@@ -84,7 +90,18 @@ class Path:
     elements: tuple[Element, ...]
 
     def element(self, name):
-        """Return one element by its name; the names are listed where there is none."""
+        """Return one element by its name.
+
+        Parameters
+        ----------
+        name : str
+            The part's name [-].
+
+        Returns
+        -------
+        Element
+            The element; the names are listed where there is none [-].
+        """
         for one in self.elements:
             if one.name == name:
                 return one
@@ -97,19 +114,65 @@ class Path:
         return tuple(share for one in self.elements for share in one.gives if share.to == SOIL)
 
     def axis(self, name):
-        """Return the wall or beam on whose line an element lies."""
+        """Return the wall or beam on whose line an element lies.
+
+        Parameters
+        ----------
+        name : str
+            The element's name [-].
+
+        Returns
+        -------
+        structlib.house.plan.Wall or structlib.house.plan.Beam
+            The part [-].
+        """
         part = self.element(name).part
         return self.house.part(part.wall) if isinstance(part, Opening) else part
 
     def opening(self, name=None):
-        """Return one opening by its name, or the first; a house without any is asked for one."""
+        """Return one opening of the house.
+
+        Parameters
+        ----------
+        name : str or None
+            Its name; the first one when None [-].
+
+        Returns
+        -------
+        structlib.house.plan.Opening
+            The opening; a house without any is asked for one [-].
+        """
         if not self.house.openings:
             raise BadInput(f"{self.house.name} has no opening; write [[openings]] as in a demo house")
         names = [one.name for one in self.house.openings]
         return self.house.openings[0 if name is None else names.index(check_choice("opening", name, names))]
 
+    def first_bay(self):
+        """Return the first beam and the middle of its first span along it.
+
+        Returns
+        -------
+        tuple of (str, float)
+            Name and place [-, mm].
+        """
+        beam = next(one for one in self.elements if isinstance(one.part, Beam))
+        return beam.name, (beam.spans[0][0] + beam.spans[0][1]) / 2
+
     def line_on(self, name, at):
-        """Return what comes down on a wall, a beam or an opening at one place along it, by type [N/mm]."""
+        """Return what comes down on a wall, a beam or an opening at one place along it, by type.
+
+        Parameters
+        ----------
+        name : str
+            The element [-].
+        at : float
+            The place [mm].
+
+        Returns
+        -------
+        structlib.ground.loads.LoadsByType
+            The line load [N/mm].
+        """
         axis, amount = self.axis(name), numpy.zeros(4)
         for share in self.element(name).received:
             start, end = along(axis, share)
@@ -177,7 +240,24 @@ def _all_parts(house):
 
 
 def seats_of(opening):
-    """Return the middles of both seats of an opening's beam, along the wall's axis [mm]."""
+    """Return the middles of both seats of an opening's beam, along its wall.
+
+    Parameters
+    ----------
+    opening : structlib.house.plan.Opening
+        The opening [-].
+
+    Returns
+    -------
+    tuple of (float, float)
+        Left and right [mm].
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> [round(at / ft, 3) for at in seats_of(demo_house().openings[0])]
+    [14.0, 22.375]
+    """
     end = opening.start + opening.clear_width
     return opening.start - opening.left_seat / 2, end + opening.right_seat / 2
 
@@ -478,7 +558,27 @@ def _forces(places, joints, loads, who):
 
 @lru_cache(maxsize=4096)
 def influence(places, joints, start, end):
-    """What a load of 1 on a stretch of a beam, or at a place where both ends are the same, gives to each support."""
+    """Tell what each support gets of a load of 1 for each mm of a stretch, or of 1 at a place.
+
+    Parameters
+    ----------
+    places : tuple of float
+        The supports, in order [mm].
+    joints : str
+        'cut' over the inner supports, or 'continuous' [-].
+    start, end : float
+        The stretch; a place where both are the same [mm].
+
+    Returns
+    -------
+    tuple of float
+        For each support [mm for a stretch, - at a place].
+
+    Examples
+    --------
+    >>> [round(part, 6) for part in influence((0.0, 10.0, 20.0), "continuous", 0.0, 20.0)]
+    [3.75, 12.5, 3.75]
+    """
     point = end - start <= _SAME
     if joints == "continuous" and len(places) > 2:
         first, last = min(places[0], start), max(places[-1], end)
@@ -505,7 +605,26 @@ def _spans(places, joints):
 
 
 def along(axis, share):
-    """Where a share begins and ends along a wall or a beam [mm]."""
+    """Tell where a share begins and ends along a wall or a beam.
+
+    Parameters
+    ----------
+    axis : structlib.house.plan.Wall or structlib.house.plan.Beam
+        On whose line it lies [-].
+    share : Share
+        The share [-].
+
+    Returns
+    -------
+    tuple of (float, float)
+        Start and end [mm].
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> along(demo_house().part("main beam"), Share("a", "b", (1.0, 0.0, 0.0, 0.0), 0.0, 5.0, 0.0, 9.0))
+    (5.0, 9.0)
+    """
     return (share.y, share.y_end) if axis.runs == "along" else (share.x, share.x_end)
 
 

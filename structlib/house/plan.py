@@ -218,11 +218,28 @@ class House(Record):
     note: str = of("text", '"..."', default="")
 
     def parts(self):
-        """Return everything that has a name and a place, from the top down [-]."""
+        """Return everything that has a name and a place, from the top down.
+
+        Returns
+        -------
+        tuple
+            The parts [-].
+        """
         return (*self.levels, *self.loads, *self.walls, *self.openings, *self.beams, *self.posts, *self.pads)
 
     def part(self, name):
-        """Return one part by its name; the nearest names are offered where there is none [-]."""
+        """Return one part by its name.
+
+        Parameters
+        ----------
+        name : str
+            The name [-].
+
+        Returns
+        -------
+        object
+            The part; the nearest names are offered where there is none [-].
+        """
         found = {one.name: one for one in self.parts()}
         return found[check_choice("part of the house", name, found)]
 

@@ -49,12 +49,45 @@ _House = dataclasses.make_dataclass("_House", [
 
 
 def is_version_1(data):
-    """Tell whether the data of a file are of version 1: it had one opening, and no walls."""
+    """Tell whether the data of a file are of version 1: it had one opening, and no walls.
+
+    Parameters
+    ----------
+    data : dict
+        The data of the file [-].
+
+    Returns
+    -------
+    bool
+        True for version 1 [-].
+
+    Examples
+    --------
+    >>> is_version_1({"opening": {}})
+    True
+    """
     return "opening" in data and "walls" not in data
 
 
 def upgraded(data):
-    """Build a house in plan from the data of a file of version 1; what it left out counted as nothing there, and does here."""
+    """Build a house in plan from the data of a file of version 1; what it left out counted as nothing, and does here.
+
+    Parameters
+    ----------
+    data : dict
+        The data of the file [-].
+
+    Returns
+    -------
+    structlib.house.plan.House
+        The house [-].
+
+    Examples
+    --------
+    >>> floor = {"name": "floor", "kind": "floor", "left_span": "12 ft", "live": "40 psf"}
+    >>> upgraded({"name": "a", "levels": [floor], "opening": {"clear_width": "6 ft"}}).levels[0].on
+    ('left support of floor', 'the wall')
+    """
     row = dict(data.get("opening") or {})
     row = {"height": "6 ft 10 in", "left_seat": "3 in", "right_seat": "3 in", **row}
     if "wall_thickness" in row:

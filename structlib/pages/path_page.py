@@ -38,7 +38,8 @@ class PathPage(Page):
     def __init__(self, system="us", rulebook=RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.house = demo_house()
-        self.down = take_down(follow(self.house), "main beam", 3 * ft)
+        path = follow(self.house)
+        self.down = take_down(path, *path.first_bay())
         rows = table_rows("us_soil_bearing")
         self.soils = tuple((row["soil"], row["pressure_psf"]) for row in rows)
         self.soil_known = {row["soil"]: row["verified"] for row in rows}

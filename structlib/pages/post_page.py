@@ -32,7 +32,7 @@ from structlib.rules.us.service import in_service
 _BEAM_WOOD = "fir"
 _TALLEST = 12 * ft
 _PLATE = 1.5 * inch
-_LOADS = (("dead", "dead"), ("live", "live"), ("snow", "snow"))
+_LOADS = (("dead", "dead"), ("live", "live"), ("roof live", "roof_live"), ("snow", "snow"))
 _POST_WOODS = tuple(
     (wood(key).label.split(",")[0], key) for key in ("hem-fir", "spf", "fir", "southern pine")
 )
@@ -111,7 +111,8 @@ class PostPage(Page):
     def __init__(self, house=None, rulebook=RULEBOOK, system="us"):
         self.house = demo_house() if house is None else house
         self.rulebook, self.system = rulebook, system
-        self.total = follow(self.house).line_on("main beam", 3 * ft)
+        path = follow(self.house)
+        self.total = path.line_on(*(path.first_bay() if self.house.beams else (path.opening().name, path.opening().middle)))
         self.result = lru_cache(maxsize=64)(self._result)
         self.curves = lru_cache(maxsize=32)(self._curves)
 
@@ -126,6 +127,7 @@ class PostPage(Page):
             comes_down_pick(),
             Box("dead", "Dead load on beam", default=self.total["dead"], **load),
             Box("live", "Live load on beam", default=self.total["live"], **load),
+            Box("roof_live", "Roof live on beam", default=self.total["roof live"], **load),
             Box("snow", "Snow on beam", default=self.total["snow"], **load),
             Pick("ends", "Post holds", _ENDS, 2),
             Slide("post_plies", "Post plies", "count", 1, 5, 1, 3),

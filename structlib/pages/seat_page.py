@@ -3,6 +3,7 @@
 from dataclasses import replace
 from functools import lru_cache
 
+from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
@@ -38,7 +39,7 @@ _BELOW = (
     ("masonry", "masonry"),
     ("not looked yet", UNKNOWN),
 )
-_LOADS = ("dead", "live", "snow")
+_LOADS = LOAD_TYPES
 # a push from which on the arrow grows no longer
 _FULL_ARROW = 12000 * lb
 
@@ -73,6 +74,7 @@ class SeatPage(Page):
             Pick("wood", "Wood", woods, "fir"),
             Box("dead", "Dead load", default=self.total["dead"], **load),
             Box("live", "Live load", default=self.total["live"], **load),
+            Box("roof live", "Roof live load", default=self.total["roof live"], **load),
             Box("snow", "Snow load", default=self.total["snow"], **load),
             Slide("seat", "Seat length", "section length", 0.5 * inch, 12 * inch, 0.25 * inch, 3 * inch),
             Pick("below", "Sits on", _BELOW, "spf"),

@@ -32,10 +32,10 @@ class WallPage(Page):
     ----------
     house : structlib.house.plan.House or None
         The house; the invented demo house when None [-].
-    wall : str or None
-        The wall in question; that of the first opening when None [-].
     system : str
         Units of the reader: 'us' or 'metric' [-].
+    wall : str or None
+        The wall in question; that of the first opening when None [-].
     """
 
     def __init__(self, house=None, system="us", wall=None):
@@ -262,7 +262,7 @@ class WallPage(Page):
         drawn, height = [], _STOREY * floors
         for share in found.shares:
             left, right = self._spans(path.element(share.name))
-            per_width, XX
+            per_width, lands = share.area.sum_for_equilibrium_only(), bool(share.left_width or share.right_width)
             drawn.append(
                 HouseLevel(
                     share.name,
@@ -275,7 +275,7 @@ class WallPage(Page):
                     share.right_width,
                     line(share.left_width * per_width) if share.left_width else "",
                     line(share.right_width * per_width) if share.right_width else "",
-                    line(share.running.sum_for_equilibrium_only()) if comes_down else "",
+                    line(share.running.sum_for_equilibrium_only()) if lands else "",
                 )
             )
             height -= 0.0 if share.kind == "roof" else _STOREY

@@ -53,7 +53,36 @@ class PadMember:
 
 
 def found_by_kind(rules, name, member, demands):
-    """Answer with the checks of the rule for this kind of member, from a dict of rules by kind."""
+    """Answer with the checks of the rule for this kind of member.
+
+    Parameters
+    ----------
+    rules : dict
+        Rules by the kind of member [-].
+    name : str
+        Name of the rulebook, for the refusal [-].
+    member : object
+        The member [-].
+    demands : tuple
+        What each combination asks of it [-].
+
+    Returns
+    -------
+    tuple of structlib.rules.check.Check
+        The checks [-].
+
+    Raises
+    ------
+    NotCovered
+        When there is no rule for that kind.
+
+    Examples
+    --------
+    >>> found_by_kind({}, "nowhere", 5, ())
+    Traceback (most recent call last):
+    ...
+    structlib.rules.members.NotCovered: the rulebook of nowhere has no rule for a int here; what is asked of it stays
+    """
     rule = rules.get(type(member))
     if rule is None:
         kind = type(member).__name__.removesuffix("Member").lower()
