@@ -511,6 +511,16 @@ def _post(post, parts, received):
 
 def _load(load, parts, received):
     amount = (load.dead, load.live, load.roof_live, load.snow)
+    if load.length:
+        below = parts.get(load.on)
+        below = parts[below.wall] if isinstance(below, Opening) else below
+        if not isinstance(below, (Level, Wall, Beam)):
+            raise BadInput(f"{load.name} is spread over {_text(load.length)}, so it must rest on a level, a wall or a beam")
+        across = getattr(below, "runs", "along") == "across"
+        ends = (load.x + load.length, load.y) if across else (load.x, load.y + load.length)
+        spread = tuple(one / load.length for one in amount)
+        own, given = (Share(load.name, to, spread, load.x, load.y, *ends) for to in (load.name, load.on))
+        return Element(load, "load", received, (own,), (given,))
     return _handed_down(load, "load", received, [Share(load.name, load.name, amount, load.x, load.y, load.x, load.y)], parts)
 
 

@@ -31,7 +31,7 @@ def _area_load(example, high, **more):
 
 
 def _force(example):
-    return of("force", example, high=200 * kip, default=0.0)
+    return of("force", example, high=1000 * kip, default=0.0)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -190,7 +190,10 @@ class Pad(Record):
 
 @dataclass(frozen=True, kw_only=True)
 class Load(Record):
-    """Something heavy at one place of the plan [mm], by type [N], and what it rests on."""
+    """Something heavy at one place of the plan [mm], by type [N], and what it rests on.
+
+    With a ``length`` it is spread evenly from its place along what it rests on, or across the joists of a level.
+    """
 
     name: str = of("text", '"water heater"')
     on: str = of("text", '"main beam"')
@@ -200,6 +203,7 @@ class Load(Record):
     live: float = _force('"400 lb"')
     roof_live: float = _force('"400 lb"')
     snow: float = _force('"400 lb"')
+    length: float = of("length", '"5 ft"', high=200 * ft, default=0.0)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -207,7 +211,7 @@ class House(Record):
     """A house: its levels from the top, and everything that their loads pass on the way to the soil."""
 
     name: str = of("text", '"Alder Lane"')
-    levels: tuple[Level, ...] = of("records", "[[levels]]", record=Level)
+    levels: tuple[Level, ...] = of("records", "[[levels]]", record=Level, default=())
     walls: tuple[Wall, ...] = of("records", "[[walls]]", record=Wall, default=())
     openings: tuple[Opening, ...] = of("records", "[[openings]]", record=Opening, default=())
     beams: tuple[Beam, ...] = of("records", "[[beams]]", record=Beam, default=())
@@ -269,7 +273,7 @@ def check_house(house):
     'Alder Lane'
     """
     check_record("house", house, House, "demo_house()")
-    if not house.levels:
+    if not house.levels and not house.loads:
         raise BadInput("the house needs at least one level; write [[levels]] as in a demo house")
     seen = {SOIL}
     for one in house.parts():

@@ -8,6 +8,7 @@ from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, psf
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.file import demo_house
+from structlib.house.bays import bays
 from structlib.house.path import follow
 from structlib.house.takedown import take_down
 from structlib.mechanics.beams import LineLoad
@@ -16,7 +17,7 @@ from structlib.pages.beam_page import CAUTION, beam_evidence
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled
 from structlib.pages.controls import Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
-from structlib.pages.woods import WOODS, pieces
+from structlib.pages.woods import WOODS, pieces, wood
 from structlib.pictures.drawings import LoadPathView, Station, draw_load_path
 from structlib.rules.check import Seat
 from structlib.rules.us.book import RULEBOOK
@@ -73,6 +74,12 @@ class PathPage(Page):
             self.rulebook,
         )
 
+    def _post(self, values, choice):
+        """What a middle post brings to its pad, by type: the path of a beam in two bays, with the post of the house."""
+        house = bays(self.down.total, span=values["span"], post=self.house.posts[0].wood, height=self.house.posts[0].height,
+                     wood=wood(values["wood"]).words(choice), pad_side=self.house.pads[0].side, soil="")
+        return follow(house).element("pad").total()
+
     def numbers(self, values):
         """Return the numbers along the path.
 
@@ -88,7 +95,7 @@ class PathPage(Page):
         """
         result = self.result(tuple(values.items()))
         line = self.down.total.sum_for_equilibrium_only() + result.member.weight_per_length
-        post = line * values["span"]  # a middle post holds half of the beam on either side
+        post = self._post(values, result.choice).sum_for_equilibrium_only()
         pressure = dict(self.soils)[values["soil"]] * psf
         check = replace(result.governs, name=f"main beam, {result.governs.name}")
         return {

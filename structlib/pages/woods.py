@@ -6,6 +6,7 @@ from functools import lru_cache
 from structlib.ground.lumber import find_material, lvl, stock_sizes
 from structlib.ground.refusals import check_choice
 from structlib.ground.units import inch
+from structlib.house import plan
 from structlib.pages.controls import Pick
 from structlib.rules.check import least_verified
 from structlib.rules.us.bending import size_factor
@@ -40,6 +41,21 @@ class Wood:
             The values [-].
         """
         return lvl(self.grade) if self.kind == "lvl" else find_material(self.species, self.grade, nominal)
+
+    def words(self, choice):
+        """Return the words of a house for a beam of this wood.
+
+        Parameters
+        ----------
+        choice : structlib.house.beam.BeamChoice
+            The beam, with its name, such as '3-2x10' [-].
+
+        Returns
+        -------
+        structlib.house.plan.Wood
+            Species, grade, size and plies [-].
+        """
+        return plan.Wood(species=self.species, grade=self.grade, size=choice.name.split("-", 1)[1], plies=choice.plies)
 
     def sizes(self):
         """Return the stock sizes of this wood, shallow first.
