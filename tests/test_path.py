@@ -148,6 +148,7 @@ def rich_house():
         "kitchen opening": {"beam": beam, "wall_above": 3 * inch, "greatest_depth": 11 * inch, "greatest_width": 4 * inch},
         "main beam": {"greatest_depth": 11 * inch, "greatest_width": 5 * inch},
         "north pad": {"soil": "clay or silt"},
+        "middle wall": {"thickness": 4.7 * inch},
         "north post": {"plate": Plate(species="Hem-Fir", grade="No.2")},
     })
     tub = Load(name="tub", on="main beam", x=11 * ft, y=3 * ft, dead=400 * lb, live=300 * lb, roof_live=10 * lb, snow=10 * lb)

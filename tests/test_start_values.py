@@ -111,7 +111,7 @@ def test_a_table_asks_the_same_of_its_values_as_the_bench():
     for told in (choices.below_full, choices.giving_way, choices.dropped_or_flush):
         with pytest.raises(BadInput, match="span, clear must be between 3 ft and 20 ft, got 29 ft"):
             told(BeamPage(), span=29 * ft)
-    with pytest.raises(BadInput, match="live load, upper floor must be between 0 psf and 150 psf"):
+    with pytest.raises(BadInput, match="live load must be between 0 psf and 150 psf"):
         WallPage().table(live=math.nan)
 
 
@@ -138,7 +138,7 @@ JOIST = demo_house().part("upper floor").joist
     (BeamPage(_house(opening={"left_seat": 17 * inch})), "seat, each end must be between 1/2 in and 16 in"),
     (WallPage(_house(left=2.0)), "span, left joists must be between 3 ft and 20 ft"),
     (WallPage(_house(right=2.0)), "span, right joists must be between 3 ft and 20 ft"),
-    (WallPage(_house(level={"live": 200 * psf})), "live load, upper floor must be between 0 psf and 150 psf"),
+    (WallPage(_house(level={"live": 200 * psf})), "live load must be between 0 psf and 150 psf"),
     (WallPage(_house(level={"joist": replace(JOIST, plies=4)})),
      "plies of each joist must be between 1 and 3, got 4; for example 3"),
 ])

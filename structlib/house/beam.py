@@ -51,6 +51,7 @@ class BeamJob:
     Loads push down; one that lifts is refused. ``wet`` is where the beam stands, ``incised`` and ``treatment``
     what was done to the wood that is put in. ``ply_joint`` is how the plies of a beam loaded from its side
     are joined (`structlib.house.plies.PlyJoint`). ``stops`` are reasons of the reader to stop and call.
+    ``seat_width`` is how wide that is on which it sits; None where it is as wide as the beam.
     """
 
     clear_width: float
@@ -65,6 +66,7 @@ class BeamJob:
     treatment: str = "none"
     ply_joint: PlyJoint | None = None
     stops: tuple[str, ...] = ()
+    seat_width: float | None = None
 
     @property
     def gates(self):

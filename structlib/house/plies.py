@@ -64,6 +64,8 @@ def ply_layout(job, choice, rulebook):
     >>> round(ply_layout(job, beam, RULEBOOK)[1].spacing / inch)
     10
     """
+    if job.seat_width is not None and choice.plies * choice.ply_width > job.seat_width + 1e-6:
+        return "the beam is wider than what it sits on, and how its outer plies come down is for an engineer", None
     if job.loaded_on != "side" or choice.plies < 2 or not job.loads:
         return "", None
     if job.ply_joint is None:

@@ -364,8 +364,8 @@ def size_beams(job, rack, rulebook, strengths=None):
 
 
 def _withheld(job, rack, rulebook):
-    """Why each candidate has no verdict; nothing at all for a beam loaded on top."""
-    if job.loaded_on != "side":
+    """Why each candidate has no verdict; nothing at all for a beam loaded on top of a seat as wide as it is."""
+    if job.loaded_on != "side" and job.seat_width is None:
         return ()
     return tuple(ply_layout(job, rack.choice(row), rulebook)[0] for row in range(len(rack.depth)))
 
@@ -451,7 +451,9 @@ def limit_widths(job_at, rack, rulebook):
         )
     stopped = bool(job_at(wide).gates)
     plies_apart = (rack.plies > 1) & (job_at(wide).loaded_on == "side")
-    return numpy.where(stopped | plies_apart, 0.0, limit), which, names
+    room = job_at(wide).seat_width
+    hangs_past = rack.width > (numpy.inf if room is None else room + 1e-6)
+    return numpy.where(stopped | plies_apart | hangs_past, 0.0, limit), which, names
 
 
 def _as_put_in(rack, job, rulebook):

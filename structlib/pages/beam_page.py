@@ -1,5 +1,6 @@
 """How big must the beam be? One opening, one beam, every check, drawn where it governs."""
 
+from dataclasses import replace
 from functools import lru_cache
 
 from structlib.ground.lumber import find_material
@@ -110,8 +111,8 @@ class BeamPage(Page):
             Box("snow", "Snow load", default=self.total["snow"], **load),
             Pick("braced", "Top held", _BRACES, "joists"),
             Pick("position", "Position", _POSITIONS, opening.position),
-            Box("seat", "Seat, each end", "section length", 0.5 * inch, 16 * inch, opening.left_seat),
-            Pick("below", "Sits on", _BELOW, "spf"),
+            *self._seat_boxes(),
+            Pick("below", "Sits on", _BELOW, self._plate()),
             Pick("joined", "Plies joined", _JOINED, UNKNOWN),
             *IN_USE,
         )
@@ -133,6 +134,21 @@ class BeamPage(Page):
             return tuple((depth, width, name, self.own_lvl) for depth, width, name, _ in pieces("lvl 2.0"))
         return pieces(key)
 
+    def _seat_boxes(self):
+        """One box for both seats, or one for each end where the house has two lengths."""
+        opening, ends = self.opening, dict(dimension="section length", low=0.5 * inch, high=16 * inch)
+        if opening.left_seat == opening.right_seat:
+            return (Box("seat", "Seat, each end", default=opening.left_seat, **ends),)
+        return (Box("seat", "Seat, left end", default=opening.left_seat, **ends),
+                Box("right_seat", "Seat, right end", default=opening.right_seat, **ends))
+
+    def _plate(self):
+        """What the house says of the wall among what is offered; a plate of unknown wood where it says nothing."""
+        if self.wall.made_of == "masonry":
+            return "masonry"
+        plate = self.wall.plate
+        return next((key for key, names in _PLATES.items() if plate and names[0] == plate.species), "plate")
+
     def job(self, values):
         """Return the opening that a set of values describes.
 
@@ -146,13 +162,14 @@ class BeamPage(Page):
         structlib.house.beam.BeamJob
             The opening and its loads [-].
         """
-        span = values["span"] + values["seat"]
+        left, right = values["seat"], values.get("right_seat", values["seat"])
+        span = values["span"] + (left + right) / 2
         below = values["below"]
         if below in _PLATES:
             wood = find_material(*_PLATES[below])
-            seat = Seat(values["seat"], "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
+            seat = Seat(left, "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
         else:
-            seat = Seat(values["seat"], "plate" if below == UNKNOWN else below)
+            seat = Seat(left, "plate" if below == UNKNOWN else below)
         loads = tuple(
             TypedLoad(load_type, LineLoad(0.0, span, values[name]))
             for load_type, name in (
@@ -167,12 +184,13 @@ class BeamPage(Page):
         return BeamJob(
             values["span"],
             seat,
-            seat,
+            replace(seat, length=right),
             loads,
             unbraced_length=unbraced,
             loaded_on="side" if values["position"] == "flush" else "top",
             **in_use(values),
             ply_joint=PLY_JOINTS.get(values["joined"]),
+            seat_width=self.wall.thickness,
             stops=comes_down(values)[0] + ((SEAT_NOT_KNOWN,) if below == UNKNOWN else ()),
         )
 

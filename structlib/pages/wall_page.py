@@ -56,7 +56,7 @@ class WallPage(Page):
         plies = lowest.joist.plies if lowest.joist else 1
         side = "left" if left else "right"  # an outside wall has joists on one side only
         both = (Box("right_span", "Span, right joists", "length", 3 * ft, 20 * ft, right),) if left and right else ()
-        joists = (Pick("joists", f"Joists, {lowest.name}", _JOISTS, "as is"),) if left and right else ()
+        joists = (Pick("joists", "Joists are", _JOISTS, "as is"),) if left and right else ()
         return (
             Slide("span", f"Span, {side} joists", "length", 3 * ft, 20 * ft, 3 * inch, left or right),
             Steps("depth", "Depth of joists", "section length", depths, own),
@@ -64,7 +64,7 @@ class WallPage(Page):
             comes_down_pick(),
             *both,
             *joists,
-            Box("live", f"Live load, {lowest.name}", "area load", 0.0, 150 * psf, lowest.live or 0.0),
+            Box("live", "Live load", "area load", 0.0, 150 * psf, lowest.live or 0.0),
         )
 
     def sizes(self):
@@ -225,7 +225,10 @@ class WallPage(Page):
         tuple of str
             One sentence a note [-].
         """
-        notes = ["The types are kept apart: a rulebook combines them later, each with its own factor."]
+        notes = [
+            "The types are kept apart: a rulebook combines them later, each with its own factor.",
+            f"Joists and live load are those of the {self.lowest.name}; a wider span widens every level in proportion.",
+        ]
         if any(share.joists == "continuous" for share in found.shares):
             notes.append(
                 "A joist in one piece over the wall puts more than half of each span on it: a quarter more in "
