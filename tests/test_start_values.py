@@ -135,7 +135,7 @@ JOIST = demo_house().part("upper floor").joist
 @pytest.mark.parametrize("page, told", [
     (BeamPage(_house(opening={"clear_width": 25 * ft})), "span, clear must be between 3 ft and 20 ft, got 25 ft"),
     (BeamPage(_house(opening={"clear_width": 2 * ft})), "span, clear must be between 3 ft and 20 ft, got 2 ft"),
-    (BeamPage(_house(opening={"left_seat": 17 * inch})), "seat, each end must be between 1/2 in and 16 in"),
+    (BeamPage(_house(opening={"left_seat": 17 * inch})), "seat, left end must be between 1/2 in and 16 in"),
     (WallPage(_house(left=2.0)), "span, left joists must be between 3 ft and 20 ft"),
     (WallPage(_house(right=2.0)), "span, right joists must be between 3 ft and 20 ft"),
     (WallPage(_house(level={"live": 200 * psf})), "live load must be between 0 psf and 150 psf"),
