@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import product
 
 from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.lumber import find_material
@@ -9,7 +10,8 @@ from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import inch
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
-from structlib.house.path import seats_of
+from structlib.house.influence import influence
+from structlib.house.path import along, seats_of
 from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
 from structlib.mechanics.beams import LineLoad, PointLoad
@@ -17,6 +19,7 @@ from structlib.rules.check import BeamMember, BeamUse, Seat, governing, least_ve
 from structlib.rules.members import PadMember, PlateMember, PostMember, Push
 
 _SAME = 1e-3  # mm
+_NOTHING = 1e-3  # N or N/mm: less is rounding
 #: Joists on top of a beam hold its edge; where they do not, the page that asks says so.
 _JOISTS_HOLD = 16 * inch
 
@@ -106,27 +109,61 @@ def judge_element(path, name, rulebook):
     """
     element = path.element(name)
     asked, gates, notes = _KINDS[type(element.part)](path, element, rulebook)
+    lifts = _lifts(path, element, rulebook)
     members, demands, checks, refused = [], [], [], list(notes)
     for member, of_each in asked:
         members.append(member)
         demands.append(of_each)
+        if any(push < -_NOTHING for one in of_each for push in _presses(one)):
+            refused.append(f"{element.name} is lifted at one end or all over, and the checks here are for parts that are "
+                           "pressed down; what is asked of it stays")
+            lifts = lifts or (f"{element.name} is lifted: it must be held down, and that is for an engineer.",)
+            continue
         try:
             checks += rulebook.checks(member, of_each)
         except OutsideRule as error:
             refused.append(str(error))
-    return Judged(element, tuple(members), tuple(demands), tuple(checks), tuple(refused),
-                  tuple(dict.fromkeys((*gates, *_lifts(element, rulebook)))))
+    return Judged(element, tuple(members), tuple(demands), tuple(checks), tuple(dict.fromkeys(refused)),
+                  tuple(dict.fromkeys((*gates, *lifts))))
 
 
-def _lifts(element, rulebook):
-    """A gate where any combination lifts what the element hands on."""
+def _presses(demand):
+    return (demand.axial,) if isinstance(demand, Push) else [one.force for one in demand.solution.reactions]
+
+
+def _lifts(path, element, rulebook):
+    """A gate where any combination lifts what the element hands on, or would with its loads only where they lift."""
     for share in element.gives:
-        present = {kind for kind, amount in zip(LOAD_TYPES, share.amount) if amount}
-        for one in rulebook.combinations(present):
-            if sum(one.factor(kind) * amount for kind, amount in zip(LOAD_TYPES, share.amount)) < -1e-6:
-                return (f"{element.name} lifts off {share.to} under {one.name}: it must be held down, and that is for "
-                        "an engineer.",)
+        for amounts, how in ((share.amount, ""), (_least(path, element, share), ", with what comes and goes only where it lifts")):
+            present = {kind for kind, amount in zip(LOAD_TYPES, amounts) if amount}
+            for one in rulebook.combinations(present):
+                if sum(one.factor(kind) * amount for kind, amount in zip(LOAD_TYPES, amounts)) < -_NOTHING:
+                    return (f"{element.name} lifts off {share.to} under {one.name}{how}: it must be held down, and that is "
+                            "for an engineer.",)
     return ()
+
+
+def _least(path, element, share):
+    """What a joist or beam hands on where live load, roof live load and snow lie only on the parts that lift."""
+    if not element.spans:
+        return share.amount
+    part, level = element.part, isinstance(element.part, Level)
+    places = tuple(sorted({at for span in element.spans for at in span}))
+    stretch = (lambda one: (one.x, one.x_end)) if level else (lambda one: along(path.axis(element.name), one))
+    which = min(range(len(places)), key=lambda index: abs(places[index] - stretch(share)[0]))
+    joints = "cut" if isinstance(part, Opening) else part.joists if level else part.joints
+    least = [0.0] * len(LOAD_TYPES)
+    for one in (*element.received, *element.own):
+        if level and not (one.y <= share.y + _SAME and one.y_end >= share.y_end - _SAME):
+            continue
+        start, end = stretch(one)
+        cuts = [start, *(at for at in places if start < at < end), end]
+        for a, b in zip(cuts, cuts[1:]):
+            given = influence(places, joints, a, b)[which]
+            for number, (kind, amount) in enumerate(zip(LOAD_TYPES, one.amount)):
+                if kind == "dead" or amount * given < 0:
+                    least[number] += amount * given
+    return least
 
 
 # ---- beams and joists: one member a span ----
@@ -155,6 +192,11 @@ def _beam(path, element, rulebook):
     if width > part.greatest_width + _SAME:
         notes.append(f"there is room for a beam {show(part.greatest_width, 'section length')} wide at {element.name}, and "
                      f"this one is {show(width, 'section length')} wide")
+    above = part.position == "dropped" and isinstance(part, Opening)
+    if above and part.height + piece.depth + part.wall_above > axis.height + _SAME:
+        tall = show(part.height + piece.depth + part.wall_above, "length")
+        notes.append(f"{element.name}, its beam and the wall above are {tall} high, and {axis.name} is "
+                     f"{show(axis.height, 'length')} high: it does not fit")
     ends = seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
     if any(len(span) > 2 for span in element.spans) or ends[0] < element.spans[0][0] - _SAME or ends[1] > element.spans[-1][-1] + _SAME:
         return [], gates, [f"{element.name} goes on past its posts or in one piece over them; the checks here are for "
@@ -162,7 +204,8 @@ def _beam(path, element, rulebook):
     asked = []
     for number, (left, right) in enumerate(element.spans):
         seats = _seats(path, part, axis, number, len(element.spans))
-        asked.append(_span_of(element, axis, left, right, seats, piece, rulebook, part.position))
+        ends = [(left, 0.5 if number else 1.0), (right, 1.0 if number == len(element.spans) - 1 else 0.5)]
+        asked.append(_span_of(element, axis, ends, seats, piece, rulebook, part.position))
     return asked, gates, notes
 
 
@@ -181,9 +224,10 @@ def _seat(length, on_studs, plate):
     return Seat(length, "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
 
 
-def _span_of(element, axis, left, right, seats, piece, rulebook, position):
+def _span_of(element, axis, ends, seats, piece, rulebook, position):
     """One simple span as a member and what each combination asks of it."""
-    loads = tuple(one for share in element.received for one in _on_span(share, axis, left, right))
+    loads = tuple(one for share in element.received for one in _on_span(along(axis, share), share.amount, ends))
+    (left, _), (right, _) = ends
     job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _JOISTS_HOLD,
                   "side" if position == "flush" else "top")
     member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, *seats, unbraced_length=_JOISTS_HOLD,
@@ -191,15 +235,20 @@ def _span_of(element, axis, left, right, seats, piece, rulebook, position):
     return member, demands_on(job, member, rulebook)
 
 
-def _on_span(share, axis, left, right):
-    """A share as typed loads on one span, placed from its left end; what lies outside the span is left out."""
-    start, end = (share.y, share.y_end) if axis.runs == "along" else (share.x, share.x_end)
-    for kind, amount in zip(LOAD_TYPES, share.amount):
+def _on_span(stretch, amounts, ends):
+    """A share as typed loads on one span, placed from its left end; what lies outside the span is left out.
+
+    ``ends`` are both supports and how much of what stands right over each presses this span's seat.
+    """
+    start, end = stretch
+    (left, _), (right, _) = ends
+    for kind, amount in zip(LOAD_TYPES, amounts):
         if not amount:
             continue
         if end - start <= _SAME:
-            if left + _SAME < start < right - _SAME:
-                yield TypedLoad(kind, PointLoad(start - left, float(amount)))
+            over = next((part for at, part in ends if abs(start - at) <= _SAME), 1.0)
+            if left - _SAME <= start <= right + _SAME:
+                yield TypedLoad(kind, PointLoad(min(max(start, left), right) - left, float(amount) * over))
         elif min(end, right) - max(start, left) > _SAME:
             yield TypedLoad(kind, LineLoad(max(start, left) - left, min(end, right) - left, float(amount)))
 
@@ -215,10 +264,17 @@ def _joists(path, element, rulebook):
     piece = piece_of(Wood(species=level.joist.species, grade=level.joist.grade, size=level.joist.size, plies=level.joist.plies))
     asked, seat = [], Seat(1.5 * inch, "post")
     weight = piece.material.weight_density * piece.ply_width * piece.depth * piece.plies
-    for left, right in dict.fromkeys(element.spans):
-        lines = [amount * level.joist.spacing for amount in area_load(level, level.slope)]
-        lines[0] -= weight  # the solver adds the joist's own
-        loads = tuple(TypedLoad(kind, LineLoad(0.0, right - left, amount)) for kind, amount in zip(LOAD_TYPES, lines) if amount > 0)
+    lines = [amount * level.joist.spacing for amount in area_load(level, level.slope)]
+    lines[0] -= weight  # the solver adds the joist's own
+    middles = [(one.y + one.y_end) / 2 for one in element.gives]
+    stands = dict.fromkeys(tuple(one for one in element.received if one.y < y < one.y_end) for y in middles)
+    for (left, right), on in product(dict.fromkeys(element.spans), stands):
+        loads = [TypedLoad(kind, LineLoad(0.0, right - left, amount)) for kind, amount in zip(LOAD_TYPES, lines) if amount > 0]
+        for one in on:  # a wall or something long across the joists is a point load on each
+            amounts = [amount * level.joist.spacing for amount in one.amount]
+            loads += _on_span((one.x, one.x), amounts, [(left, 0.5 if left > element.spans[0][0] else 1.0),
+                                                        (right, 0.5 if right < element.spans[-1][-1] else 1.0)])
+        loads = tuple(loads)
         job = BeamJob(right - left - seat.length, seat, seat, loads, 0.0)
         member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, seat, seat, repetitive=True,
                             use=BeamUse("floor" if level.kind == "floor" else "ceiling"))
@@ -273,11 +329,14 @@ def _pad(path, element, rulebook):
             gate = (f"{share.source} stands {show(off, 'section length')} off the middle of {pad.name}: the soil is pressed "
                     "unevenly, and that is for an engineer.")
             return [], [gate], notes
-    above = next((one for one in path.house.posts if one.on == pad.name), None)
-    base = pad.side
-    if above is not None and above.wood is not None:
-        piece = piece_of(above.wood)
-        base = min(piece.ply_width * piece.plies, piece.depth)
+    above = [path.element(share.source).part for share in element.received]
+    if not above or any(getattr(one, "wood", None) is None for one in above):
+        return [], [], [f"what stands on {pad.name} is not a post of known size, so how far the pad reaches past it cannot be "
+                        "told; what is asked of it stays"]
+    pieces = [piece_of(one.wood) for one in above]
+    base = min(min(one.ply_width * one.plies, one.depth) for one in pieces)
+    if base > pad.side:
+        return [], [], [f"{pad.name} is narrower than what stands on it; make it wider"]
     return [(PadMember(pad.side, base, pad.soil), _pushes(element, rulebook))], [], notes
 
 

@@ -6,7 +6,6 @@ judged here; `structlib.house.judging` does that, under a rulebook.
 """
 
 from dataclasses import dataclass
-from functools import lru_cache
 from graphlib import CycleError, TopologicalSorter
 
 import numpy
@@ -15,10 +14,9 @@ from structlib.ground.loads import LOAD_TYPES, LoadsByType
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.showing import show
 from structlib.ground.units import ft
+from structlib.house.influence import influence
 from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import SOIL, Beam, Level, Load, Opening, Pad, Post, Wall, check_house, with_changes
-from structlib.mechanics.beams import Beam as SolverBeam
-from structlib.mechanics.beams import LineLoad, PointLoad, Support, solve
 
 _SAME = 1e-3  # mm; two places closer than this are one
 
@@ -155,8 +153,31 @@ class Path:
         tuple of (str, float)
             Name and place [-, mm].
         """
-        beam = next(one for one in self.elements if isinstance(one.part, Beam))
+        beam = next((one for one in self.elements if isinstance(one.part, Beam)), None)
+        if beam is None:
+            raise BadInput(f"{self.house.name} has no beam; write [[beams]] as in a demo house")
         return beam.name, (beam.spans[0][0] + beam.spans[0][1]) / 2
+
+    def place_on(self, name, at):
+        """Return a place along an element, for its stretches: each holds its own start, and the last one its end too.
+
+        Parameters
+        ----------
+        name : str
+            The element [-].
+        at : float
+            The place; one beyond the element is refused [mm].
+
+        Returns
+        -------
+        float
+            The place, at the far end just inside it [mm].
+        """
+        part, axis = self.element(name).part, self.axis(name)
+        start, end = seats_of(part) if isinstance(part, Opening) else (axis.start, axis.end)
+        if not start - _SAME <= at <= end + _SAME:
+            raise BadInput(f"{name} reaches from {_text(start)} to {_text(end)} along it, got {_text(at)}")
+        return min(max(at, start), end - _SAME)
 
     def line_on(self, name, at):
         """Return what comes down on a wall, a beam or an opening at one place along it, by type.
@@ -173,7 +194,7 @@ class Path:
         structlib.ground.loads.LoadsByType
             The line load [N/mm].
         """
-        axis, amount = self.axis(name), numpy.zeros(4)
+        axis, amount, at = self.axis(name), numpy.zeros(4), self.place_on(name, at)
         for share in self.element(name).received:
             start, end = along(axis, share)
             if start <= at < end:
@@ -235,6 +256,9 @@ def _all_parts(house):
             x, y = (wall.at, at) if wall.runs == "along" else (at, wall.at)
             on = on or _under_wall(wall, at, parts, one.name)
             name = f"{one.name}, {side} post"
+            if name in parts:
+                raise BadInput(f"{name!r} is what the studs under {one.name} are called; give the other part of that name "
+                               "another one")
             parts[name] = Post(name=name, on=on, x=x, y=y, height=one.height, wood=one.posts, plate=wall.plate)
     return parts
 
@@ -264,14 +288,13 @@ def seats_of(opening):
 
 def _under_wall(wall, at, parts, who):
     """What a wall rests on at one place, for a post that stands in it."""
-    if SOIL in wall.on:
-        return SOIL
     for name in wall.on:
         below = parts.get(name)
-        if isinstance(below, (Wall, Beam)) and below.start - _SAME <= at <= below.end + _SAME:
+        holds = isinstance(below, (Wall, Beam)) and _in_line(wall, below) and below.start - _SAME <= at <= below.end + _SAME
+        if holds or isinstance(below, Level):
             return name
-        if isinstance(below, Level):
-            return name
+    if SOIL in wall.on:
+        return SOIL
     raise BadInput(f"{who} has nothing under its post at {_text(at)} along {wall.name}; name what {wall.name} rests on there")
 
 
@@ -310,6 +333,11 @@ def _rests_on(part):
 def _level(level, parts, received):
     lines = _lines_under(level, parts)
     places = sorted(lines)
+    left, right = places[0] - level.left_overhang, places[-1] + level.right_overhang
+    for share in received:
+        if not left - _SAME <= share.x <= right + _SAME:
+            raise BadInput(f"{share.source} stands on {level.name} by name, at {_text(share.x)} across the house, and its "
+                           f"joists reach from {_text(left)} to {_text(right)}")
     own, gives = [], []
     for start, end in _stretches(level, lines, received):
         holders = {x: _holder(level, lines[x], x, start, end) for x in places}
@@ -330,9 +358,11 @@ def _lines_under(level, parts):
             raise BadInput(f"{level.name} rests on {name!r}; joists rest on walls and beams that run along the house")
         at = next((x for x in lines if abs(x - parts[name].at) < _SAME), parts[name].at)
         lines.setdefault(at, []).append(parts[name])
-    roof_on_board = level.kind == "roof" and level.ridge == "board"
-    if len(lines) < 2 or (roof_on_board and len(lines) != 2):
-        asked = "exactly two walls" if roof_on_board else "at least two walls or beams"
+    roof = level.kind == "roof"
+    most = len(lines) if not roof else 2 if level.ridge == "board" else 3  # a ridge beam stands between two walls
+    if not 2 <= len(lines) <= most:
+        asked = "at least two walls or beams" if not roof else "exactly two walls" if most == 2 else (
+            "a ridge beam and one wall or two")
         raise BadInput(f"{level.name} must rest on {asked} that stand apart, got {', '.join(level.on) or 'none'}")
     return lines
 
@@ -513,10 +543,11 @@ def _load(load, parts, received):
     amount = (load.dead, load.live, load.roof_live, load.snow)
     if load.length:
         below = parts.get(load.on)
-        below = parts[below.wall] if isinstance(below, Opening) else below
-        if not isinstance(below, (Level, Wall, Beam)):
+        line = parts[below.wall] if isinstance(below, Opening) else below
+        if not isinstance(line, (Level, Wall, Beam)):
             raise BadInput(f"{load.name} is spread over {_text(load.length)}, so it must rest on a level, a wall or a beam")
-        across = getattr(below, "runs", "along") == "across"
+        _check_over(load, below, parts, load.length)
+        across = getattr(line, "runs", "along") == "across"
         ends = (load.x + load.length, load.y) if across else (load.x, load.y + load.length)
         spread = tuple(one / load.length for one in amount)
         own, given = (Share(load.name, to, spread, load.x, load.y, *ends) for to in (load.name, load.on))
@@ -532,18 +563,26 @@ def _pad(pad, parts, received):
         Share(pad.name, SOIL, s.amount, s.x, s.y, s.x_end, s.y_end) for s in received))
 
 
+def _check_over(part, below, parts, length=0.0):
+    """A post or a load stands over the wall, the beam or the opening that it names, with all its length."""
+    line = parts[below.wall] if isinstance(below, Opening) else below
+    if not isinstance(line, (Wall, Beam)):
+        return
+    start, end = seats_of(below) if isinstance(below, Opening) else (line.start, line.end)
+    axis, across = (part.y, part.x) if line.runs == "along" else (part.x, part.y)
+    if abs(across - line.at) > _SAME or axis < start - _SAME or axis + length > end + _SAME:
+        raise BadInput(f"{part.name} rests on {below.name} by name, and does not stand over it; see their places")
+
+
 def _handed_down(part, kind, received, own, parts):
     """A post, or something heavy: all of it goes down at its own place."""
     below = parts.get(part.on)
     if isinstance(below, Level):
         raise BadInput(f"{part.name} stops at {below.name}, on joists or boards; name the post, the beam or the wall that "
                        "takes it on below the floor")
-    if isinstance(below, (Wall, Beam)):
-        axis, across = (part.y, part.x) if below.runs == "along" else (part.x, part.y)
-        if abs(across - below.at) > _SAME or not below.start - _SAME <= axis <= below.end + _SAME:
-            raise BadInput(f"{part.name} rests on {below.name} by name, and does not stand over it; see their places")
-    elif not (part.on == SOIL or isinstance(below, (Post, Pad, Opening))):
+    if not (part.on == SOIL or isinstance(below, (Wall, Beam, Post, Pad, Opening))):
         raise BadInput(f"{part.name} rests on {part.on!r}, which carries no post")
+    _check_over(part, below, parts)
     amount = sum((numpy.array(share.amount) for share in (*received, *own)), numpy.zeros(4))
     gives = (Share(part.name, part.on, tuple(map(float, amount)), part.x, part.y, part.x, part.y),)
     return Element(part, kind, received, tuple(own), gives)
@@ -564,49 +603,6 @@ def _forces(places, joints, loads, who):
         for index, part in enumerate(influence(tuple(places), joints, start, end)):
             total[index] = total[index] + numpy.array(amount) * part
     return total
-
-
-@lru_cache(maxsize=4096)
-def influence(places, joints, start, end):
-    """Tell what each support gets of a load of 1 for each mm of a stretch, or of 1 at a place.
-
-    Parameters
-    ----------
-    places : tuple of float
-        The supports, in order [mm].
-    joints : str
-        'cut' over the inner supports, or 'continuous' [-].
-    start, end : float
-        The stretch; a place where both are the same [mm].
-
-    Returns
-    -------
-    tuple of float
-        For each support [mm for a stretch, - at a place].
-
-    Examples
-    --------
-    >>> [round(part, 6) for part in influence((0.0, 10.0, 20.0), "continuous", 0.0, 20.0)]
-    [3.75, 12.5, 3.75]
-    """
-    point = end - start <= _SAME
-    if joints == "continuous" and len(places) > 2:
-        first, last = min(places[0], start), max(places[-1], end)
-        load = PointLoad(start - first, 1.0) if point else LineLoad(start - first, end - first, 1.0)
-        beam = SolverBeam(last - first, 1.0, [Support(at - first) for at in places], [load])
-        return tuple(reaction.force for reaction in solve(beam).reactions)
-    found = [0.0] * len(places)
-    for index, (left, right) in enumerate(zip(places, places[1:])):
-        low = start if index == 0 else max(start, left)
-        high = end if index == len(places) - 2 else min(end, right)
-        if point:
-            inside = (left <= start or index == 0) and (start < right or index == len(places) - 2)
-            size, middle = (1.0, start) if inside else (0.0, left)
-        else:
-            size, middle = max(high - low, 0.0), (low + high) / 2
-        found[index + 1] += size * (middle - left) / (right - left)
-        found[index] += size * (right - middle) / (right - left)
-    return tuple(found)
 
 
 def _spans(places, joints):

@@ -298,6 +298,8 @@ def _check_level(level):
             raise BadInput(f"{level.name} is a {level.kind}; {name} does not belong to it")
     if roof and level.joists == "continuous":
         raise BadInput(f"{level.name} is a roof; its rafters are cut at the ridge, so leave joists out")
+    if level.ridge == "beam" and level.ridge_at is not None:
+        raise BadInput(f"{level.name} leans on a ridge beam, which has a place of its own; leave ridge_at out")
     if not roof and level.slope[0]:
         raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof")
 

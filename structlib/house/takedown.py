@@ -3,7 +3,8 @@
 from dataclasses import dataclass, replace
 
 from structlib.ground.loads import LOAD_TYPES, LoadsByType
-from structlib.house.path import along, influence
+from structlib.house.influence import influence
+from structlib.house.path import along
 from structlib.house.plan import Level
 
 
@@ -32,11 +33,15 @@ class LevelShare:
 
 @dataclass(frozen=True)
 class TakeDown:
-    """Every level's share, the total on the wall by type [N/mm], and what the sum check leaves over [N/mm]."""
+    """Every level's share, the total on the wall by type [N/mm], and what the sum check leaves over [N/mm].
+
+    ``others`` are what no level brings, by name: a wall that holds none, something heavy spread along [N/mm].
+    """
 
     shares: tuple[LevelShare, ...]
     total: LoadsByType
     left_over: float
+    others: tuple[tuple[str, LoadsByType], ...] = ()
 
 
 def take_down(path, name, at):
@@ -64,38 +69,44 @@ def take_down(path, name, at):
     >>> round(take_down(follow(demo_house()), "main beam", 3 * ft).total["live"] / plf)
     1080
     """
-    found = {}
-    _gather(path, name, at, found)
-    shares, running, left_over = [], LoadsByType(), 0.0
+    found, others, at = {}, {}, path.place_on(name, at)
     order = [one.name for one in path.house.levels]
+    _gather(path, name, at, order, found, others)
+    shares, running, left_over = [], LoadsByType(), 0.0
     last = max((order.index(one) for one in found), default=-1)
     for level in path.house.levels[: last + 1]:
+        if not level.start <= at < level.end:
+            continue  # it lies beside this place
         line, wall, x = found.get(level.name, (LoadsByType(), 0.0, None))
-        element = path.element(level.name)
-        share = _share(element, level, line, wall, x, at)
+        share = _share(path.element(level.name), level, line, wall, x, at)
         running = running + line + LoadsByType({"dead": wall})
         left_over += share.entered - line.sum_for_equilibrium_only() - share.elsewhere
         shares.append(replace(share, running=running))
-    return TakeDown(tuple(shares), running, left_over)
+    return TakeDown(tuple(shares), sum(others.values(), running), left_over, tuple(others.items()))
 
 
-def _gather(path, name, at, found):
+def _gather(path, name, at, order, found, others):
     """Collect, by level, what it brings here: its load by type, the walls under it, and where across the house."""
     for share in path.element(name).received:
         start, end = along(path.axis(name), share)
         if not start <= at < end:
             continue
-        source = path.element(share.source)
+        source, above = path.element(share.source), {}
         if isinstance(source.part, Level):
-            line, wall, _ = found.get(source.name, (LoadsByType(), 0.0, None))
-            found[source.name] = (line + share.loads, wall, share.x)
+            above[source.name] = (share.loads, 0.0, share.x)
         elif source.kind == "wall":
-            before = set(found)
-            _gather(path, source.name, at, found)
+            _gather(path, source.name, at, order, above, others)
             own = sum(one.amount[0] for one in source.own if along(source.part, one)[0] <= at < along(source.part, one)[1])
-            for level in [one for one in found if one not in before][-1:]:
-                line, wall, x = found[level]
-                found[level] = (line, wall + own, x)
+            if above:  # it stands under the lowest of what it holds
+                line, wall, x = above[lowest := max(above, key=order.index)]
+                above[lowest] = (line, wall + own, x)
+            elif own:
+                others[source.name] = LoadsByType({"dead": own})
+        else:
+            others[source.name] = share.loads
+        for level, (line, wall, x) in above.items():
+            before = found.get(level, (LoadsByType(), 0.0, x))
+            found[level] = (before[0] + line, before[1] + wall, x)
 
 
 def _share(element, level, line, wall, x, at):

@@ -94,23 +94,22 @@ def upgraded(data):
         row["thickness"] = row.pop("wall_thickness")
     old = read_record(_House, {**data, "opening": row}, "the house")
     length = old.opening.clear_width + 2 * _ASIDE
-    levels, walls, above = [], [], None
-    landing = [one for one in old.levels if one.lands]
-    for one in landing:
-        last = one is landing[-1]
-        under = one.wall_under
-        name = "the wall" if last else f"wall under {one.name}"
-        height = old.opening.height if last else (under.height if under else 0.0)
-        weight = under.weight if under and not last else 0.0
-        plate, thick = old.opening.plate, old.opening.thickness
-        walls.append(Wall(name=name, on=(SOIL,), at=0.0, start=0.0, end=length, height=height, weight=weight,
-                          plate=plate, thickness=thick))
-        if above is not None:
-            walls[above] = dataclasses.replace(walls[above], on=(name,))
-        above = len(walls) - 1
-    if not landing:
+    levels, walls = [], []
+    rows = [one for one in old.levels if one.lands or one.wall_under]
+    if not any(one.lands for one in rows):
         raise BadInput("no level of the house comes down on the wall; leave lands out for one that does")
-    under = {one.name: wall.name for one, wall in zip(landing, walls)}
+    under = {one.name: f"wall under {one.name}" for one in rows}
+    stack = [(under[one.name], one.wall_under or _WallUnder(height=0.0, weight=0.0)) for one in rows]
+    room = _WallUnder(height=old.opening.height + old.opening.greatest_depth, weight=0.0)
+    if rows[-1].wall_under:
+        stack.append(("the wall", room))
+    else:
+        under[rows[-1].name] = "the wall"
+        stack[-1] = ("the wall", room)
+    for (name, size), below in zip(stack, [*(name for name, _ in stack[1:]), SOIL]):
+        walls.append(Wall(name=name, on=(below,), at=0.0, start=0.0, end=length, height=size.height, weight=size.weight,
+                          plate=old.opening.plate, thickness=old.opening.thickness))
+    under = {one.name: under[one.name] for one in rows if one.lands}
     for one in old.levels:
         made, stand = _level(one, under.get(one.name), length)
         levels += made
@@ -129,6 +128,11 @@ def _level(old, middle, length):
     same |= dict(start=0.0, end=length, joists=old.joists)
     same |= dict(roof_live=old.roof_live or 0.0, snow=old.snow or 0.0) if roof else dict(live=old.live or 0.0)
     left, right = old.left_span, old.right_span
+    strange = ("live",) if roof else ("overhang", "snow", "roof_live")
+    for name in [name for name in strange if getattr(old, name)]:
+        raise BadInput(f"{old.name} is a {old.kind}; {name} does not belong to it")
+    if roof and old.joists == "continuous":
+        raise BadInput(f"{old.name} is a roof; its rafters are cut at the ridge, so leave joists out")
     if left + right <= 0:
         raise BadInput(f"{old.name} reaches to neither side of the wall; give left_span or right_span, for example 12 ft")
     if old.joists == "continuous" and not (left and right):

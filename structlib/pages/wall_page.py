@@ -189,6 +189,7 @@ class WallPage(Page):
                         line(share.running.sum_for_equilibrium_only()),
                     )
                 )
+        rows += [(name, "", *(line(v) for v in loads.values()), "") for name, loads in found.others]
         rows.append(
             (
                 "in all, by type",

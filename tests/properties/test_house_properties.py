@@ -16,7 +16,8 @@ from structlib.ground.units import ft, inch, kPa, plf, psf, psi
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam, design_span
 from structlib.house.fields import read_record, write_record
 from structlib.house.file import demo_house, read_house, write_house
-from structlib.house.path import follow, influence
+from structlib.house.influence import influence
+from structlib.house.path import follow
 from structlib.house.plan import House, Level, with_changes
 from structlib.house.sizing import build_rack, give_way, limit_widths, size_beams
 from structlib.mechanics.beams import LineLoad

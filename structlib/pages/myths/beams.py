@@ -4,7 +4,8 @@ from structlib.ground import sections
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.house.file import demo_house
-from structlib.house.path import follow, influence
+from structlib.house.influence import influence
+from structlib.house.path import follow
 from structlib.ground.sizes import dressed_size
 from structlib.house.takedown import widths_on
 from structlib.mechanics import formulas

@@ -5,7 +5,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.house.file import demo_house
-from structlib.house.path import influence
+from structlib.house.influence import influence
 from structlib.house.pieces import area_load, joist_weight
 from structlib.house.plan import Joists
 from structlib.mechanics import formulas
