@@ -408,3 +408,44 @@ def test_a_pad_knows_the_studs_of_an_opening_on_it():
     door = dataclasses.replace(door, posts=None)
     path = follow(dataclasses.replace(tall, openings=(door,)))
     assert "not a post of known size" in judge(path, RULEBOOK)["pad"].refused[0]
+
+
+@pytest.mark.parametrize("changes, sentence", [
+    (dict(posts=Wood(species="Hem-Fir", grade="No.2", size="2x4", plies=6)), "cannot be judged: plies must be between 1 and 5"),
+    (dict(left_seat=9 * inch), "the seat of door is written as 9 in, and door, left post has 4 1/2 in"),
+])
+def test_one_part_that_cannot_be_judged_leaves_the_others(changes, sentence):
+    tall = plain()
+    studs = dataclasses.replace(FIR, size="2x4")
+    door = dataclasses.replace(tall.openings[0], **{"beam": FIR, "posts": studs, "right_seat": 4.5 * inch, **changes})
+    found = judge(follow(dataclasses.replace(tall, openings=(door,))), RULEBOOK)
+    assert any(sentence in one for part in found.values() for one in part.refused)
+    assert found["door"].checks and found["door"].members[0].left.length <= 4.5 * inch
+
+
+def test_a_seat_longer_than_its_post_is_cut_to_it():
+    # 4 1/2 in of studs, 3 1/2 in deep: the seat's 12 in would tell a third of the pressure
+    short = row_house(wood=FIR, seat=12 * inch)
+    short = dataclasses.replace(short, posts=tuple(dataclasses.replace(one, wood=dataclasses.replace(FIR, size="2x4"))
+                                                   for one in short.posts))
+    member = judge(follow(short), RULEBOOK)["north beam"].members[0]
+    assert member.right.length == pytest.approx(4.5 * inch)
+
+
+def test_seats_that_leave_no_span_are_told():
+    short = house(floor("west beam east"), wall("west", 0), wall("east", 24), post("a", 12, 0), post("b", 12, 1), post("c", 12, 20),
+                  Beam(name="beam", on=("a", "b", "c"), at=12 * ft, start=0.0, end=LONG * ft, wood=FIR, seat=24 * inch))
+    found = judge(follow(short), RULEBOOK)["beam"]
+    assert "the seats of beam leave no clear span between 0 in and 1 ft along it" in found.refused and found.checks
+
+
+def test_a_point_where_two_walls_meet_goes_down():
+    path = follow(house(
+        floor("west upper east"), wall("west", 0), wall("east", 24), wall("upper", 12, ("l1", "l2"), made_of="masonry"),
+        wall("l1", 12, end=10 * ft, made_of="masonry"), wall("l2", 12, start=10 * ft, made_of="masonry"),
+        post("p", 12, 10, "upper"), Load(name="above", on="p", x=12 * ft, y=10 * ft, dead=900 * lb)))
+    assert force(path, "l1", "dead") + force(path, "l2", "dead") == pytest.approx(120 * 20 + 900)
+
+
+def test_an_ordinary_floor_in_one_piece_is_no_gate():
+    assert not judge(follow(house(floor("west middle east", joists="continuous"), *three(0, 12, 26))), RULEBOOK)["floor"].gates

@@ -6,7 +6,7 @@ from itertools import product
 
 from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.lumber import find_material
-from structlib.ground.refusals import OutsideRule
+from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import inch
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
@@ -108,7 +108,10 @@ def judge_element(path, name, rulebook):
     'the wood of kitchen opening is'
     """
     element = path.element(name)
-    asked, gates, notes = _KINDS[type(element.part)](path, element, rulebook)
+    try:
+        asked, gates, notes = _KINDS[type(element.part)](path, element, rulebook)
+    except BadInput as error:
+        asked, gates, notes = [], [], [f"{element.name} cannot be judged: {error}"]
     lifts = _lifts(path, element, rulebook)
     members, demands, checks, refused = [], [], [], list(notes)
     for member, of_each in asked:
@@ -123,6 +126,8 @@ def judge_element(path, name, rulebook):
             checks += rulebook.checks(member, of_each)
         except OutsideRule as error:
             refused.append(str(error))
+        except BadInput as error:  # one part that no rule can read leaves the others their verdicts
+            refused.append(f"{element.name} cannot be judged: {error}")
     return Judged(element, tuple(members), tuple(demands), tuple(checks), tuple(dict.fromkeys(refused)),
                   tuple(dict.fromkeys((*gates, *lifts))))
 
@@ -144,10 +149,13 @@ def _lifts(path, element, rulebook):
 
 
 def _least(path, element, share):
-    """What a joist or beam hands on where live load, roof live load and snow lie only on the parts that lift."""
-    if not element.spans:
-        return share.amount
+    """What a joist or beam hands on where live load, roof live load and snow lie only on the parts that lift.
+
+    Joists without an overhang are left as they are: walls above and nails hold their ends between two plates.
+    """
     part, level = element.part, isinstance(element.part, Level)
+    if not element.spans or level and not (part.left_overhang or part.right_overhang):
+        return share.amount
     places = tuple(sorted({at for span in element.spans for at in span}))
     stretch = (lambda one: (one.x, one.x_end)) if level else (lambda one: along(path.axis(element.name), one))
     which = min(range(len(places)), key=lambda index: abs(places[index] - stretch(share)[0]))
@@ -201,20 +209,47 @@ def _beam(path, element, rulebook):
     if any(len(span) > 2 for span in element.spans) or ends[0] < element.spans[0][0] - _SAME or ends[1] > element.spans[-1][-1] + _SAME:
         return [], gates, [f"{element.name} goes on past its posts or in one piece over them; the checks here are for "
                            "single spans, and what is asked of it stays"]
+    seats = (part.left_seat, part.right_seat) if isinstance(part, Opening) else [part.seat] * len(element.gives)
+    for share, seat in zip(element.gives, seats):
+        room = _room_on(path.element(share.to).part, part)
+        if seat > room + _SAME:
+            notes.append(f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
+                         f"{show(room, 'section length')}: it is judged with that")
     asked = []
     for number, (left, right) in enumerate(element.spans):
-        seats = _seats(path, part, axis, number, len(element.spans))
+        seats = _seats(path, element, axis, number)
+        if right - left <= (seats[0].length + seats[1].length) / 2:
+            notes.append(f"the seats of {element.name} leave no clear span between {show(left, 'length')} and "
+                         f"{show(right, 'length')} along it")
+            continue
         ends = [(left, 0.5 if number else 1.0), (right, 1.0 if number == len(element.spans) - 1 else 0.5)]
         asked.append(_span_of(element, axis, ends, seats, piece, rulebook, part.position))
     return asked, gates, notes
 
 
-def _seats(path, part, axis, number, count):
-    """The seats of one span: on the studs of an opening, or half of a post beside another span."""
+def _seats(path, element, axis, number):
+    """The seats of one span: on the studs of an opening, or half of a post beside another span.
+
+    A seat is never longer than the post or the wall that it is on.
+    """
+    part, last = element.part, len(element.spans) - 1
+    room = [_room_on(path.element(share.to).part, part) for share in element.gives[number : number + 2]]
     if isinstance(part, Opening):
-        return tuple(_seat(length, part.posts is not None, axis.plate) for length in (part.left_seat, part.right_seat))
-    inner = [0 < number, number < count - 1]
-    return tuple(Seat(part.seat / 2 if shared else part.seat, "post") for shared in inner)
+        return tuple(_seat(min(length, most), part.posts is not None, axis.plate)
+                     for length, most in zip((part.left_seat, part.right_seat), room))
+    shared = (0 < number, number < last)
+    return tuple(Seat(min(part.seat, most) / (2 if half else 1), "post") for half, most in zip(shared, room))
+
+
+def _room_on(below, part):
+    """The longest seat that there is on a post or a wall; studs under an opening stand side by side along it."""
+    if isinstance(below, Wall):
+        return below.thickness
+    if not isinstance(below, Post) or below.wood is None:
+        return float("inf")
+    piece = piece_of(below.wood)
+    along_it = piece.ply_width * piece.plies
+    return along_it if isinstance(part, Opening) else max(along_it, piece.depth)
 
 
 def _seat(length, on_studs, plate):

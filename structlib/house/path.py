@@ -457,7 +457,7 @@ def _line_below(wall, below, a, b):
             found.append(one.name)
         elif isinstance(one, (Wall, Beam)) and _in_line(wall, one) and one.start - _SAME <= a and b <= one.end + _SAME:
             found.append(one.name)
-    if len(found) == 1 or (not found and SOIL in wall.on):
+    if len(found) == 1 or (found and a == b) or (not found and SOIL in wall.on):  # where two meet, the first takes a point
         return found[0] if found else SOIL
     what = f"rests on {' and '.join(found)} at once" if found else "has nothing under it"
     raise BadInput(f"{wall.name} {what} from {_text(a)} to {_text(b)} along it; what is under a wall must be in line with it")
