@@ -449,3 +449,16 @@ def test_a_point_where_two_walls_meet_goes_down():
 
 def test_an_ordinary_floor_in_one_piece_is_no_gate():
     assert not judge(follow(house(floor("west middle east", joists="continuous"), *three(0, 12, 26))), RULEBOOK)["floor"].gates
+
+
+def test_a_header_under_a_ridge_post_is_judged_with_both():
+    # 5.75 ft, king 2 at 3.125 ft: D + 0.75 L + 0.75 S asks most, 8/15 of 2,906.9 lb dead and of 7,800 lb snow in one place
+    above = ridge_house()
+    door = dataclasses.replace(above.openings[0], beam=FIR)
+    path = follow(dataclasses.replace(above, openings=(door,)))
+    own = path.element("door").own[0].amount[0] / plf
+    push, even = (130 * 1.25**0.5 * 20 + 0.75 * 7800) * 8 / 15, 130 + own + 0.75 * 520
+    moment = push * 3.125 * 2.625 / 5.75 + even * 3.125 * 2.625 / 2  # under the post, where the shear changes its sign
+    bending = next(one for one in judge(path, RULEBOOK)["door"].checks if one.name == "bending")
+    assert bending.combination == "D + 0.75 L + 0.75 S"
+    assert bending.asked == pytest.approx(moment * lb * ft / (3 * 1.5 * 11.25**2 / 6 * inch**3))
