@@ -220,6 +220,8 @@ def check_job(job):
     )
     for name, seat in (("left seat", job.left), ("right seat", job.right)):
         _check_seat(name, seat)
+    if job.seat_width is not None:
+        check_one_number("width of the seats", job.seat_width, low=0.5 * inch, high=48 * inch, shown=_inches, hint="for example 4.5 in")
     check_one_number(
         "distance between braces",
         job.unbraced_length,
