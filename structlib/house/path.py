@@ -77,7 +77,8 @@ class Element:
         structlib.ground.loads.LoadsByType
             The sums [N].
         """
-        return LoadsByType(dict(zip(LOAD_TYPES, sum((s.sum_and_moments[0] for s in self.gives), numpy.zeros(4)))))
+        total = sum((share.sum_and_moments[0] for share in self.gives), numpy.zeros(4))
+        return LoadsByType(dict(zip(LOAD_TYPES, map(float, total))))
 
 
 @dataclass(frozen=True)
@@ -199,7 +200,7 @@ class Path:
             start, end = along(axis, share)
             if start <= at < end:
                 amount = amount + share.amount
-        return LoadsByType(dict(zip(LOAD_TYPES, amount)))
+        return LoadsByType(dict(zip(LOAD_TYPES, map(float, amount))))
 
 
 def follow(house, changes=None):

@@ -8,7 +8,7 @@ from . import seats  # noqa: F401 - the questions of notebook 05
 from . import meanwhile  # noqa: F401 - the questions of notebook 11
 from . import old_wood  # noqa: F401 - the questions of notebook 10
 from . import past_post  # noqa: F401 - the questions of notebook 08
-from . import post  # noqa: F401 - the questions of notebook 06
+from . import post, one_house  # noqa: F401 - the questions of notebook 06
 from . import roof  # noqa: F401 - the questions of notebook 07
 from . import shared_plies  # noqa: F401 - the questions of notebook 09
 from .judging import Verdict, judge

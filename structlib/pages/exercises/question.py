@@ -93,7 +93,7 @@ class Question:
     seed: int = 0
 
 
-def asks(notebook, kind, title):
+def asks(notebook, kind, title, family=None):
     """Register a builder of questions for a notebook.
 
     The decorated function takes a ``random.Random`` and returns a `Question`; kind, notebook,
@@ -107,6 +107,8 @@ def asks(notebook, kind, title):
         Short name of the question, one word with underscores [-].
     title : str
         What the question is about, in a few words [-].
+    family : str or None
+        Kinds of one family draw from the same numbers, as the steps of one problem do [-].
 
     Returns
     -------
@@ -117,7 +119,7 @@ def asks(notebook, kind, title):
     def register(builder):
         if kind in _builders:
             raise ValueError(f"two questions are both called {kind!r}")
-        _builders[kind] = (builder, notebook, title)
+        _builders[kind] = (builder, notebook, title, family or kind)
         _kinds.setdefault(notebook, []).append(kind)
         return builder
 
@@ -174,8 +176,8 @@ def make_question(kind, seed):
     """
     check_choice("kind", kind, list(_builders))
     seed = check_seed(seed)
-    builder, notebook, title = _builders[kind]
-    question = builder(random.Random(f"{kind}-{seed}"))
+    builder, notebook, title, family = _builders[kind]
+    question = builder(random.Random(f"{family}-{seed}"))
     question = replace(question, kind=kind, notebook=notebook, title=title, seed=seed)
     return replace(question, mistakes=settle(question))
 
