@@ -10,7 +10,7 @@ from structlib.house.path import follow
 from structlib.house.plan import Beam, House, Layer, Level, Load, Pad, Post, Wall
 
 from .question import Mistake, Question, asks
-from .wording import any_unit, carried, say, say_length, say_line_load
+from .wording import _shown, any_unit, carried, say, say_length, say_line_load
 
 _PAD_STEPS = (1 * inch, 2 * inch, 6 * inch)
 
@@ -159,6 +159,9 @@ def _pad(draw):
     push = house.push
     area, answer = push / house.soil, (push / house.soil) ** 0.5
     (square_feet,) = carried([(area / ft**2, "number")], lambda shown: shown**0.5 * ft, "small length")
+    places = len(square_feet.partition(".")[2])
+    brought = next(text for text, value in (_shown(push, "force", more) for more in range(9))
+                   if f"{value / house.soil / ft**2:.{places}f}" == square_feet)
     return Question(
         prompt=f"{house.told} The beam below them is {say_length(house.span)} long between the middles of its posts and weighs "
                f"{say_line_load(house.beam)}. The soil bears {say(house.soil, 'area load')}. Step 4: how long is the side of "
@@ -174,8 +177,8 @@ def _pad(draw):
             Mistake(answer / 12, "feet written as inches (x12)", "The number is in feet. Multiply by 12, or name the unit ft."),
         ),
         hints=("Steps 1 to 3 give what the post brings. Area = load / pressure.", "a = √(P / ____).",
-               f"a = √({say(push, 'force')} / {say(house.soil, 'area load')}), in feet, times 12."),
-        solution=(f"Each post brings {say(push, 'force')} (step 3).\n\nArea = {say(push, 'force')} / "
+               f"a = √({brought} / {say(house.soil, 'area load')}), in feet, times 12."),
+        solution=(f"Each post brings {brought} (step 3).\n\nArea = {brought} / "
                   f"{say(house.soil, 'area load')} = {square_feet} ft².\n\nIts root is the side in feet; twelve times as many "
                   f"inches.\n\na = 12 × √({square_feet}) = **{say(answer, 'small length')}**."),
         numbers=house.numbers,
