@@ -3,8 +3,8 @@
 import dataclasses
 
 import pytest
-
 from small_houses import around_a_wall, level, wall
+
 from structlib.ground.lumber import find_material
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.house.file import demo_house

@@ -7,9 +7,22 @@ import pytest
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf, psf
 from structlib.house.file import demo_house, house_from_text, read_house, write_house
-from structlib.house.path import follow
 from structlib.house.judging import judge
-from structlib.house.plan import Beam, House, Joists, Level, Load, Opening, Pad, Plate, Post, Wall, Wood, with_changes
+from structlib.house.path import follow
+from structlib.house.plan import (
+    Beam,
+    House,
+    Joists,
+    Level,
+    Load,
+    Opening,
+    Pad,
+    Plate,
+    Post,
+    Wall,
+    Wood,
+    with_changes,
+)
 from structlib.rules.us.book import RULEBOOK
 
 

@@ -43,10 +43,22 @@ def bays(line, *, span, wood, post, height, pad_side, soil, count=2):
     """
     places = [number * span for number in range(count + 1)]
     names = ["far post", "post", "next post"][: count + 1]
-    posts = [Post(name=name, on="pad" if name == "post" else "soil", x=0.0, y=y, height=height,
-                  wood=post if name == "post" else None) for name, y in zip(names, places)]
+    posts = [
+        Post(
+            name=name,
+            on="pad" if name == "post" else "soil",
+            x=0.0,
+            y=y,
+            height=height,
+            wood=post if name == "post" else None,
+        )
+        for name, y in zip(names, places)
+    ]
     amounts = {kind.replace(" ", "_"): line[kind] * places[-1] for kind in LOAD_TYPES}
     return House(
-        name="one beam", loads=(Load(name="from above", on="beam", x=0.0, y=0.0, length=places[-1], **amounts),),
+        name="one beam",
+        loads=(Load(name="from above", on="beam", x=0.0, y=0.0, length=places[-1], **amounts),),
         beams=(Beam(name="beam", on=tuple(names), at=0.0, start=0.0, end=places[-1], wood=wood),),
-        posts=tuple(posts), pads=(Pad(name="pad", x=0.0, y=span, side=pad_side, soil=soil),))
+        posts=tuple(posts),
+        pads=(Pad(name="pad", x=0.0, y=span, side=pad_side, soil=soil),),
+    )

@@ -77,11 +77,13 @@ def read_house(path):
             raise BadInput(f"{path.name} is longer than a house file can be ({_LONGEST_FILE:,} letters)")
         text = path.read_text(encoding="utf-8-sig")  # some editors put a mark at the start
     except FileNotFoundError:
-        raise BadInput(f"there is no file {path.name}; give the path of a house file, for example a copy of a "
-                       "demo house") from None
+        raise BadInput(
+            f"there is no file {path.name}; give the path of a house file, for example a copy of a demo house"
+        ) from None
     except (OSError, UnicodeDecodeError):
-        raise BadInput(f"{path.name} cannot be read as text; give a house file, for example a copy of a demo "
-                       "house") from None
+        raise BadInput(
+            f"{path.name} cannot be read as text; give a house file, for example a copy of a demo house"
+        ) from None
     return house_from_text(text, path.name)
 
 
@@ -113,17 +115,23 @@ def house_from_text(text, name="the text"):
     structlib.ground.refusals.BadInput: the house has no 'name'; write it, for example name = "Alder Lane"
     """
     if _GROUPS_IN_GROUPS.search(text):
-        raise BadInput(f"{name} has groups within groups beyond all measure; look at a demo house for an example")
+        raise BadInput(
+            f"{name} has groups within groups beyond all measure; look at a demo house for an example"
+        )
     try:
         data = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
-        raise BadInput(f"{name} is not laid out as TOML: {error}; look at a demo house for an example") from None
+        raise BadInput(
+            f"{name} is not laid out as TOML: {error}; look at a demo house for an example"
+        ) from None
     version = data.pop("version", 1 if is_version_1(data) else VERSION)
     try:
         if version == 1:
             return check_house(upgraded(data))
         if version != VERSION:
-            raise BadInput(f"{name} says version {version!r}, and this workbook reads versions 1 and {VERSION}")
+            raise BadInput(
+                f"{name} says version {version!r}, and this workbook reads versions 1 and {VERSION}"
+            )
         return check_house(read_record(House, data, "the house"))
     except BadInput as error:
         line = _line_of(text, getattr(error, "where", ()))
@@ -145,8 +153,12 @@ def _line_of(text, where):
                 counts[key] = counts.get(key, -1) + 1
                 for other in [one for one in counts if one[: len(key)] == key and one != key]:
                     del counts[other]
-            open_group = tuple(part for i in range(len(key)) for part in (key[i], counts.get(key[: i + 1]))
-                               if part is not None)
+            open_group = tuple(
+                part
+                for i in range(len(key))
+                for part in (key[i], counts.get(key[: i + 1]))
+                if part is not None
+            )
             if open_group == tuple(where)[: len(open_group)] and len(open_group) > 0:
                 best = number
         elif open_group == tuple(where)[: len(open_group)]:
@@ -160,8 +172,10 @@ def _path(path):
     if not isinstance(path, (str, os.PathLike)) or "\0" in str(path) or not Path(path).name:
         raise BadInput(f"the path of a house file must be text, got {path!r}; for example 'my-house.toml'")
     if len(Path(path).name) > _LONGEST_NAME:
-        raise BadInput(f"the name of a house file must have at most {_LONGEST_NAME} letters, got "
-                       f"{len(Path(path).name)}; for example 'my-house.toml'")
+        raise BadInput(
+            f"the name of a house file must have at most {_LONGEST_NAME} letters, got "
+            f"{len(Path(path).name)}; for example 'my-house.toml'"
+        )
     return Path(path)
 
 
@@ -202,11 +216,14 @@ def write_house(house, path, *, overwrite=False):
     check_yes_or_no("overwrite", overwrite)
     text = tomlkit.dumps({"version": VERSION, **write_record(check_house(house))}).encode("utf-8")
     if path.is_dir() or not path.parent.is_dir():
-        raise BadInput(f"{path.name} cannot be written there: a house file needs a folder that exists and a name "
-                       "of its own, for example 'my-house.toml'")
+        raise BadInput(
+            f"{path.name} cannot be written there: a house file needs a folder that exists and a name "
+            "of its own, for example 'my-house.toml'"
+        )
     if path.exists() and not overwrite:
-        raise BadInput(f"{path.name} is there already and was left as it is; choose another name, or say "
-                       "overwrite=True")
+        raise BadInput(
+            f"{path.name} is there already and was left as it is; choose another name, or say overwrite=True"
+        )
     try:
         handle, name = tempfile.mkstemp(dir=path.parent, prefix="house-", suffix=".part")
         try:

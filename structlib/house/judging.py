@@ -11,9 +11,10 @@ from structlib.ground.showing import show
 from structlib.ground.units import inch
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
 from structlib.house.influence import influence
-from structlib.house.path import along, seats_of
 from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
+from structlib.house.shares import along
+from structlib.house.steps import seats_of
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamMember, BeamUse, Seat, governing, least_verified
 from structlib.rules.members import PadMember, PlateMember, PostMember, Push
@@ -118,9 +119,13 @@ def judge_element(path, name, rulebook):
         members.append(member)
         demands.append(of_each)
         if any(push < -_NOTHING for one in of_each for push in _presses(one)):
-            refused.append(f"{element.name} is lifted at one end or all over, and the checks here are for parts that are "
-                           "pressed down; what is asked of it stays")
-            lifts = lifts or (f"{element.name} is lifted: it must be held down, and that is for an engineer.",)
+            refused.append(
+                f"{element.name} is lifted at one end or all over, and the checks here are for parts that are "
+                "pressed down; what is asked of it stays"
+            )
+            lifts = lifts or (
+                f"{element.name} is lifted: it must be held down, and that is for an engineer.",
+            )
             continue
         try:
             checks += rulebook.checks(member, of_each)
@@ -128,8 +133,14 @@ def judge_element(path, name, rulebook):
             refused.append(str(error))
         except BadInput as error:  # one part that no rule can read leaves the others their verdicts
             refused.append(f"{element.name} cannot be judged: {error}")
-    return Judged(element, tuple(members), tuple(demands), tuple(checks), tuple(dict.fromkeys(refused)),
-                  tuple(dict.fromkeys((*gates, *lifts))))
+    return Judged(
+        element,
+        tuple(members),
+        tuple(demands),
+        tuple(checks),
+        tuple(dict.fromkeys(refused)),
+        tuple(dict.fromkeys((*gates, *lifts))),
+    )
 
 
 def _presses(demand):
@@ -139,12 +150,17 @@ def _presses(demand):
 def _lifts(path, element, rulebook):
     """A gate where any combination lifts what the element hands on, or would with its loads only where they lift."""
     for share in element.gives:
-        for amounts, how in ((share.amount, ""), (_least(path, element, share), ", with what comes and goes only where it lifts")):
+        for amounts, how in (
+            (share.amount, ""),
+            (_least(path, element, share), ", with what comes and goes only where it lifts"),
+        ):
             present = {kind for kind, amount in zip(LOAD_TYPES, amounts) if amount}
             for one in rulebook.combinations(present):
                 if sum(one.factor(kind) * amount for kind, amount in zip(LOAD_TYPES, amounts)) < -_NOTHING:
-                    return (f"{element.name} lifts off {share.to} under {one.name}{how}: it must be held down, and that is "
-                            "for an engineer.",)
+                    return (
+                        f"{element.name} lifts off {share.to} under {one.name}{how}: it must be held down, and that is "
+                        "for an engineer.",
+                    )
     return ()
 
 
@@ -185,42 +201,72 @@ def _beam(path, element, rulebook):
     under = [one for one in house.parts() if one.name in [share.to for share in element.gives]]
     for below in (*under, *([axis] if isinstance(part, Opening) else [])):
         if isinstance(below, Wall) and below.made_of == "masonry":
-            gates.append(f"{element.name} sits on masonry: whether {below.name} can take the push is for an engineer.")
+            gates.append(
+                f"{element.name} sits on masonry: whether {below.name} can take the push is for an engineer."
+            )
     if wood is None:
-        return [], gates, [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"]
+        return (
+            [],
+            gates,
+            [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"],
+        )
     piece = piece_of(wood)
     width = piece.ply_width * piece.plies
     room = axis.thickness if isinstance(axis, Wall) else width
     if width > room + _SAME:
-        gates.append(f"{element.name} is {show(width, 'section length')} wide and hangs past what it sits on "
-                     f"({show(room, 'section length')}): how the outer plies come down is for an engineer.")
+        gates.append(
+            f"{element.name} is {show(width, 'section length')} wide and hangs past what it sits on "
+            f"({show(room, 'section length')}): how the outer plies come down is for an engineer."
+        )
     if piece.depth > part.greatest_depth + _SAME:
-        notes.append(f"there is room for a beam {show(part.greatest_depth, 'section length')} deep at {element.name}, and "
-                     f"this one is {show(piece.depth, 'section length')} deep")
+        notes.append(
+            f"there is room for a beam {show(part.greatest_depth, 'section length')} deep at {element.name}, and "
+            f"this one is {show(piece.depth, 'section length')} deep"
+        )
     if width > part.greatest_width + _SAME:
-        notes.append(f"there is room for a beam {show(part.greatest_width, 'section length')} wide at {element.name}, and "
-                     f"this one is {show(width, 'section length')} wide")
+        notes.append(
+            f"there is room for a beam {show(part.greatest_width, 'section length')} wide at {element.name}, and "
+            f"this one is {show(width, 'section length')} wide"
+        )
     above = part.position == "dropped" and isinstance(part, Opening)
     if above and part.height + piece.depth + part.wall_above > axis.height + _SAME:
         tall = show(part.height + piece.depth + part.wall_above, "length")
-        notes.append(f"{element.name}, its beam and the wall above are {tall} high, and {axis.name} is "
-                     f"{show(axis.height, 'length')} high: it does not fit")
+        notes.append(
+            f"{element.name}, its beam and the wall above are {tall} high, and {axis.name} is "
+            f"{show(axis.height, 'length')} high: it does not fit"
+        )
     ends = seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
-    if any(len(span) > 2 for span in element.spans) or ends[0] < element.spans[0][0] - _SAME or ends[1] > element.spans[-1][-1] + _SAME:
-        return [], gates, [f"{element.name} goes on past its posts or in one piece over them; the checks here are for "
-                           "single spans, and what is asked of it stays"]
-    seats = (part.left_seat, part.right_seat) if isinstance(part, Opening) else [part.seat] * len(element.gives)
+    if (
+        any(len(span) > 2 for span in element.spans)
+        or ends[0] < element.spans[0][0] - _SAME
+        or ends[1] > element.spans[-1][-1] + _SAME
+    ):
+        return (
+            [],
+            gates,
+            [
+                f"{element.name} goes on past its posts or in one piece over them; the checks here are for "
+                "single spans, and what is asked of it stays"
+            ],
+        )
+    seats = (
+        (part.left_seat, part.right_seat) if isinstance(part, Opening) else [part.seat] * len(element.gives)
+    )
     for share, seat in zip(element.gives, seats):
         room = _room_on(path.element(share.to).part, part)
         if seat > room + _SAME:
-            notes.append(f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
-                         f"{show(room, 'section length')}: it is judged with that")
+            notes.append(
+                f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
+                f"{show(room, 'section length')}: it is judged with that"
+            )
     asked = []
     for number, (left, right) in enumerate(element.spans):
         seats = _seats(path, element, axis, number)
         if right - left <= (seats[0].length + seats[1].length) / 2:
-            notes.append(f"the seats of {element.name} leave no clear span between {show(left, 'length')} and "
-                         f"{show(right, 'length')} along it")
+            notes.append(
+                f"the seats of {element.name} leave no clear span between {show(left, 'length')} and "
+                f"{show(right, 'length')} along it"
+            )
             continue
         ends = [(left, 0.5 if number else 1.0), (right, 1.0 if number == len(element.spans) - 1 else 0.5)]
         asked.append(_span_of(element, axis, ends, seats, piece, rulebook, part.position))
@@ -235,8 +281,10 @@ def _seats(path, element, axis, number):
     part, last = element.part, len(element.spans) - 1
     room = [_room_on(path.element(share.to).part, part) for share in element.gives[number : number + 2]]
     if isinstance(part, Opening):
-        return tuple(_seat(min(length, most), part.posts is not None, axis.plate)
-                     for length, most in zip((part.left_seat, part.right_seat), room))
+        return tuple(
+            _seat(min(length, most), part.posts is not None, axis.plate)
+            for length, most in zip((part.left_seat, part.right_seat), room)
+        )
     shared = (0 < number, number < last)
     return tuple(Seat(min(part.seat, most) / (2 if half else 1), "post") for half, most in zip(shared, room))
 
@@ -261,12 +309,27 @@ def _seat(length, on_studs, plate):
 
 def _span_of(element, axis, ends, seats, piece, rulebook, position):
     """One simple span as a member and what each combination asks of it."""
-    loads = tuple(one for share in element.received for one in _on_span(along(axis, share), share.amount, ends))
+    loads = tuple(
+        one for share in element.received for one in _on_span(along(axis, share), share.amount, ends)
+    )
     (left, _), (right, _) = ends
-    job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _JOISTS_HOLD,
-                  "side" if position == "flush" else "top")
-    member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, *seats, unbraced_length=_JOISTS_HOLD,
-                        loaded_on=job.loaded_on, use=BeamUse())
+    job = BeamJob(
+        right - left - (seats[0].length + seats[1].length) / 2,
+        *seats,
+        loads,
+        _JOISTS_HOLD,
+        "side" if position == "flush" else "top",
+    )
+    member = BeamMember(
+        piece.material,
+        piece.ply_width,
+        piece.depth,
+        piece.plies,
+        *seats,
+        unbraced_length=_JOISTS_HOLD,
+        loaded_on=job.loaded_on,
+        use=BeamUse(),
+    )
     return member, demands_on(job, member, rulebook)
 
 
@@ -291,12 +354,27 @@ def _on_span(stretch, amounts, ends):
 def _joists(path, element, rulebook):
     level = element.part
     if level.joist is None:
-        return [], [], [f"the joists of {level.name} are not written; what they bring down stands without their weight"]
+        return (
+            [],
+            [],
+            [f"the joists of {level.name} are not written; what they bring down stands without their weight"],
+        )
     if level.kind == "roof":
         return [], [], [f"{level.name} is judged on the page of the roof, with its thrust"]
     if any(len(span) > 2 for span in element.spans) or level.left_overhang or level.right_overhang:
-        return [], [], [f"the joists of {level.name} go on past a support; the checks here are for single spans"]
-    piece = piece_of(Wood(species=level.joist.species, grade=level.joist.grade, size=level.joist.size, plies=level.joist.plies))
+        return (
+            [],
+            [],
+            [f"the joists of {level.name} go on past a support; the checks here are for single spans"],
+        )
+    piece = piece_of(
+        Wood(
+            species=level.joist.species,
+            grade=level.joist.grade,
+            size=level.joist.size,
+            plies=level.joist.plies,
+        )
+    )
     asked, seat = [], Seat(1.5 * inch, "post")
     weight = piece.material.weight_density * piece.ply_width * piece.depth * piece.plies
     lines = [amount * level.joist.spacing for amount in area_load(level, level.slope)]
@@ -304,15 +382,33 @@ def _joists(path, element, rulebook):
     middles = [(one.y + one.y_end) / 2 for one in element.gives]
     stands = dict.fromkeys(tuple(one for one in element.received if one.y < y < one.y_end) for y in middles)
     for (left, right), on in product(dict.fromkeys(element.spans), stands):
-        loads = [TypedLoad(kind, LineLoad(0.0, right - left, amount)) for kind, amount in zip(LOAD_TYPES, lines) if amount > 0]
+        loads = [
+            TypedLoad(kind, LineLoad(0.0, right - left, amount))
+            for kind, amount in zip(LOAD_TYPES, lines)
+            if amount > 0
+        ]
         for one in on:  # a wall or something long across the joists is a point load on each
             amounts = [amount * level.joist.spacing for amount in one.amount]
-            loads += _on_span((one.x, one.x), amounts, [(left, 0.5 if left > element.spans[0][0] else 1.0),
-                                                        (right, 0.5 if right < element.spans[-1][-1] else 1.0)])
+            loads += _on_span(
+                (one.x, one.x),
+                amounts,
+                [
+                    (left, 0.5 if left > element.spans[0][0] else 1.0),
+                    (right, 0.5 if right < element.spans[-1][-1] else 1.0),
+                ],
+            )
         loads = tuple(loads)
         job = BeamJob(right - left - seat.length, seat, seat, loads, 0.0)
-        member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, seat, seat, repetitive=True,
-                            use=BeamUse("floor" if level.kind == "floor" else "ceiling"))
+        member = BeamMember(
+            piece.material,
+            piece.ply_width,
+            piece.depth,
+            piece.plies,
+            seat,
+            seat,
+            repetitive=True,
+            use=BeamUse("floor" if level.kind == "floor" else "ceiling"),
+        )
         asked.append((member, demands_on(job, member, rulebook)))
     return asked, [], []
 
@@ -323,8 +419,10 @@ def _joists(path, element, rulebook):
 def _pushes(element, rulebook):
     total = element.total()
     present = {kind for kind, amount in total.items() if amount}
-    return tuple(Push(one, sum(one.factor(kind) * amount for kind, amount in total.items()))
-                 for one in rulebook.combinations(present))
+    return tuple(
+        Push(one, sum(one.factor(kind) * amount for kind, amount in total.items()))
+        for one in rulebook.combinations(present)
+    )
 
 
 @lru_cache(maxsize=256)
@@ -336,15 +434,23 @@ def _post_member(post):
 def _post(path, element, rulebook):
     post, gates = element.part, []
     if post.on == "soil":
-        gates.append(f"{post.name} comes down on the footing of a wall, or on soil: what spreads it there must be looked "
-                     "at on site, and is for an engineer.")
+        gates.append(
+            f"{post.name} comes down on the footing of a wall, or on soil: what spreads it there must be looked "
+            "at on site, and is for an engineer."
+        )
     if post.wood is None:
-        return [], gates, [f"the wood of {post.name} is not chosen; what is asked of it stays, without its own weight"]
+        return (
+            [],
+            gates,
+            [f"the wood of {post.name} is not chosen; what is asked of it stays, without its own weight"],
+        )
     member, pushes = _post_member(post), _pushes(element, rulebook)
     asked = [(member, pushes)]
     below = next((one for one in path.house.parts() if one.name == post.on), None)
     if isinstance(below, Wall) and below.made_of == "masonry":
-        gates.append(f"{post.name} stands on masonry: whether {below.name} can take the push is for an engineer.")
+        gates.append(
+            f"{post.name} stands on masonry: whether {below.name} can take the push is for an engineer."
+        )
     pressed = below.wood if isinstance(below, Beam) else below.beam if isinstance(below, Opening) else None
     if pressed is not None:
         asked.append((PlateMember(member, piece_of(pressed).material), pushes))
@@ -356,18 +462,32 @@ def _post(path, element, rulebook):
 def _pad(path, element, rulebook):
     pad, notes = element.part, []
     if not pad.soil:
-        return [], [f"The soil under {pad.name} is not known, or is fill: what it bears must be looked at on site. Only "
-                    "what is asked of it is shown."], notes
+        return (
+            [],
+            [
+                f"The soil under {pad.name} is not known, or is fill: what it bears must be looked at on site. Only "
+                "what is asked of it is shown."
+            ],
+            notes,
+        )
     for share in element.received:
         off = max(abs(share.x - pad.x), abs(share.y - pad.y))
         if off > 1.0:
-            gate = (f"{share.source} stands {show(off, 'section length')} off the middle of {pad.name}: the soil is pressed "
-                    "unevenly, and that is for an engineer.")
+            gate = (
+                f"{share.source} stands {show(off, 'section length')} off the middle of {pad.name}: the soil is pressed "
+                "unevenly, and that is for an engineer."
+            )
             return [], [gate], notes
     above = [path.element(share.source).part for share in element.received]
     if not above or any(getattr(one, "wood", None) is None for one in above):
-        return [], [], [f"what stands on {pad.name} is not a post of known size, so how far the pad reaches past it cannot be "
-                        "told; what is asked of it stays"]
+        return (
+            [],
+            [],
+            [
+                f"what stands on {pad.name} is not a post of known size, so how far the pad reaches past it cannot be "
+                "told; what is asked of it stays"
+            ],
+        )
     pieces = [piece_of(one.wood) for one in above]
     base = min(min(one.ply_width * one.plies, one.depth) for one in pieces)
     if base > pad.side:

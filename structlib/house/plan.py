@@ -299,7 +299,9 @@ def _check_level(level):
     if roof and level.joists == "continuous":
         raise BadInput(f"{level.name} is a roof; its rafters are cut at the ridge, so leave joists out")
     if level.ridge == "beam" and level.ridge_at is not None:
-        raise BadInput(f"{level.name} leans on a ridge beam, which has a place of its own; leave ridge_at out")
+        raise BadInput(
+            f"{level.name} leans on a ridge beam, which has a place of its own; leave ridge_at out"
+        )
     if not roof and level.slope[0]:
         raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof")
 
@@ -372,8 +374,13 @@ def with_changes(house, changes):
         part = house.part(name)
         for field_name in values:
             check_choice(f"field of {name}", field_name, [one.name for one in fields(part)])
-        lists = {one.name: getattr(house, one.name) for one in fields(House) if one.metadata["kind"] == "records"}
-        changed = {key: tuple(replace(one, **values) if one is part else one for one in rows)
-                   for key, rows in lists.items() if part in rows}
+        lists = {
+            one.name: getattr(house, one.name) for one in fields(House) if one.metadata["kind"] == "records"
+        }
+        changed = {
+            key: tuple(replace(one, **values) if one is part else one for one in rows)
+            for key, rows in lists.items()
+            if part in rows
+        }
         house = replace(house, **changed)
     return house

@@ -4,8 +4,8 @@ from dataclasses import dataclass, replace
 
 from structlib.ground.loads import LOAD_TYPES, LoadsByType
 from structlib.house.influence import influence
-from structlib.house.path import along
 from structlib.house.plan import Level
+from structlib.house.shares import along
 
 
 @dataclass(frozen=True)
@@ -96,7 +96,11 @@ def _gather(path, name, at, order, found, others):
             above[source.name] = (share.loads, 0.0, share.x)
         elif source.kind == "wall":
             _gather(path, source.name, at, order, above, others)
-            own = sum(one.amount[0] for one in source.own if along(source.part, one)[0] <= at < along(source.part, one)[1])
+            own = sum(
+                one.amount[0]
+                for one in source.own
+                if along(source.part, one)[0] <= at < along(source.part, one)[1]
+            )
             if above:  # it stands under the lowest of what it holds
                 line, wall, x = above[lowest := max(above, key=order.index)]
                 above[lowest] = (line, wall + own, x)
@@ -118,8 +122,18 @@ def _share(element, level, line, wall, x, at):
     given = sum(sum(one.amount) for one in here(element.gives))
     widths = (0.0, 0.0) if x is None else widths_on(element, x)
     area = LoadsByType(dict(zip(LOAD_TYPES, own[0].amount)))
-    return LevelShare(level.name, level.kind, level.joists, area, *widths, line, wall, LoadsByType(), entered,
-                      given - line.sum_for_equilibrium_only())
+    return LevelShare(
+        level.name,
+        level.kind,
+        level.joists,
+        area,
+        *widths,
+        line,
+        wall,
+        LoadsByType(),
+        entered,
+        given - line.sum_for_equilibrium_only(),
+    )
 
 
 def widths_on(element, x):

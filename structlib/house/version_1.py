@@ -9,7 +9,7 @@ import dataclasses
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft
 from structlib.house.fields import of, read_record
-from structlib.house.plan import SOIL, House, Joists, Layer, Level, Opening, Plate, Wall
+from structlib.house.plan import SOIL, House, Level, Opening, Wall
 
 _ASIDE = 4 * ft
 
@@ -23,8 +23,14 @@ class _WallUnder:
 def _copied(record, *names):
     """Fields of a version 2 record that were there already, for a record of version 1."""
     found = {one.name: one for one in dataclasses.fields(record) if one.name in names}
-    return [(name, found[name].type, dataclasses.field(default=found[name].default, metadata=found[name].metadata))
-            for name in names]
+    return [
+        (
+            name,
+            found[name].type,
+            dataclasses.field(default=found[name].default, metadata=found[name].metadata),
+        )
+        for name in names
+    ]
 
 
 _Level = dataclasses.make_dataclass("_Level", [
@@ -107,18 +113,50 @@ def upgraded(data):
         under[rows[-1].name] = "the wall"
         stack[-1] = ("the wall", room)
     for (name, size), below in zip(stack, [*(name for name, _ in stack[1:]), SOIL]):
-        walls.append(Wall(name=name, on=(below,), at=0.0, start=0.0, end=length, height=size.height, weight=size.weight,
-                          plate=old.opening.plate, thickness=old.opening.thickness))
+        walls.append(
+            Wall(
+                name=name,
+                on=(below,),
+                at=0.0,
+                start=0.0,
+                end=length,
+                height=size.height,
+                weight=size.weight,
+                plate=old.opening.plate,
+                thickness=old.opening.thickness,
+            )
+        )
     under = {one.name: under[one.name] for one in rows if one.lands}
     for one in old.levels:
         made, stand = _level(one, under.get(one.name), length)
         levels += made
         walls += stand
-    opening = Opening(name="the opening", wall="the wall", start=_ASIDE, wall_above=0.0,
-                      **{name: getattr(old.opening, name) for name in (
-                          "clear_width", "height", "left_seat", "right_seat", "position", "greatest_depth", "greatest_width")})
-    return House(name=old.name, invented=old.invented, note=old.note, levels=tuple(levels), walls=tuple(walls),
-                 openings=(opening,))
+    opening = Opening(
+        name="the opening",
+        wall="the wall",
+        start=_ASIDE,
+        wall_above=0.0,
+        **{
+            name: getattr(old.opening, name)
+            for name in (
+                "clear_width",
+                "height",
+                "left_seat",
+                "right_seat",
+                "position",
+                "greatest_depth",
+                "greatest_width",
+            )
+        },
+    )
+    return House(
+        name=old.name,
+        invented=old.invented,
+        note=old.note,
+        levels=tuple(levels),
+        walls=tuple(walls),
+        openings=(opening,),
+    )
 
 
 def _level(old, middle, length):
@@ -134,20 +172,37 @@ def _level(old, middle, length):
     if roof and old.joists == "continuous":
         raise BadInput(f"{old.name} is a roof; its rafters are cut at the ridge, so leave joists out")
     if left + right <= 0:
-        raise BadInput(f"{old.name} reaches to neither side of the wall; give left_span or right_span, for example 12 ft")
+        raise BadInput(
+            f"{old.name} reaches to neither side of the wall; give left_span or right_span, for example 12 ft"
+        )
     if old.joists == "continuous" and not (left and right):
-        raise BadInput(f"{old.name} has continuous joists but one span only; joists that end on the wall are 'cut'")
-    far = lambda at, side: Wall(name=f"{side} support of {old.name}", on=(SOIL,), at=at, start=0.0, end=length,  # noqa: E731
-                                height=0.0, weight=0.0)
+        raise BadInput(
+            f"{old.name} has continuous joists but one span only; joists that end on the wall are 'cut'"
+        )
+    far = lambda at, side: Wall(
+        name=f"{side} support of {old.name}",
+        on=(SOIL,),
+        at=at,
+        start=0.0,
+        end=length,  # noqa: E731
+        height=0.0,
+        weight=0.0,
+    )
     if not middle or not roof:
-        stand = ([far(-left, "left")] if left or not middle else []) + ([far(right, "right")] if right or not middle else [])
+        stand = ([far(-left, "left")] if left or not middle else []) + (
+            [far(right, "right")] if right or not middle else []
+        )
         names = [one.name for one in stand if one.at < 0.0 or not middle and one.at <= 0.0]
         names += ([middle] if middle else []) + [one.name for one in stand if one.name not in names]
         return [Level(name=old.name, on=tuple(names), right_overhang=old.overhang, **same)], stand
     if left and right and old.overhang:
-        raise BadInput(f"{old.name} has an overhang, so it lies on one side of its wall; give left_span or right_span")
+        raise BadInput(
+            f"{old.name} has an overhang, so it lies on one side of its wall; give left_span or right_span"
+        )
     levels, stand = [], []
-    reach, over = (2.0, old.overhang) if old.ridge == "board" else (1.0, 0.0)  # a pair has its other half beyond the ridge
+    reach, over = (
+        (2.0, old.overhang) if old.ridge == "board" else (1.0, 0.0)
+    )  # a pair has its other half beyond the ridge
     for side, span, sign in (("left", left, -1.0), ("right", right, 1.0)):
         if span:
             stand.append(far(sign * reach * span, side))

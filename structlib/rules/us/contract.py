@@ -42,8 +42,15 @@ def checks(book, member, demands):
 
 
 def _column(post):
-    return columns.Column(post.material, post.ply_width, post.depth, post.height, plies=post.plies,
-                          fastening=post.fastening, held_width=post.held_width)
+    return columns.Column(
+        post.material,
+        post.ply_width,
+        post.depth,
+        post.height,
+        plies=post.plies,
+        fastening=post.fastening,
+        held_width=post.held_width,
+    )
 
 
 def _pushes(demands):
@@ -60,9 +67,14 @@ def _plate(plate, demands):
 
 def _pad(pad, demands):
     most = max(demands, key=lambda one: one.axial)
-    return footings.pad_checks(load=most.axial, side=pad.side, base=pad.base, soil=footings.find_soil(pad.soil),
-                               thickness=footings.pad_thickness(side=pad.side, base=pad.base),
-                               combination=most.combination.name)
+    return footings.pad_checks(
+        load=most.axial,
+        side=pad.side,
+        base=pad.base,
+        soil=footings.find_soil(pad.soil),
+        thickness=footings.pad_thickness(side=pad.side, base=pad.base),
+        combination=most.combination.name,
+    )
 
 
 _RULES = {PostMember: _post, PlateMember: _plate, PadMember: _pad}
