@@ -187,7 +187,9 @@ def another(one, value):
     """Another value of a field."""
     about = one.metadata
     if about["kind"] == "choice":
-        return next(word for word in about["choices"] if word != value)
+        return next(word for word in reversed(about["choices"]) if word != value)
+    if about["kind"] == "yes or no":
+        return not value
     if about["kind"] in ("length", "section length", "area load", "force"):
         return 0.93 * value if value else 0.01 * about["high"]
     if about["kind"] == "count":

@@ -1,33 +1,36 @@
 """A beam in one bay or two with a post under its end, on its own: the small house that the pages of posts follow."""
 
+from dataclasses import replace
+
 from structlib.ground.loads import LOAD_TYPES
+from structlib.house.pieces import piece_of
 from structlib.house.plan import Beam, House, Load, Pad, Post
 
 
-def bays(line, *, span, wood, post, height, pad_side, soil, count=2):
-    """Return a house of one beam on posts, loaded evenly: what a line load brings to one of them.
+def bays(line, *, span, wood, post, pad_side, soil, count=2):
+    """Return a house of one beam on posts, loaded evenly, or of two: what a line load brings to one post.
 
     Parameters
     ----------
     line : structlib.ground.loads.LoadsByType
-        What comes down on the beam, without its own weight [N/mm].
+        What comes down on each beam, without its own weight [N/mm].
     span : float
         From the middle of one post to the middle of the next [mm].
-    wood, post : structlib.house.plan.Wood
-        What the beam and the post are made of [-].
-    height : float
-        Height of the post [mm].
+    wood : structlib.house.plan.Wood
+        What each beam is made of [-].
+    post : structlib.house.plan.Post
+        The post: height, wood, plate and what holds it; its name and place are given here [-].
     pad_side : float
         Side of its pad [mm].
     soil : str
         The soil as the code names it; empty where it is not known [-].
     count : int
-        Beam ends on the post: 1 or 2 [-].
+        Beam ends on the post, which share it: 1 or 2 [-].
 
     Returns
     -------
     structlib.house.plan.House
-        The house; its parts are "beam", "post" and "pad", and the posts beyond are not looked at [-].
+        The house; its parts are "beam", "post" and "pad". The beam and the post beyond are not looked at [-].
 
     Examples
     --------
@@ -36,29 +39,55 @@ def bays(line, *, span, wood, post, height, pad_side, soil, count=2):
     >>> from structlib.house.path import follow
     >>> from structlib.house.plan import Wood
     >>> fir = Wood(species="Douglas Fir-Larch", grade="No.2", size="2x12", plies=4)
-    >>> house = bays(LoadsByType({"live": 1000 * plf}), span=7 * ft, wood=fir, post=fir, height=7 * ft,
+    >>> post = Post(name="post", on="pad", x=0.0, y=0.0, height=7 * ft, wood=fir)
+    >>> house = bays(LoadsByType({"live": 1000 * plf}), span=7 * ft, wood=fir, post=post,
     ...              pad_side=36 * inch, soil="clay or silt")
     >>> round(follow(house).element("pad").total()["live"] / lb)
     7000
     """
-    places = [number * span for number in range(count + 1)]
-    names = ["far post", "post", "next post"][: count + 1]
-    posts = [
-        Post(
-            name=name,
-            on="pad" if name == "post" else "soil",
-            x=0.0,
-            y=y,
-            height=height,
-            wood=post if name == "post" else None,
-        )
-        for name, y in zip(names, places)
-    ]
-    amounts = {kind.replace(" ", "_"): line[kind] * places[-1] for kind in LOAD_TYPES}
-    return House(
-        name="one beam",
-        loads=(Load(name="from above", on="beam", x=0.0, y=0.0, length=places[-1], **amounts),),
-        beams=(Beam(name="beam", on=tuple(names), at=0.0, start=0.0, end=places[-1], wood=wood),),
-        posts=tuple(posts),
-        pads=(Pad(name="pad", x=0.0, y=span, side=pad_side, soil=soil),),
-    )
+    posts = [replace(post, name="post", on="pad", x=0.0, y=span)]
+    piece = piece_of(post.wood)
+    seat = piece.ply_width * piece.plies / count
+    beams, loads = [], []
+    amounts = {kind.replace(" ", "_"): line[kind] * span for kind in LOAD_TYPES}
+    for name, far, start in (("beam", "far post", 0.0), ("next beam", "next post", span))[:count]:
+        at = 0.0 if name == "beam" else 2 * span
+        posts.append(Post(name=far, on="soil", x=0.0, y=at, height=post.height))
+        beams.append(Beam(name=name, on=("post", far), at=0.0, start=start, end=start + span, wood=wood, seat=seat))
+        loads.append(Load(name=f"on {name}", on=name, x=0.0, y=start, length=span, **amounts))
+    return House(name="one beam", loads=tuple(loads), beams=tuple(beams), posts=tuple(posts),
+                 pads=(Pad(name="pad", x=0.0, y=span, side=pad_side, soil=soil),))
+
+
+def one_bay_empty(beam, width):
+    """Return what a post gets, and how far off its middle, when the beam on one side brings its lasting load only.
+
+    Parameters
+    ----------
+    beam : structlib.house.judging.Answer
+        The beam in one bay, as `judge_element` answers; one like it ends on the other half of the post [-].
+    width : float
+        Width of the post along the beams [mm].
+
+    Returns
+    -------
+    tuple of (float, float)
+        Push and distance off the middle [N, mm].
+
+    Examples
+    --------
+    >>> from structlib.ground.loads import LoadsByType
+    >>> from structlib.ground.units import ft, inch, plf
+    >>> from structlib.house.judging import judge_element
+    >>> from structlib.house.path import follow
+    >>> from structlib.house.plan import Wood
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> fir = Wood(species="Douglas Fir-Larch", grade="No.2", size="2x12", plies=4)
+    >>> post = Post(name="post", on="pad", x=0.0, y=0.0, height=7 * ft, wood=fir)
+    >>> house = bays(LoadsByType({"dead": 200 * plf}), span=7 * ft, wood=fir, post=post, pad_side=36 * inch, soil="")
+    >>> one_bay_empty(judge_element(follow(house), "beam", RULEBOOK).answers[0], 6 * inch)[1]  # nothing comes and goes
+    0.0
+    """
+    pushes = [one.solution.reactions[-1].force for one in beam.demands]
+    full, empty = max(pushes), min(pushes)
+    return full + empty, (full - empty) * width / 4 / (full + empty)

@@ -1,7 +1,6 @@
 """What a rulebook says of every element on the load's way: members, demands, checks; and the gates that withdraw them."""
 
-from dataclasses import dataclass
-from functools import lru_cache
+from dataclasses import dataclass, replace
 from itertools import product
 
 from structlib.ground.loads import LOAD_TYPES
@@ -17,7 +16,7 @@ from structlib.house.shares import along
 from structlib.house.steps import seats_of
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamMember, BeamUse, Seat, governing, least_verified
-from structlib.rules.members import PadMember, PlateMember, PostMember, Push
+from structlib.rules.members import PadMember, Partly, PlateMember, PostMember, Push
 
 _SAME = 1e-3  # mm
 _NOTHING = 1e-3  # N or N/mm: less is rounding
@@ -26,19 +25,45 @@ _JOISTS_HOLD = 16 * inch
 
 
 @dataclass(frozen=True)
+class Answer:
+    """What a rulebook says of one member: its demands and checks, and the sentence of what no rule covers, if any.
+
+    ``left_out`` names the question that was refused while others were answered; empty where none or all were.
+    """
+
+    member: object
+    demands: tuple
+    checks: tuple = ()
+    refused: str = ""
+    left_out: str = ""
+
+
+@dataclass(frozen=True)
 class Judged:
     """An element as a rulebook sees it: its members with demands and checks, in the order of the load.
 
-    ``refused`` are sentences of rules that do not cover it; what is asked stays. ``gates`` are reasons to stop and
-    call: they withdraw every verdict.
+    ``notes`` say what is not asked at all. ``gates`` are reasons to stop and call: they withdraw every verdict.
     """
 
     element: object
-    members: tuple
-    demands: tuple
-    checks: tuple
-    refused: tuple[str, ...] = ()
+    answers: tuple[Answer, ...]
+    notes: tuple[str, ...] = ()
     gates: tuple[str, ...] = ()
+
+    @property
+    def members(self):
+        """Its members, in the order of the load."""
+        return tuple(one.member for one in self.answers)
+
+    @property
+    def checks(self):
+        """Every check of every member."""
+        return tuple(check for one in self.answers for check in one.checks)
+
+    @property
+    def refused(self):
+        """Sentences of what is not judged; what is asked stays."""
+        return tuple(dict.fromkeys((*self.notes, *(one.refused for one in self.answers if one.refused))))
 
     @property
     def governs(self):
@@ -113,34 +138,34 @@ def judge_element(path, name, rulebook):
         asked, gates, notes = _KINDS[type(element.part)](path, element, rulebook)
     except BadInput as error:
         asked, gates, notes = [], [], [f"{element.name} cannot be judged: {error}"]
-    lifts = _lifts(path, element, rulebook)
-    members, demands, checks, refused = [], [], [], list(notes)
-    for member, of_each in asked:
-        members.append(member)
-        demands.append(of_each)
-        if any(push < -_NOTHING for one in of_each for push in _presses(one)):
-            refused.append(
-                f"{element.name} is lifted at one end or all over, and the checks here are for parts that are "
-                "pressed down; what is asked of it stays"
-            )
-            lifts = lifts or (
-                f"{element.name} is lifted: it must be held down, and that is for an engineer.",
-            )
-            continue
-        try:
-            checks += rulebook.checks(member, of_each)
-        except OutsideRule as error:
-            refused.append(str(error))
-        except BadInput as error:  # one part that no rule can read leaves the others their verdicts
-            refused.append(f"{element.name} cannot be judged: {error}")
-    return Judged(
-        element,
-        tuple(members),
-        tuple(demands),
-        tuple(checks),
-        tuple(dict.fromkeys(refused)),
-        tuple(dict.fromkeys((*gates, *lifts))),
-    )
+    lifts, answers = _lifts(path, element, rulebook), []
+    for member, demands in asked:
+        if any(push < -_NOTHING for one in demands for push in _presses(one)):
+            answers.append(Answer(member, demands, (), f"{element.name} is lifted at one end or all over, and the checks here "
+                                  "are for parts that are pressed down; what is asked of it stays"))
+            lifts = lifts or (f"{element.name} is lifted: it must be held down, and that is for an engineer.",)
+        else:
+            answers.append(_answer(rulebook, member, demands, element.name))
+    return Judged(element, tuple(answers), tuple(notes), tuple(dict.fromkeys((*gates, *lifts))))
+
+
+def _answer(rulebook, member, demands, name):
+    try:
+        return Answer(member, demands, tuple(rulebook.checks(member, demands)))
+    except Partly as some:
+        return Answer(member, demands, tuple(some.checks), str(some), some.left_out)
+    except OutsideRule as none:
+        return Answer(member, demands, (), str(none))
+    except BadInput as error:  # one part that no rule can read leaves the others their verdicts
+        return Answer(member, demands, (), f"{name} cannot be judged: {error}")
+
+
+def _put_in(wood, rulebook):
+    """The piece that is meant, with the values that the wood has as it is put in."""
+    piece = piece_of(wood)
+    if not wood.incised and wood.treatment == "none":
+        return piece
+    return replace(piece, material=rulebook.in_service(piece.material, incised=wood.incised, treatment=wood.treatment))
 
 
 def _presses(demand):
@@ -214,10 +239,13 @@ def _beam(path, element, rulebook):
     width = piece.ply_width * piece.plies
     room = axis.thickness if isinstance(axis, Wall) else width
     if width > room + _SAME:
-        gates.append(
-            f"{element.name} is {show(width, 'section length')} wide and hangs past what it sits on "
-            f"({show(room, 'section length')}): how the outer plies come down is for an engineer."
-        )
+        gates.append(f"{element.name} is {show(width, 'section length')} wide and hangs past what it sits on "
+                     f"({show(room, 'section length')}): how the outer plies come down is for an engineer.")
+    for below in under:
+        if isinstance(below, Post) and below.wood is not None and width > piece_of(below.wood).depth + _SAME:
+            gates.append("The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat "
+                         f"there ({element.name} on {below.name}). A post ply under every beam ply, or a cap that an "
+                         "engineer chooses. Only what is asked is shown here.")
     if piece.depth > part.greatest_depth + _SAME:
         notes.append(
             f"there is room for a beam {show(part.greatest_depth, 'section length')} deep at {element.name}, and "
@@ -255,10 +283,12 @@ def _beam(path, element, rulebook):
     for share, seat in zip(element.gives, seats):
         room = _room_on(path.element(share.to).part, part)
         if seat > room + _SAME:
-            notes.append(
-                f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
-                f"{show(room, 'section length')}: it is judged with that"
-            )
+            notes.append(f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
+                         f"{show(room, 'section length')}: it is judged with that")
+    try:
+        piece = _put_in(wood, rulebook)
+    except OutsideRule as error:
+        return [], gates, [*notes, str(error)]
     asked = []
     for number, (left, right) in enumerate(element.spans):
         seats = _seats(path, element, axis, number)
@@ -269,7 +299,7 @@ def _beam(path, element, rulebook):
             )
             continue
         ends = [(left, 0.5 if number else 1.0), (right, 1.0 if number == len(element.spans) - 1 else 0.5)]
-        asked.append(_span_of(element, axis, ends, seats, piece, rulebook, part.position))
+        asked.append(_span_of(element, axis, ends, seats, piece, rulebook, wood.wet))
     return asked, gates, notes
 
 
@@ -279,14 +309,21 @@ def _seats(path, element, axis, number):
     A seat is never longer than the post or the wall that it is on.
     """
     part, last = element.part, len(element.spans) - 1
-    room = [_room_on(path.element(share.to).part, part) for share in element.gives[number : number + 2]]
+    on = [path.element(share.to).part for share in element.gives[number : number + 2]]
+    room = [_room_on(below, part) for below in on]
     if isinstance(part, Opening):
         return tuple(
             _seat(min(length, most), part.posts is not None, axis.plate)
             for length, most in zip((part.left_seat, part.right_seat), room)
         )
     shared = (0 < number, number < last)
-    return tuple(Seat(min(part.seat, most) / (2 if half else 1), "post") for half, most in zip(shared, room))
+    return tuple(Seat(min(part.seat, most) / (2 if half else 1), "post", width=_width_on(below))
+                 for half, most, below in zip(shared, room, on))
+
+
+def _width_on(below):
+    """How wide a seat a post gives a beam: its depth lies across it; None where it is no post of known wood."""
+    return piece_of(below.wood).depth if isinstance(below, Post) and below.wood is not None else None
 
 
 def _room_on(below, part):
@@ -307,29 +344,16 @@ def _seat(length, on_studs, plate):
     return Seat(length, "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
 
 
-def _span_of(element, axis, ends, seats, piece, rulebook, position):
+def _span_of(element, axis, ends, seats, piece, rulebook, wet):
     """One simple span as a member and what each combination asks of it."""
     loads = tuple(
         one for share in element.received for one in _on_span(along(axis, share), share.amount, ends)
     )
     (left, _), (right, _) = ends
-    job = BeamJob(
-        right - left - (seats[0].length + seats[1].length) / 2,
-        *seats,
-        loads,
-        _JOISTS_HOLD,
-        "side" if position == "flush" else "top",
-    )
-    member = BeamMember(
-        piece.material,
-        piece.ply_width,
-        piece.depth,
-        piece.plies,
-        *seats,
-        unbraced_length=_JOISTS_HOLD,
-        loaded_on=job.loaded_on,
-        use=BeamUse(),
-    )
+    job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _JOISTS_HOLD,
+                  "side" if element.part.position == "flush" else "top")
+    member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, *seats, unbraced_length=_JOISTS_HOLD,
+                        loaded_on=job.loaded_on, wet=wet, use=BeamUse())
     return member, demands_on(job, member, rulebook)
 
 
@@ -416,19 +440,40 @@ def _joists(path, element, rulebook):
 # ---- posts and pads: everything above presses along one line ----
 
 
-def _pushes(element, rulebook):
+def _pushes(element, rulebook, off_middle=0.0):
     total = element.total()
     present = {kind for kind, amount in total.items() if amount}
-    return tuple(
-        Push(one, sum(one.factor(kind) * amount for kind, amount in total.items()))
-        for one in rulebook.combinations(present)
-    )
+    return tuple(Push(one, sum(one.factor(kind) * amount for kind, amount in total.items()), off_middle)
+                 for one in rulebook.combinations(present))
 
 
-@lru_cache(maxsize=256)
-def _post_member(post):
-    piece = piece_of(post.wood)
-    return PostMember(piece.material, piece.ply_width, piece.depth, post.height, piece.plies)
+def post_member(post, rulebook, free=True):
+    """Return a post of a house as a rulebook is asked about it.
+
+    Parameters
+    ----------
+    post : structlib.house.plan.Post
+        The post; its wood is chosen [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules, which say what its wood can give as it is put in [-].
+    free : bool
+        Whether it stands in no wall [-].
+
+    Returns
+    -------
+    structlib.rules.members.PostMember
+        The member [-].
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> post_member(demo_house().posts[0], RULEBOOK).width / inch
+    4.5
+    """
+    piece = _put_in(post.wood, rulebook)
+    return PostMember(piece.material, piece.ply_width, piece.depth, post.height, piece.plies, post.fastening,
+                      post.held_width, free and post.held_width is None, post.wood.wet)
 
 
 def _post(path, element, rulebook):
@@ -439,18 +484,17 @@ def _post(path, element, rulebook):
             "at on site, and is for an engineer."
         )
     if post.wood is None:
-        return (
-            [],
-            gates,
-            [f"the wood of {post.name} is not chosen; what is asked of it stays, without its own weight"],
-        )
-    member, pushes = _post_member(post), _pushes(element, rulebook)
-    asked = [(member, pushes)]
+        return [], gates, [f"the wood of {post.name} is not chosen; what is asked of it stays, without its own weight"]
     below = next((one for one in path.house.parts() if one.name == post.on), None)
     if isinstance(below, Wall) and below.made_of == "masonry":
-        gates.append(
-            f"{post.name} stands on masonry: whether {below.name} can take the push is for an engineer."
-        )
+        gates.append(f"{post.name} stands on masonry: whether {below.name} can take the push is for an engineer.")
+    try:
+        # the studs under an opening are no posts of the house: they stand in its wall
+        member = post_member(post, rulebook, free=post in path.house.posts)
+    except OutsideRule as error:
+        return [], gates, [str(error)]
+    pushes = _pushes(element, rulebook, post.off_middle)
+    asked = [(member, pushes)]
     pressed = below.wood if isinstance(below, Beam) else below.beam if isinstance(below, Opening) else None
     if pressed is not None:
         asked.append((PlateMember(member, piece_of(pressed).material), pushes))

@@ -11,6 +11,7 @@ from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.units import ft, inch, kip, psf
 from structlib.house.fields import Record, of
 from structlib.house.inputs import check_record
+from structlib.rules.check import TREATMENTS
 
 KINDS = ("floor", "ceiling", "roof")
 JOINTS = ("cut", "continuous")
@@ -18,6 +19,7 @@ POSITIONS = ("dropped", "flush")
 RIDGES = ("board", "beam")
 RUNS = ("along", "across")
 MADE_OF = ("studs", "masonry")
+FASTENINGS = ("nailed", "bolted")
 SOIL = "soil"
 _SITE = 200 * ft
 
@@ -55,12 +57,18 @@ class Joists(Record):
 
 @dataclass(frozen=True, kw_only=True)
 class Wood(Record):
-    """What a beam or a post is made of: species, grade and nominal size of a ply, and the plies."""
+    """What a beam or a post is made of: species, grade and nominal size of a ply, the plies, and the wood as it is put in.
+
+    ``wet`` is wood that stays above 19 % moisture in use; ``incised`` and ``treatment`` are what was done to it.
+    """
 
     species: str = of("text", '"Hem-Fir"')
     grade: str = of("text", '"No.2"')
     size: str = of("text", '"2x10"')
     plies: int = of("count", "3", low=1, high=6, default=1)
+    wet: bool = of("yes or no", "true", default=False)
+    incised: bool = of("yes or no", "true", default=False)
+    treatment: str = of("choice", '"preservative"', choices=TREATMENTS, default="none")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -166,7 +174,11 @@ class Beam(Record):
 
 @dataclass(frozen=True, kw_only=True)
 class Post(Record):
-    """A post at one place of the plan [mm]: its height, its wood, and what it stands on."""
+    """A post at one place of the plan [mm]: its height, its wood, and what it stands on.
+
+    ``held_width`` is the distance between what holds it across its plies, 0 where a wall holds it all along; left
+    out, it is the height. ``off_middle`` is how far off its middle, along its depth, it is pressed.
+    """
 
     name: str = of("text", '"north post"')
     on: str = of("text", '"north pad"')
@@ -175,6 +187,9 @@ class Post(Record):
     height: float = of("length", '"7 ft"', low=0.5 * ft, high=30 * ft)
     wood: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
     plate: Plate | None = of("record", "{ species = ... }", record=Plate, default=None)
+    fastening: str = of("choice", '"nailed"', choices=FASTENINGS, default="nailed")
+    held_width: float | None = of("length", '"4 ft"', high=30 * ft, default=None)
+    off_middle: float = of("section length", '"1 in"', high=12 * inch, default=0.0)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -299,7 +299,7 @@ class BeamPage(Page):
         """
         member = result.member
         where = "Wood on masonry or near soil" if values["below"] == "masonry" else ""
-        notes = list(in_use_notes(values, member.material, where))
+        notes = list(in_use_notes(values, member.material, where, self.rulebook))
         greatest = self.opening.greatest_depth
         if values["position"] == "dropped" and member.depth > greatest * (1 + 1e-9):
             notes.append(
@@ -324,7 +324,7 @@ class BeamPage(Page):
             )
         if doubt(result.choice):
             notes.append(f"Doubtful: {doubt(result.choice)}.")
-        repeated = [one for one in result.check("bending").factors if one.symbol == "C_r" and one.value > 1]
+        repeated = [one for check in result.checks for one in check.factors if one.symbol == "C_r" and one.value > 1]
         if repeated:
             notes.append(
                 f"Three or more plies of one beam count as members that share: the bending value has the "
@@ -513,7 +513,7 @@ def beam_evidence(result, checks):
 
     Parameters
     ----------
-    result : structlib.house.beam.BeamResult
+    result : structlib.house.beam.BeamResult or structlib.house.judging.Answer
         The beam as checked [-].
     checks : iterable of structlib.rules.check.Check
         Those of its checks that the page shows [-].

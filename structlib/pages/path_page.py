@@ -4,8 +4,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from structlib.ground.showing import show
-from structlib.ground.tables import table_rows
-from structlib.ground.units import ft, inch, psf
+from structlib.ground.units import ft, inch
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.file import demo_house
 from structlib.house.bays import bays
@@ -20,6 +19,7 @@ from structlib.pages.door import hold
 from structlib.pages.woods import WOODS, pieces, wood
 from structlib.pictures.drawings import LoadPathView, Station, draw_load_path
 from structlib.rules.check import Seat
+from structlib.rules.members import ask
 from structlib.rules.us.book import RULEBOOK
 
 _SEAT = 5.5 * inch
@@ -41,9 +41,7 @@ class PathPage(Page):
         self.house = demo_house()
         path = follow(self.house)
         self.down = take_down(path, *path.first_bay())
-        rows = table_rows("us_soil_bearing")
-        self.soils = tuple((row["soil"], row["pressure_psf"]) for row in rows)
-        self.soil_known = {row["soil"]: row["verified"] for row in rows}
+        self.soils = {one.name: one for one in ask(rulebook, "soils")}
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
@@ -54,7 +52,7 @@ class PathPage(Page):
             Slide("plies", "Plies", "count", 1, 5, 1, 4),
             comes_down_pick(),
             Pick("wood", "Wood", tuple((one.label, one.key) for one in WOODS), "fir"),
-            Pick("soil", "Soil", tuple((name, name) for name, _ in self.soils), self.soils[0][0]),
+            Pick("soil", "Soil", tuple((name, name) for name in self.soils), next(iter(self.soils))),
         )
 
     def _result(self, items):
@@ -76,8 +74,8 @@ class PathPage(Page):
 
     def _post(self, values, choice):
         """What a middle post brings to its pad, by type: the path of a beam in two bays, with the post of the house."""
-        house = bays(self.down.total, span=values["span"], post=self.house.posts[0].wood, height=self.house.posts[0].height,
-                     wood=wood(values["wood"]).words(choice), pad_side=self.house.pads[0].side, soil="")
+        house = bays(self.down.total, span=values["span"], post=self.house.posts[0],
+                     wood=wood(values["wood"]).words(choice.name.split("-", 1)[1], choice.plies), pad_side=self.house.pads[0].side, soil="")
         return follow(house).element("pad").total()
 
     def numbers(self, values):
@@ -96,7 +94,7 @@ class PathPage(Page):
         result = self.result(tuple(values.items()))
         line = self.down.total.sum_for_equilibrium_only() + result.member.weight_per_length
         post = self._post(values, result.choice).sum_for_equilibrium_only()
-        pressure = dict(self.soils)[values["soil"]] * psf
+        pressure = self.soils[values["soil"]].pressure
         check = replace(result.governs, name=f"main beam, {result.governs.name}")
         return {
             "result": result,
@@ -140,9 +138,10 @@ class PathPage(Page):
                 f"{show(now['pressure'], 'area load', self.system)}",
             ),
         ]
+        clause = self.soils[values["soil"]].clause.split(" (")[0]
         notes = (
             "The roof stands on the outside walls; what comes down here is the middle of the house.",
-            "The footing is only asked for here, not designed; soil values are presumptive (IRC Table R401.4.1).",
+            f"The footing is only asked for here, not designed; soil values are presumptive ({clause}).",
             f"The house is invented: {self.house.name}. {CAUTION}",
         )
         return Shown(
@@ -151,7 +150,7 @@ class PathPage(Page):
             tuple(rows),
             notes,
             gates,
-            known=(("soil", self.soil_known[values["soil"]]), *beam_evidence(now["result"], (now["check"],))),
+            known=(("soil", self.soils[values["soil"]].verified), *beam_evidence(now["result"], (now["check"],))),
         )
 
     def scene(self, values, now, frame="page"):

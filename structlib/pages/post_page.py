@@ -6,15 +6,15 @@ from math import ceil
 
 import numpy
 
-from structlib.ground.lumber import find_material
+from structlib.ground.loads import LoadsByType
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
-from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+from structlib.house.bays import bays, one_bay_empty
 from structlib.house.file import demo_house
+from structlib.house.judging import Answer, judge_element, post_member
 from structlib.house.path import follow
-from structlib.ground.sizes import dressed_size
-from structlib.mechanics.beams import LineLoad
+from structlib.house.plan import Plate, Post
 from structlib.pages import post_words as words
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION, beam_evidence
@@ -23,15 +23,13 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import IN_USE, in_use, in_use_notes, pieces, wood
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
-from structlib.rules.check import Seat
-from structlib.rules.us import columns, footings
+from structlib.rules.members import OFF_MIDDLE, PadMember, Push, ask, fewest_plies
 from structlib.rules.us.book import RULEBOOK
-from structlib.rules.us.fastening import post_top_restraint
-from structlib.rules.us.service import in_service
 
 _BEAM_WOOD = "fir"
 _TALLEST = 12 * ft
 _PLATE = 1.5 * inch
+_PAD_DRAWN = 12 * inch  # in the picture alone, where no rule says how thick
 _LOADS = (("dead", "dead"), ("live", "live"), ("roof live", "roof_live"), ("snow", "snow"))
 _POST_WOODS = tuple(
     (wood(key).label.split(",")[0], key) for key in ("hem-fir", "spf", "fir", "southern pine")
@@ -62,31 +60,43 @@ _GREATEST = {"4": 24_000 * lb, "6": 40_000 * lb, "8": 60_000 * lb}
 class PostResult:
     """A beam end, the post under it and the pad: all that the page shows, before it is put into words.
 
-    ``refused`` is the sentence of a column rule that does not cover the post; the checks then are those that
-    can still be asked. ``axial`` [N] belongs to ``combination``. ``above`` is the check that governs the beam
-    above; ``least`` the code's least size, where the post stands free; ``pad`` what the code asks of the pad.
+    ``most`` is the push of which compression asks most, ``greatest`` the greatest. ``above`` is the check that
+    governs the beam above. ``refused`` is the sentence of a rule that does not cover the post, ``unbent`` of one that
+    does not cover the load off its middle; ``not_judged`` are members without a rule: name, asked, sentence.
+    ``carries`` [N], ``least_pad`` and ``held_top`` are None where the rulebook has no rule, and ``silent`` says so.
     """
 
-    beam: object
-    column: columns.Column
-    axial: float
-    combination: object
-    greatest: float
+    beam: Answer
+    column: object
+    most: Push
+    greatest: Push
     above: object
     beam_seat: object
     post: tuple
-    least: object
     plate: object
+    on_plate: bool
     soil_pressure: object
     pad: tuple
     soil: object
+    base: float
     refused: str
     unbent: str
+    not_judged: tuple
+    carries: object
+    least_pad: object
+    held_top: object
+    silent: tuple
+    gates: tuple
+
+    @property
+    def axial(self):
+        """The push of which compression asks most [N]."""
+        return self.most.axial
 
     @property
     def checks(self):
         """Every check of the page, from the beam down [-]."""
-        found = (self.above, self.beam_seat, *self.post, self.least, self.plate, self.soil_pressure, *self.pad)
+        found = (self.above, self.beam_seat, *self.post, self.plate, self.soil_pressure, *self.pad)
         return tuple(check for check in found if check is not None)
 
     @property
@@ -113,13 +123,14 @@ class PostPage(Page):
         self.rulebook, self.system = rulebook, system
         path = follow(self.house)
         self.total = path.line_on(*(path.first_bay() if self.house.beams else (path.opening().name, path.opening().middle)))
+        self.soils = {one.name: one for one in self._ask([], "soils") or ()}
         self.result = lru_cache(maxsize=64)(self._result)
         self.curves = lru_cache(maxsize=32)(self._curves)
 
     def controls(self, values):
         depths = tuple(depth for depth, *_ in pieces(_BEAM_WOOD))
         load = dict(dimension="line load", low=0.0, high=3000 * plf)
-        soils = tuple((name, name) for name in footings.soil_names())
+        soils = (*((name, name) for name in self.soils), ("not known, or fill", UNKNOWN))
         return (
             Slide("span", "Beam span", "length", 4 * ft, 16 * ft, 3 * inch, 7 * ft),
             Steps("depth", "Beam depth", "section length", depths, depths[-1]),
@@ -140,12 +151,12 @@ class PostPage(Page):
             Pick("plate", "Post stands on", _STANDS_ON, "steel"),
             Pick("blocks", "Below that plate", words.BLOCKS, UNKNOWN),
             Slide("pad", "Pad side", "section length", 12 * inch, 48 * inch, 1 * inch, 46 * inch),
-            Pick("soil", "Soil", (*soils, ("not known, or fill", UNKNOWN)), soils[0][0]),
+            Pick("soil", "Soil", soils, soils[0][1]),
             *IN_USE,
         )
 
-    def column(self, values):
-        """Return the post that a set of values describes.
+    def post(self, values):
+        """Return the post that a set of values describes, in the words of a house.
 
         Parameters
         ----------
@@ -154,103 +165,93 @@ class PostPage(Page):
 
         Returns
         -------
-        structlib.rules.us.columns.Column
+        structlib.house.plan.Post
             The post [-].
         """
-        solid = values["made"] == "solid"
-        name = f"{4 if solid else 2}x{values['size']}"
-        piece, height = dressed_size(name), values["height"]
-        facts = in_use(values)
-        wet = facts.pop("wet")
-        return columns.Column(
-            in_service(wood(values["post_wood"]).material(name), **facts),
-            piece.width,
-            piece.depth,
-            height,
-            plies=1 if solid else int(values["post_plies"]),
+        solid, height = values["made"] == "solid", values["height"]
+        size, plies = f"{4 if solid else 2}x{values['size']}", 1 if solid else int(values["post_plies"])
+        plate = _PLATES.get(values.get("plate"))
+        return Post(
+            name="post", on="pad", x=0.0, y=0.0, height=height,
+            wood=wood(values["post_wood"]).words(size, plies, **in_use(values)),
+            plate=plate and Plate(species=plate[0], grade=plate[1]),
             fastening="bolted" if values["made"] == "bolted" else "nailed",
             held_width={"none": None, "middle": height / 2, "all": 0.0}[values["held"]],
-            wet=wet,
-        )
+            off_middle=values.get("eccentricity", 0.0),
+        )  # fmt: skip
 
-    def beam(self, values, column):
-        """Return the beam above, checked: it sits on the post, or on half of it beside another beam end.
+    def path(self, values):
+        """Return the way of the load that a set of values describes: one beam or two, the post, its pad, the soil.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
-        column : structlib.rules.us.columns.Column
-            The post [-].
 
         Returns
         -------
-        structlib.house.beam.BeamResult
-            The beam, solved for every combination of loads [-].
+        structlib.house.path.Path
+            The path; its parts are "beam", "post" and "pad" [-].
         """
-        depth, ply_width, name, material = min(
-            pieces(_BEAM_WOOD), key=lambda piece: abs(piece[0] - values["depth"])
-        )
-        seat, span, plies = Seat(column.width / values["ends"], "post"), values["span"], int(values["plies"])
-        loads = tuple(
-            TypedLoad(kind, LineLoad(0.0, span, values[key])) for kind, key in _LOADS if values[key]
-        )
-        job = BeamJob(span - seat.length, seat, seat, loads, unbraced_length=16 * inch)
-        return check_beam(
-            job, BeamChoice(material, ply_width, depth, plies, f"{plies}-{name}"), self.rulebook
-        )
+        size = min(pieces(_BEAM_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))[2]
+        line = LoadsByType({kind: values[key] for kind, key in _LOADS})
+        # an unknown soil is a gate; what presses on it is shown as on the softest
+        soil = values["soil"] if values["soil"] != UNKNOWN else next(iter(self.soils), "")
+        return follow(
+            bays(line, span=values["span"], wood=wood(_BEAM_WOOD).words(size, int(values["plies"])),
+                 post=self.post(values), pad_side=values["pad"], soil=soil, count=values["ends"])
+        )  # fmt: skip
+
+    def _ask(self, silent, *asked):
+        """An answer that the rulebook may give beside its checks; None where it has none, and why."""
+        try:
+            return ask(self.rulebook, *asked)
+        except OutsideRule as refusal:
+            silent.append(str(refusal))
+            return None
 
     def _result(self, items):
         values = dict(items)
-        column = self.column(values)
-        beam = self.beam(values, column)
-        own = column.material.weight_density * column.area * column.height
-        demands = [
-            columns.ColumnDemand(
-                one.combination,
-                values["ends"] * one.solution.reactions[-1].force + own * one.combination.factor("dead"),
-                values["eccentricity"],
-            )
-            for one in beam.demands
-        ]
-        post, refused, unbent = _post_checks(column, demands)
-        greatest = max(demands, key=lambda one: one.axial)
-        named = next((check.combination for check in post if check.name == "compression"), None)
-        most = next((one for one in demands if one.combination.name == named), greatest)
-        plate = None
-        if values["plate"] != "steel":
-            # the post may stand at an end of the plate: no help from neighboring fibres is counted
-            plate = columns.plate_check(
-                column, demands, find_material(*_PLATES[values["plate"]]), wet=column.wet
-            )
-        soil = footings.find_soil(values["soil"] if values["soil"] != UNKNOWN else footings.soil_names()[0])
-        base = min(column.width, column.depth)
-        pad = footings.pad_checks(
-            load=greatest.axial,
-            side=values["pad"],
-            thickness=footings.pad_thickness(side=values["pad"], base=base),
-            soil=soil,
-            base=base,
-            combination=greatest.combination.name,
-        )
+        column, path = post_member(self.post(values), self.rulebook), self.path(values)
+        beam, post, pad = (judge_element(path, name, self.rulebook) for name in ("beam", "post", "pad"))
+        above, below = beam.answers[0], post.answers[0]
+        checks = below.checks
+        greatest = max(below.demands, key=lambda one: one.axial)
+        named = next((check.combination for check in checks if check.kind == "compression"), None)
+        most = next((one for one in below.demands if one.combination.name == named), greatest)
+        slender = below.refused if below.left_out != OFF_MIDDLE else ""
+        pads = [check for answer in pad.answers for check in answer.checks]
+        seats = [one for one in above.checks if one.kind == "bearing"]
+        worst, silent = verdict.worst(above.checks), []
         return PostResult(
-            beam,
-            column,
-            most.axial,
-            most.combination,
-            greatest.axial,
-            replace(beam.governs, name=f"beam above, {beam.governs.name}"),
-            replace(_on_the_post(beam, column), name="beam crushed on the post"),
-            post,
-            columns.least_size_check(column) if values["held"] == "none" else None,
-            plate,
-            replace(pad[0], name="soil under the pad"),
+            beam=above, column=column, most=most, greatest=greatest,
+            above=worst and replace(worst, name=f"beam above, {worst.name}"),
+            beam_seat=replace(max(seats, key=lambda one: one.share), name="beam crushed on the post") if seats else None,
+            post=checks,
+            plate=next((check for answer in post.answers[1:] for check in answer.checks), None),
+            on_plate=len(post.answers) > 1,
+            soil_pressure=replace(pads[0], name="soil under the pad") if pads else None,
             # the page makes the pad as thick as its reach asks, so that is no question here
-            tuple(one for one in pad if one.name in ("least reach", "least width")),
-            soil,
-            refused,
-            unbent,
-        )
+            pad=tuple(one for one in pads[1:] if one.name not in ("reach past the base", "least thickness")),
+            soil=self.soils.get(pad.answers[0].member.soil) if pad.answers else None,
+            base=min(column.width, column.depth),
+            refused=slender, unbent=below.refused if not slender else "",
+            not_judged=tuple(
+                (name, greatest.axial, answer.refused)
+                for name, answers in (("beam above", beam.answers), ("plate under the post", post.answers[1:]),
+                                      ("pad", pad.answers))
+                for answer in answers if answer.refused
+            ),
+            carries=None if slender else self._carries(silent, column, most),
+            least_pad=self._ask(silent, "least_pad", pad.answers[0].member, greatest) if pad.answers else None,
+            held_top=self._ask(silent, "held_top", greatest),
+            silent=tuple(silent),
+            gates=tuple(gate for gate in beam.gates),
+        )  # fmt: skip
+
+    def _carries(self, silent, column, push):
+        found = self._ask(silent, "capacity", column, (column.height,), push.combination.time_factor)
+        return None if found is None else float(found[0])
 
     def _curves(self, key):
         """What one to five plies, or the solid post, carry: name, heights of the picture, loads."""
@@ -260,15 +261,15 @@ class PostPage(Page):
         heights = numpy.linspace(1 * ft, _TALLEST, 45)
         found = []
         for count in (1,) if made == "solid" else (1, 2, 3, 4, 5):
-            column = self.column({**values, "post_plies": count})
+            post = post_member(self.post({**values, "post_plies": count}), self.rulebook)
             if held == "middle":
                 # a brace at mid-height stands elsewhere for every height, so each height is asked apart
-                loads = [_carries(column, numpy.array([one]), time_factor, one / 2)[0] for one in heights]
+                braced = [(replace(post, held_width=one / 2), (one,)) for one in heights]
+                loads = [ask(self.rulebook, "capacity", *one, time_factor)[0] for one in braced]
             else:
-                loads = _carries(column, heights, time_factor, column.held_width)
-            found.append(
-                (f"4x{size}" if made == "solid" else str(count), tuple(heights), tuple(map(float, loads)))
-            )
+                loads = ask(self.rulebook, "capacity", post, heights, time_factor)
+            name = f"4x{size}" if made == "solid" else str(count)
+            found.append((name, tuple(heights), tuple(map(float, loads))))
         return tuple(found)
 
     def compute(self, values, before=None, frame="page"):
@@ -298,9 +299,9 @@ class PostPage(Page):
         tuple of (str, str)
             What, and how it is known [-].
         """
-        soil, wood = result.soil, result.column.material
-        more = (f"soil, {soil.name}", soil.verified), (wood.name, wood.verified)
-        return (*more, *beam_evidence(result.beam, result.checks))
+        soil, material = result.soil, result.column.material
+        more = ((f"soil, {soil.name}", soil.verified),) if soil else ()
+        return (*more, (material.name, material.verified), *beam_evidence(result.beam, result.checks))
 
     def gates(self, values, result):
         """Return the reasons to stop and call an engineer before anything is chosen here.
@@ -319,9 +320,8 @@ class PostPage(Page):
         """
         gates = [*comes_down(values)[0]]
         if values["soil"] == UNKNOWN:
-            gates.append(words.SOIL_NOT_KNOWN)
-        if result.beam.member.width > result.column.depth * (1 + 1e-9):
-            gates.append(words.HANGS_PAST)
+            gates.append(words.soil_not_known(result.soil))
+        gates += result.gates
         if values["plate"] != "steel" and values["blocks"] == "joists":
             gates.append(words.NO_BLOCKS)
         return tuple(gates)
@@ -343,49 +343,29 @@ class PostPage(Page):
         tuple of tuple of str
             Name, asked, can give, share, loads and clause [-].
         """
-        system = self.system
-        rows = [
-            (
-                "load on the post",
-                show(result.greatest, "force", system),
-                "",
-                "",
-                f"{result.combination.name}, own weight of beam and post in it",
-            ),
-            self._row(result.above, result, gates),
-            self._row(result.beam_seat, result, gates),
-        ]
+        system, push = self.system, result.greatest
+        load = show(push.axial, "force", system)
+        told = f"{result.most.combination.name}, own weight of beam and post in it"
+        rows = [("load on the post", load, "", "", told)]
+        rows += [(name, show(asked, "force", system), "", "not judged", why) for name, asked, why in result.not_judged]
+        rows += [self._row(check, result, gates) for check in (result.above, result.beam_seat) if check]
         if result.refused:
             rows.append(("post", show(result.axial, "force", system), "", "not judged", result.refused))
         rows += [self._row(check, result, gates) for check in result.post]
         if result.unbent:
-            rows.append(
-                (
-                    "load off the middle",
-                    show(values["eccentricity"], "section length", system),
-                    "",
-                    "not judged",
-                    result.unbent,
-                )
-            )
-        rows += [self._row(check, result, gates) for check in (result.least, result.plate) if check is not None]
-        if result.plate is not None:
-            asked = show(result.greatest, "force", system)
-            rows.append(("solid blocks below that plate", asked, "", "", words.BLOCKS_WANTED))
-        rows += [self._row(check, result, gates) for check in (result.soil_pressure, *result.pad)]
+            off = show(values["eccentricity"], "section length", system)
+            rows.append((OFF_MIDDLE, off, "", "not judged", result.unbent))
+        rows += [self._row(result.plate, result, gates)] if result.plate else []
+        if result.on_plate:
+            rows.append(("solid blocks below that plate", load, "", "", words.BLOCKS_WANTED))
+        rows += [self._row(check, result, gates) for check in (result.soil_pressure, *result.pad) if check]
         rows += self._pad_rows(values, result, gates)
-        if values["made"] != "solid" and not gates:
-            rows.append(self._fewest(values, result))
-        held = post_top_restraint(axial=result.greatest)
-        rows.append(
-            (
-                "hold the top sideways for",
-                show(held.force, "force", system),
-                "",
-                "",
-                f"common practice; {held.clause}",
-            )
-        )
+        if values["made"] != "solid" and not gates and (result.refused or result.carries is not None):
+            rows += self._fewest(result)
+        if result.held_top:
+            held = result.held_top
+            told = f"common practice; {held.clause}"
+            rows.append(("hold the top sideways for", show(held.force, "force", system), "", "", told))
         return tuple(rows)
 
     def _row(self, check, result, gates):
@@ -407,67 +387,32 @@ class PostPage(Page):
         )
 
     def _pad_rows(self, values, result, gates):
-        base = min(result.column.width, result.column.depth)
-        thick = footings.pad_thickness(side=values["pad"], base=base)
-        rows = [
-            (
-                "pad thickness, plain concrete",
-                _side(thick, self.system),
-                "",
-                "",
-                "reach past the post; IRC R403.1.1",
-            )
-        ]
-        if gates:
-            return rows
-        rows.append(
-            (
-                "pad side asked, this soil",
-                _needed(result, thick, result.soil, self.system),
-                _side(values["pad"], self.system),
-                "",
-                f"{show(result.soil.pressure, 'area load', self.system)} presumed; "
-                f"{result.soil.clause.split(' (')[0]}",
-            )
-        )
+        least, system = result.least_pad, self.system
+        if least is None:
+            return []
+        thick = _side(least.thickness, system)
+        rows = [("pad thickness, plain concrete", thick, "", "", f"reach past the post; {least.clause}")]
+        if not gates:
+            presumed = show(result.soil.pressure, "area load", system)
+            rows.append(("pad side asked, this soil", _side(least.side, system), _side(values["pad"], system), "",
+                         f"{presumed} presumed; {result.soil.clause.split(' (')[0]}"))  # fmt: skip
         return rows
 
     def _other_soils(self, values, result):
-        thick = footings.pad_thickness(
-            side=values["pad"], base=min(result.column.width, result.column.depth)
-        )
-        others = [footings.find_soil(name) for name in footings.soil_names() if name != result.soil.name]
-        told = ", ".join(
-            f"{_needed(result, thick, one, self.system)} on {show(one.pressure, 'area load', self.system)}"
-            for one in others
-        )
-        return f"Pad side asked on other soils: {told}."
+        told = []
+        for name, soil in self.soils.items():
+            if name != result.soil.name:
+                side = ask(self.rulebook, "least_pad", PadMember(values["pad"], result.base, name), result.greatest).side
+                told.append(f"{_side(side, self.system)} on {show(soil.pressure, 'area load', self.system)}")
+        return f"Pad side asked on other soils: {', '.join(told)}."
 
-    def _fewest(self, values, result):
-        column = result.column
+    def _fewest(self, result):
         try:
-            count = str(
-                columns.fewest_plies(
-                    column.material,
-                    load=result.axial,
-                    time_factor=result.combination.time_factor,
-                    ply_width=column.ply_width,
-                    depth=column.depth,
-                    height=column.height,
-                    fastening=column.fastening,
-                    held_width=column.held_width,
-                    wet=column.wet,
-                )
-            )
+            count = fewest_plies(self.rulebook, result.column, result.most)
         except OutsideRule:
-            count = "more than 5"
-        return (
-            "fewest plies for this load",
-            count,
-            str(column.plies),
-            "",
-            "in the middle; compression alone",
-        )
+            return []
+        fewest = "more than 5" if count is None else str(count)
+        return [("fewest plies for this load", fewest, str(result.column.plies), "", "in the middle; compression alone")]
 
     def notes(self, values, result):
         """Return what must be said below the numbers.
@@ -485,21 +430,18 @@ class PostPage(Page):
             One sentence a note [-].
         """
         column = result.column
-        notes = list(in_use_notes(values, column.material, "The foot of this post is near soil"))
+        notes = list(in_use_notes(values, column.material, "The foot of this post is near soil", self.rulebook))
+        notes += [f"Not judged: {one}." for one in dict.fromkeys((*(why for *_, why in result.not_judged), *result.silent))]
         if result.refused:
             notes.append(f"Not judged: {result.refused}.")
         if result.unbent:
             notes.append(f"Load off the middle not judged: {result.unbent}.")
-        if column.plies > 1:
-            notes.append(
-                f"A built-up post: its plies must be {column.fastening} by NDS 15.3.3 or 15.3.4, and every ply "
-                "must bear at both ends. See Connections below."
-            )
+        notes += self._ask([], "conditions", column) or ()
         if values["made"] == "solid":
             notes.append("A solid post has no plies; the slider of the post plies does nothing now.")
-        if not self.gates(values, result):
+        if result.least_pad and not self.gates(values, result):
             notes.append(self._other_soils(values, result))
-        push, off = _one_side_loaded(result)
+        push, off = one_bay_empty(result.beam, column.width)
         if values["ends"] == 2 and off > 0:
             notes.append(
                 "Both beam ends are taken as full at once. With one of them empty of all but its dead load, "
@@ -535,13 +477,14 @@ class PostPage(Page):
             The picture [-].
         """
         system, column, member = self.system, result.column, result.beam.member
-        base = min(column.width, column.depth)
         greatest = _GREATEST[values["size"]]
         key = tuple(values[name] for name in _OF_CURVES)
-        curves = tuple(
-            PostCurve(*curve, values["made"] == "solid" or curve[0] == str(column.plies))
-            for curve in self.curves((*key, result.combination.time_factor))
-        )
+        curves = ()
+        if not gates and (result.refused or result.carries is not None):
+            curves = tuple(
+                PostCurve(*curve, values["made"] == "solid" or curve[0] == str(column.plies))
+                for curve in self.curves((*key, result.most.combination.time_factor))
+            )
         view = PostView(
             title=titled(words.title(result, gates, system), values, gates) + words.blocks_asked(values, gates),
             plies=column.plies,
@@ -553,16 +496,16 @@ class PostPage(Page):
             beam_ply_width=member.ply_width,
             beam_depth=member.depth,
             ends=values["ends"],
-            plate_thickness=0.0 if result.plate is None else _PLATE,
+            plate_thickness=_PLATE if result.on_plate else 0.0,
             pad_side=values["pad"],
-            pad_thickness=footings.pad_thickness(side=values["pad"], base=base),
+            pad_thickness=result.least_pad.thickness if result.least_pad else _PAD_DRAWN,
             held=values["held"],
             bows=words.bows(result, values),
             eccentricity=values["eccentricity"],
             load_text=show(result.axial, "force", system),
-            pressure_text=show(result.soil_pressure.asked, "area load", system),
+            pressure_text=show(result.soil_pressure.asked, "area load", system) if result.soil_pressure else "",
             marks=() if gates else words.marks(result),
-            curves=() if gates else curves,
+            curves=curves,
             load=result.axial,
             carried_text=words.carried(result, gates, system),
             asked_text=f"asked {show(result.axial, 'force', system)}",
@@ -577,54 +520,6 @@ class PostPage(Page):
             else PreviousPost(ghost.column.width, ghost.column.height, ghost.axial),
         )
         return draw_post(view, frame)
-
-
-def _post_checks(column, demands):
-    """The checks of the post, and the sentences of the rules that do not cover it."""
-    try:
-        return columns.column_checks(column, demands), "", ""
-    except OutsideRule as refusal:
-        sentence = str(refusal)
-    straight = [columns.ColumnDemand(one.combination, one.axial) for one in demands]
-    try:
-        return columns.column_checks(column, straight), "", sentence
-    except OutsideRule as refusal:
-        slender = tuple(columns.slenderness_check(column, way=way) for way in columns.WAYS)
-        return slender, str(refusal), ""
-
-
-def _on_the_post(beam, column):
-    """The crushing of the beam on the post; where the beam is wider than the post is deep, on that part."""
-    check = max((one for one in beam.checks if one.kind == "bearing"), key=lambda one: one.share)
-    over = max(1.0, beam.member.width / column.depth)
-    return replace(check, asked=check.asked * over, share=check.share * over)
-
-
-def _one_side_loaded(result):
-    """Push on the post, and how far off its middle, when one of two beam ends brings its dead load only."""
-    pushes = [one.solution.reactions[-1].force for one in result.beam.demands]
-    full, empty = max(pushes), min(pushes)
-    return full + empty, (full - empty) * result.column.width / 4 / (full + empty)
-
-
-def _carries(column, heights, time_factor, held_width):
-    return columns.column_capacity(
-        column.material,
-        ply_width=column.ply_width,
-        depth=column.depth,
-        height=heights,
-        plies=column.plies,
-        time_factor=time_factor,
-        fastening=column.fastening,
-        held_width=held_width,
-        wet=column.wet,
-    ).load
-
-
-def _needed(result, thickness, soil, system):
-    """Side of a pad of this thickness whose load and own weight use the soil's bearing, 12 in or more."""
-    side = footings.pad_side(load=result.greatest, soil_pressure=soil.pressure, thickness=thickness)
-    return _side(max(side, 12 * inch), system)
 
 
 def _side(value, system):

@@ -14,18 +14,30 @@ BLOCKS = (
     ("joists or boards only", "joists"),
 )
 BLOCKS_WANTED = "through the floor, under every ply, down to what the post stands on; common practice"
-SOIL_NOT_KNOWN = (
-    "The soil is not known, or is fill: what it bears must be looked at on site (IRC R401.4). Only what "
-    "is asked of post, plate and soil is shown here."
-)
-HANGS_PAST = (
-    "The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat there. "
-    "A post ply under every beam ply, or a cap that an engineer chooses. Only what is asked is shown here."
-)
 NO_BLOCKS = (
     "The post ends on a floor's plate with no solid blocks below: the floor would be crushed, and joists are "
     "not made for that. An engineer says what goes under it. Only what is asked is shown here."
 )
+
+
+def soil_not_known(soil):
+    """Say that what the soil bears must be looked at.
+
+    Parameters
+    ----------
+    soil : any
+        A class of soil as a rulebook lists it, for its clause; None where it lists none [-].
+
+    Returns
+    -------
+    str
+        The gate [-].
+    """
+    clause = f" ({soil.clause.split(' (')[0]})" if soil else ""
+    return (
+        f"The soil is not known, or is fill: what it bears must be looked at on site{clause}. Only what is asked of post, "
+        "plate and soil is shown here."
+    )
 
 
 def blocks_asked(values, gates):
@@ -65,16 +77,10 @@ def bows(result, values):
     """
     if result.refused:
         return "width" if values["held"] != "all" else "depth"
-    by_name = {check.name: check.share for check in result.post}
-    along = by_name["bowing along the depth"]
-    across = next(
-        share
-        for name, share in by_name.items()
-        if name in ("bowing across the plies", "bowing across the width")
-    )
-    if values["held"] == "all" or along > across:
-        return "depth"
-    return "width"
+    bowing = [check for check in reversed(result.post) if check.kind == "bowing"]
+    if values["held"] == "all" or not bowing:
+        return "depth" if values["held"] == "all" else "width"
+    return "depth" if max(bowing, key=lambda one: one.share).name.endswith("depth") else "width"
 
 
 def marks(result):
@@ -164,8 +170,9 @@ def carried(result, gates, system):
         return "no verdict here"
     if result.refused:
         return f"{name}: too slender"
-    load = next(check for check in result.post if check.name == "compression").given * result.column.area
-    return f"{name}: 100 % at {show(load, 'force', system)}"
+    if result.carries is None:
+        return f"{name}: no rule for what it carries"
+    return f"{name}: 100 % at {show(result.carries, 'force', system)}"
 
 
 def title(result, gates, system):
@@ -185,7 +192,7 @@ def title(result, gates, system):
     str
         Text [-].
     """
-    unjudged = ("load off the middle",) if result.unbent else ()
+    unjudged = (*(("load off the middle",) if result.unbent else ()), *(name for name, *_ in result.not_judged))
     words = lambda first: _message(result, first, system)  # noqa: E731
     return verdict.headline(result.checks, gates, words, unjudged=unjudged)
 
@@ -195,6 +202,8 @@ def _message(result, check, system):
     column = result.column
     name, one = named(column), column.plies == 1
     height, load = show(column.height, "length", system), show(result.axial, "force", system)
+    if check is None:
+        return f"{load} come down on the post"
     used = verdict.used(check.share)
     if result.refused:
         word = {"size": "least size", "slenderness": "slenderness"}.get(check.kind, check.name)
@@ -204,10 +213,11 @@ def _message(result, check, system):
         (result.beam_seat, "The seat governs, not the post:"),
         (result.plate, "The plate governs, not the post:"),
         (result.soil_pressure, "The soil governs, not the post:"),
-        (result.least, "A post that stands free has a least size:"),
     ):
         if check is part:
             return f"{word} {used}"
+    if check.kind == "size":
+        return f"A post that stands free has a least size: {used}"
     if check in result.pad:
         return f"The pad's {check.name} governs: {used}"
     if check.kind == "slenderness":

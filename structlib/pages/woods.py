@@ -9,8 +9,8 @@ from structlib.ground.units import inch
 from structlib.house import plan
 from structlib.pages.controls import Pick
 from structlib.rules.check import least_verified
+from structlib.rules.members import NotCovered, ask
 from structlib.rules.us.bending import size_factor
-from structlib.rules.us.service import service_sentences
 
 #: Key of a wood that nobody has named: at each size the least of each value of the sawn woods listed.
 UNKNOWN = "unknown"
@@ -42,20 +42,24 @@ class Wood:
         """
         return lvl(self.grade) if self.kind == "lvl" else find_material(self.species, self.grade, nominal)
 
-    def words(self, choice):
-        """Return the words of a house for a beam of this wood.
+    def words(self, size, plies, **as_put_in):
+        """Return the words of a house for a beam or a post of this wood.
 
         Parameters
         ----------
-        choice : structlib.house.beam.BeamChoice
-            The beam, with its name, such as '3-2x10' [-].
+        size : str
+            Nominal size of a ply [-].
+        plies : int
+            Plies [-].
+        **as_put_in : any
+            ``wet``, ``incised`` and ``treatment``, as `in_use` reads them [-].
 
         Returns
         -------
         structlib.house.plan.Wood
-            Species, grade, size and plies [-].
+            Species, grade, size, plies, and the wood as it is put in [-].
         """
-        return plan.Wood(species=self.species, grade=self.grade, size=choice.name.split("-", 1)[1], plies=choice.plies)
+        return plan.Wood(species=self.species, grade=self.grade, size=size, plies=plies, **as_put_in)
 
     def sizes(self):
         """Return the stock sizes of this wood, shallow first.
@@ -156,7 +160,7 @@ def in_use(values):
     )
 
 
-def in_use_notes(values, material, where):
+def in_use_notes(values, material, where, rulebook):
     """Ask for the three facts where none is told and the place calls for them; else say what they do.
 
     Parameters
@@ -167,6 +171,8 @@ def in_use_notes(values, material, where):
         The wood as it is put in [-].
     where : str
         What is near soil or damp; empty where nothing is [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules, which say what the facts do [-].
 
     Returns
     -------
@@ -180,7 +186,10 @@ def in_use_notes(values, material, where):
             "three is counted until it is chosen here, and the first and the third lower what it can give.",
         )
         return asked if where else ()
-    return service_sentences(material, wet=facts["wet"])
+    try:
+        return ask(rulebook, "wood_in_use", material, facts["wet"])
+    except NotCovered as none:
+        return (f"{none}.",)
 
 
 @lru_cache(maxsize=None)

@@ -98,7 +98,8 @@ class Seat:
 
     ``below`` is 'plate' (wood loaded across its grain), 'post' (end grain), 'steel', 'masonry' or
     'hanger'. ``below_bearing`` is the crushing value of a wood plate, MPa, with its name; a plate without one is
-    not named, and a rulebook takes its weakest listed wood for it.
+    not named, and a rulebook takes its weakest listed wood for it. ``width`` is where what is below is narrower
+    than the beam [mm]; None where it is not.
     """
 
     length: float
@@ -106,6 +107,7 @@ class Seat:
     below_bearing: float | None = None
     below_name: str = ""
     below_verified: str = LEAST_KNOWN
+    width: float | None = None
 
 
 @dataclass(frozen=True)

@@ -1,29 +1,43 @@
 """Members other than beams as a rulebook is asked about them, and what is asked of each."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from structlib.ground.refusals import OutsideRule
 from structlib.rules.check import Combination
 
 
+#: The question of a post that may be refused while its others are answered.
+OFF_MIDDLE = "load off the middle"
+
+
 class NotCovered(OutsideRule):
     """A rulebook has no rule for this kind of member; what is asked of it stays."""
 
 
+class Partly(OutsideRule):
+    """A rule refuses one question, ``left_out``; ``checks`` are the answers to those that can still be asked."""
+
+    def __init__(self, sentence, checks, left_out):
+        super().__init__(sentence)
+        self.checks, self.left_out = checks, left_out
+
+
 @dataclass(frozen=True)
 class Push:
-    """What one combination presses on a member with [N]."""
+    """What one combination presses on a member with [N], and how far off its middle, along its depth [mm]."""
 
     combination: Combination
     axial: float
+    off_middle: float = 0.0
 
 
 @dataclass(frozen=True)
 class PostMember:
     """A post: its wood, one ply [mm], how many, its height [mm], and the distance between braces across its plies [mm].
 
-    ``held_width`` is None for the whole height, and 0 where it is held all along.
+    ``held_width`` is None for the whole height, and 0 where it is held all along. ``stands_free`` is True of a post
+    that stands in no wall; ``wet`` where the wood stays wet in use.
     """
 
     material: Any
@@ -33,6 +47,18 @@ class PostMember:
     plies: int = 1
     fastening: str = "nailed"
     held_width: float | None = None
+    stands_free: bool = False
+    wet: bool = False
+
+    @property
+    def width(self):
+        """Width of all plies together [mm]."""
+        return self.ply_width * self.plies
+
+    @property
+    def area(self):
+        """Area of the cross-section [mm2]."""
+        return self.width * self.depth
 
 
 @dataclass(frozen=True)
@@ -50,6 +76,15 @@ class PadMember:
     side: float
     base: float
     soil: str
+
+
+@dataclass(frozen=True)
+class LeastPad:
+    """The least side a pad may have for its load, and its least thickness at the side that it has [mm]."""
+
+    side: float
+    thickness: float
+    clause: str
 
 
 def found_by_kind(rules, name, member, demands):
@@ -88,3 +123,75 @@ def found_by_kind(rules, name, member, demands):
         kind = type(member).__name__.removesuffix("Member").lower()
         raise NotCovered(f"the rulebook of {name} has no rule for a {kind} here; what is asked of it stays")
     return rule(member, demands)
+
+
+def ask(rulebook, answer, *asked):
+    """Ask a rulebook for one of the answers that it may give beside its checks.
+
+    Parameters
+    ----------
+    rulebook : structlib.rules.check.Rulebook
+        The rulebook [-].
+    answer : str
+        'soils' (presumed bearing by class), 'capacity' (what a post carries, by height), 'least_pad', 'held_top'
+        (what keeps the top of a post in its place), 'conditions' (what its strength stands on), 'wood_in_use' (what wet
+        service and treatment do) [-].
+    *asked : any
+        What the answer is about, as the rulebook's method takes it [any].
+
+    Returns
+    -------
+    any
+        The answer [any].
+
+    Raises
+    ------
+    NotCovered
+        When the rulebook gives no such answer.
+
+    Examples
+    --------
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> ask(RULEBOOK, "soils")[0].name
+    'clay or silt'
+    """
+    rule = getattr(rulebook, answer, None)
+    if rule is None:
+        what = answer.replace("_", " ")
+        raise NotCovered(f"the rulebook of {rulebook.name} has no rule for the {what} here; what is asked stays")
+    return rule(*asked)
+
+
+def fewest_plies(rulebook, post, push, most=5):
+    """Return the fewest plies of a post that carry a push in its middle.
+
+    Parameters
+    ----------
+    rulebook : structlib.rules.check.Rulebook
+        The rulebook, asked for its 'capacity' [-].
+    post : PostMember
+        The post; its own plies do not count [-].
+    push : Push
+        The push [N].
+    most : int
+        Plies to try [-].
+
+    Returns
+    -------
+    int or None
+        Plies; None where not even the most carry it [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import ft, inch, kip
+    >>> from structlib.rules.us.book import RULEBOOK
+    >>> post = PostMember(find_material("Douglas Fir-Larch", "No.2"), 1.5 * inch, 5.5 * inch, 8 * ft)
+    >>> fewest_plies(RULEBOOK, post, Push(RULEBOOK.combinations({"live"})[1], 9 * kip))
+    3
+    """
+    factor = push.combination.time_factor
+    for plies in range(1, most + 1):
+        if ask(rulebook, "capacity", replace(post, plies=plies), (post.height,), factor)[0] >= push.axial:
+            return plies
+    return None

@@ -5,12 +5,13 @@ import numpy
 from structlib.ground.refusals import OutsideRule, check_choice
 from structlib.rules.check import VARIABLE_TYPES, Check, Combination, Factor, least_verified
 from structlib.rules.us import bearing, bending, deflection, factors, service, shear
+from structlib.rules.us.contract import Members
 from structlib.rules.us.deflection import sag_divisors
 from structlib.rules.us.inputs import check_words
 from structlib.rules.us.stability import beam_stability_factor
 
 
-class UnitedStates:
+class UnitedStates(Members):
     """NDS 2018 allowable stress, IRC 2021 limits, ASCE 7-16 combinations."""
 
     name = "United States"
@@ -101,32 +102,6 @@ class UnitedStates:
             checks.extend(_seat_checks(member, demands, end))
         checks.extend(deflection.sag_checks(member, demands, use))
         return tuple(checks)
-
-    def checks(self, member, demands):
-        """Return every check of one member of any kind, found by its kind.
-
-        Parameters
-        ----------
-        member : object
-            A `BeamMember`, or a member of `structlib.rules.members` [-].
-        demands : tuple
-            What each combination asks of it [-].
-
-        Returns
-        -------
-        tuple of structlib.rules.check.Check
-            The checks; `NotCovered` is raised where there is no rule [-].
-
-        Examples
-        --------
-        >>> UnitedStates().checks("a chimney", ())
-        Traceback (most recent call last):
-        ...
-        structlib.rules.members.NotCovered: the rulebook of United States has no rule for a str here; what is asked of it stays
-        """
-        from structlib.rules.us import contract
-
-        return contract.checks(self, member, demands)
 
     def leaves_out_load_near_seat(self, *, below, loaded_on):
         """Tell whether load within a depth of a seat may be left out of the shear there.
@@ -462,7 +437,8 @@ def _seat_checks(member, demands, end):
     position = 0.0 if end == "left" else demand.span
     wet = bending.wet_factor(member.material, value="bearing", wet=member.wet)
     known = bending.wet_verified(member.material, value="bearing", wet=member.wet)
-    stress = bearing.bearing_stress(reaction=reaction, width=member.width, bearing_length=seat.length)
+    width = member.width if seat.width is None else min(member.width, seat.width)
+    stress = bearing.bearing_stress(reaction=reaction, width=width, bearing_length=seat.length)
     shared = dict(
         kind="bearing",
         asked=stress,
@@ -474,7 +450,7 @@ def _seat_checks(member, demands, end):
     )
     numbers = (
         ("R", reaction, "force"),
-        ("b", member.width, "section length"),
+        ("b", width, "section length"),
         ("seat", seat.length, "section length"),
         ("f", stress, "stress"),
     )
