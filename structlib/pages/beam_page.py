@@ -16,8 +16,9 @@ from structlib.pages.comes_down import comes_down, comes_down_pick, titled, with
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, in_use_notes, pieces
+from structlib.pictures.drawings.opening_view import KINDS
 from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
-from structlib.rules.check import Seat, governing
+from structlib.rules.check import Seat
 from structlib.rules.us.book import RULEBOOK
 
 CAUTION = (
@@ -370,7 +371,8 @@ class BeamPage(Page):
         demand = _greatest(result)
         points = demand.solution.points(48)
         sag = _sag(result)
-        load, hangs = _hangs(result, sag.name)
+        load, hangs = _hangs(result, sag.name if sag else "")
+        sags = sag.asked if sag else max(map(abs, hangs.deflection))
         peak = demand.solution.extremes
         greatest_shear = max(abs(peak.shear.value), 1e-9)
         view = OpeningView(
@@ -407,11 +409,10 @@ class BeamPage(Page):
             sag_x=tuple(hangs.x),
             sag_y=tuple(hangs.deflection),
             exaggeration=40.0,
-            sag_text=f"true sag under {load} {show(sag.asked, 'small length', system)} = "
-            f"{_span_over(job.span, sag.asked)}",
-            sag_limit=sag.given,
-            sag_limit_text=f"limit {_span_over(job.span, sag.given)}, {load}",
-            previous=None if ghost is None else _ghost(ghost, sag.name),
+            sag_text=f"true sag under {load} {show(sags, 'small length', system)} = {_span_over(job.span, sags)}",
+            sag_limit=sag.given if sag else 0.0,
+            sag_limit_text=f"limit {_span_over(job.span, sag.given)}, {load}" if sag else "",
+            previous=None if ghost is None else _ghost(ghost, sag.name if sag else ""),
             marks=() if gates else _marks(result),
             shear_x=tuple(points.x),
             shear_y=tuple(points.shear),
@@ -443,8 +444,8 @@ def _greatest(result):
 
 
 def _sag(result):
-    """The sag check that governs among those that decide: the one to draw, with its own limit."""
-    return governing(check for check in result.checks if check.kind == "sag")
+    """The sag check that governs among those that decide: the one to draw, with its own limit; None without one."""
+    return verdict.worst(check for check in result.checks if check.kind == "sag")
 
 
 def _hangs(result, name):
@@ -481,7 +482,7 @@ def _marks(result):
     for check in result.checks:
         kind = {"seat": "bearing"}.get(check.kind, check.kind)
         # the small allowance keeps a mark on its side when both ends use the same up to rounding
-        if check.decides and (kind not in worst or check.share > worst[kind].share * (1 + 1e-9)):
+        if check.decides and kind in KINDS and (kind not in worst or check.share > worst[kind].share * (1 + 1e-9)):
             worst[kind] = check
     return tuple(
         Mark(kind, check.position, check.share, check.sentence, check is result.governs)
@@ -500,7 +501,7 @@ _ASKS = {
 
 def _title(result, gates):
     def words(first):
-        word = _ASKS[first.kind]
+        word = _ASKS.get(first.kind, first.kind.capitalize())
         if first.share > 1.0:
             return f"{word} asks {first.share:.2f} times what this beam can give"
         return f"{word} governs: {verdict.used(first.share)}"

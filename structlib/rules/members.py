@@ -16,7 +16,17 @@ class NotCovered(OutsideRule):
 
 
 class Partly(OutsideRule):
-    """A rule refuses one question, ``left_out``; ``checks`` are the answers to those that can still be asked."""
+    """A rule refuses one question of a member; the others are answered.
+
+    Parameters
+    ----------
+    sentence : str
+        Why [-].
+    checks : tuple of structlib.rules.check.Check
+        Answers to what can still be asked [-].
+    left_out : str
+        Name of the question refused [-].
+    """
 
     def __init__(self, sentence, checks, left_out):
         super().__init__(sentence)

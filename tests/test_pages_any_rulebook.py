@@ -1,0 +1,73 @@
+"""Pages under an invented rulebook: demands stay, what has no rule is told, and nothing of another book comes in."""
+
+import random
+import re
+
+import pytest
+from dummy_rulebook import DUMMY, RESISTANCE, SOIL_GIVES
+from test_every_page import _drawn
+
+from structlib.ground.units import ft, inch
+from structlib.pages.beam_page import BeamPage
+from structlib.pages.path_page import PathPage
+from structlib.pages.post_page import PostPage
+from structlib.pages.show import start_values
+from structlib.rules.us.book import RULEBOOK
+
+OF_ANOTHER_BOOK = re.compile(r"\b(NDS|IRC|ASCE|AISC|IBC)\b|United States")
+PAGES = (BeamPage, PathPage, PostPage)
+
+
+def _anywhere(page, dice):
+    values = {**_drawn(page, dice), "above": dice.choice(("none", "none", "chimney"))}
+    values["span"] = round(values["span"] / (3 * inch)) * 3 * inch  # as the slider steps
+    return values
+
+
+@pytest.mark.parametrize("kind", PAGES, ids=lambda kind: kind.__name__)
+def test_a_page_computes_under_another_rulebook_and_names_no_other(kind):
+    page, dice = kind(rulebook=DUMMY), random.Random(kind.__name__)
+    judged = 0
+    for values in (start_values(page, above="none"), *(_anywhere(page, dice) for _ in range(25))):
+        shown = page.compute(values, start_values(page))
+        texts = (shown.scene.title, shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row))
+        # where a wood comes from is a fact of that wood; plies side by side still ask one book (house/plies.py)
+        told = [text for text in texts if not re.match("(Design values|Values) of |Doubtful: |Plies joined ", text)]
+        assert not [text for text in told if OF_ANOTHER_BOOK.search(text)]
+        judged += any("%" in cell for row in shown.rows for cell in row[1:])
+    assert judged > 3
+
+
+def test_the_post_s_demands_stay_and_each_kind_without_a_rule_is_told_in_a_sentence():
+    page = PostPage(rulebook=DUMMY)
+    values = start_values(page, plate="spf", blocks="blocks", above="none", live=0.0, snow=0.0, height=8 * ft)
+    found, shown = page.result(tuple(values.items())), page.compute(values)
+    rows = {row[0]: row for row in shown.rows}
+    assert rows["plate under the post"][1] == rows["load on the post"][1] and rows["plate under the post"][3] == "not judged"
+    for kind in ("plate", "capacity", "least pad", "held top"):
+        assert len([note for note in shown.notes if note.startswith("Not judged: ") and "no rule for" in note
+                    and f" {kind} here" in note]) == 1
+    assert shown.scene.title.endswith("not judged: plate under the post")
+    assert {"squash", "soil under the pad"} <= set(rows) and "fewest plies for this load" not in rows
+    # by hand: both beam ends with their own weight, and the post's own; 1.25 of it under the strength combination
+    beam, post = found.beam.member, found.column
+    dead = (values["dead"] + beam.weight_per_length) * values["span"] + post.material.weight_density * post.area * 8 * ft
+    squash, sink = found.post[0], found.soil_pressure
+    assert squash.share == pytest.approx(1.25 * dead / (RESISTANCE * post.material.compression * post.area), rel=1e-12)
+    assert sink.share == pytest.approx(dead / values["pad"] ** 2 / SOIL_GIVES, rel=1e-12)
+
+
+@pytest.mark.parametrize("rulebook", [RULEBOOK, DUMMY], ids=lambda one: one.name)
+def test_one_post_has_one_load_on_the_path_page_and_on_the_post_page(rulebook):
+    path, page, dice = PathPage(rulebook=rulebook), PostPage(rulebook=rulebook), random.Random(11)
+    post = path.house.posts[0]
+    same = dict(post_wood="hem-fir", size=post.wood.size[2:], made="nailed", height=post.height, post_plies=post.wood.plies)
+    for _ in range(12):
+        beam = {name: dice.choice((4, 5, 6.25, 9)) * ft if name == "span" else dice.choice((1, 2, 3, 5))
+                for name in ("span", "plies")}
+        there = path.numbers(start_values(path, **beam, wood="fir"))["post"]
+        here = page.path(start_values(page, **beam, **same)).element("pad").total().sum_for_equilibrium_only()
+        assert here == pytest.approx(there, rel=1e-12)
+        if rulebook is RULEBOOK:  # dead and live without factors are all that comes down here
+            values = start_values(page, **beam, **same)
+            assert page.result(tuple(values.items())).greatest.axial == pytest.approx(there, rel=1e-12)
