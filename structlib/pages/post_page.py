@@ -23,7 +23,7 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import IN_USE, in_use, in_use_notes, pieces, wood
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
-from structlib.rules.members import OFF_MIDDLE, PadMember, Push, ask, fewest_plies
+from structlib.rules.members import OFF_MIDDLE, PadMember, Push, ask, carried_by_plies
 from structlib.rules.us.book import RULEBOOK
 
 _BEAM_WOOD = "fir"
@@ -83,6 +83,7 @@ class PostResult:
     unbent: str
     not_judged: tuple
     carries: object
+    fewest: object
     least_pad: object
     held_top: object
     silent: tuple
@@ -123,7 +124,7 @@ class PostPage(Page):
         self.rulebook, self.system = rulebook, system
         path = follow(self.house)
         self.total = path.line_on(*(path.first_bay() if self.house.beams else (path.opening().name, path.opening().middle)))
-        self.soils = {one.name: one for one in self._ask([], "soils") or ()}
+        self.soils = {one.name: one for one in self._told([], ask, rulebook, "soils") or ()}
         self.result = lru_cache(maxsize=64)(self._result)
         self.curves = lru_cache(maxsize=32)(self._curves)
 
@@ -202,10 +203,11 @@ class PostPage(Page):
                  post=self.post(values), pad_side=values["pad"], soil=soil, count=values["ends"])
         )  # fmt: skip
 
-    def _ask(self, silent, *asked):
-        """An answer that the rulebook may give beside its checks; None where it has none, and why."""
+    @staticmethod
+    def _told(silent, answer, *asked):
+        """An answer that a rulebook may give beside its checks; None where it has none, and why."""
         try:
-            return ask(self.rulebook, *asked)
+            return answer(*asked)
         except OutsideRule as refusal:
             silent.append(str(refusal))
             return None
@@ -223,6 +225,7 @@ class PostPage(Page):
         pads = [check for answer in pad.answers for check in answer.checks]
         seats = [one for one in above.checks if one.kind == "bearing"]
         worst, silent = verdict.worst(above.checks), []
+        carries, fewest = self._told(silent, carried_by_plies, self.rulebook, column, most) or (None, None)
         return PostResult(
             beam=above, column=column, most=most, greatest=greatest,
             above=worst and replace(worst, name=f"beam above, {worst.name}"),
@@ -242,16 +245,12 @@ class PostPage(Page):
                                       ("pad", pad.answers))
                 for answer in answers if answer.refused
             ),
-            carries=None if slender else self._carries(silent, column, most),
-            least_pad=self._ask(silent, "least_pad", pad.answers[0].member, greatest) if pad.answers else None,
-            held_top=self._ask(silent, "held_top", greatest),
+            carries=carries, fewest=fewest,
+            least_pad=self._told(silent, ask, self.rulebook, "least_pad", pad.answers[0].member, greatest) if pad.answers else None,
+            held_top=self._told(silent, ask, self.rulebook, "held_top", greatest),
             silent=tuple(silent),
             gates=tuple(gate for gate in beam.gates),
         )  # fmt: skip
-
-    def _carries(self, silent, column, push):
-        found = self._ask(silent, "capacity", column, (column.height,), push.combination.time_factor)
-        return None if found is None else float(found[0])
 
     def _curves(self, key):
         """What one to five plies, or the solid post, carry: name, heights of the picture, loads."""
@@ -360,8 +359,8 @@ class PostPage(Page):
             rows.append(("solid blocks below that plate", load, "", "", words.BLOCKS_WANTED))
         rows += [self._row(check, result, gates) for check in (result.soil_pressure, *result.pad) if check]
         rows += self._pad_rows(values, result, gates)
-        if values["made"] != "solid" and not gates and (result.refused or result.carries is not None):
-            rows += self._fewest(result)
+        if values["made"] != "solid" and not gates and result.carries is not None:
+            rows.append(self._fewest(result))
         if result.held_top:
             held = result.held_top
             told = f"common practice; {held.clause}"
@@ -407,12 +406,8 @@ class PostPage(Page):
         return f"Pad side asked on other soils: {', '.join(told)}."
 
     def _fewest(self, result):
-        try:
-            count = fewest_plies(self.rulebook, result.column, result.most)
-        except OutsideRule:
-            return []
-        fewest = "more than 5" if count is None else str(count)
-        return [("fewest plies for this load", fewest, str(result.column.plies), "", "in the middle; compression alone")]
+        fewest = "more than 5" if result.fewest is None else str(result.fewest)
+        return ("fewest plies for this load", fewest, str(result.column.plies), "", "in the middle; compression alone")
 
     def notes(self, values, result):
         """Return what must be said below the numbers.
@@ -436,7 +431,7 @@ class PostPage(Page):
             notes.append(f"Not judged: {result.refused}.")
         if result.unbent:
             notes.append(f"Load off the middle not judged: {result.unbent}.")
-        notes += self._ask([], "conditions", column) or ()
+        notes += self._told([], ask, self.rulebook, "conditions", column) or ()
         if values["made"] == "solid":
             notes.append("A solid post has no plies; the slider of the post plies does nothing now.")
         if result.least_pad and not self.gates(values, result):
@@ -480,7 +475,7 @@ class PostPage(Page):
         greatest = _GREATEST[values["size"]]
         key = tuple(values[name] for name in _OF_CURVES)
         curves = ()
-        if not gates and (result.refused or result.carries is not None):
+        if not gates and result.carries is not None:
             curves = tuple(
                 PostCurve(*curve, values["made"] == "solid" or curve[0] == str(column.plies))
                 for curve in self.curves((*key, result.most.combination.time_factor))

@@ -3,10 +3,14 @@
 from dataclasses import dataclass, replace
 from typing import Any
 
+import numpy
+
 from structlib.ground.refusals import OutsideRule
+from structlib.ground.units import inch
 from structlib.rules.check import Combination
 
 
+_THICKEST_PLY = 2 * inch  # what is thicker is a solid post, not a ply
 #: The question of a post that may be refused while its others are answered.
 OFF_MIDDLE = "load off the middle"
 
@@ -172,15 +176,15 @@ def ask(rulebook, answer, *asked):
     return rule(*asked)
 
 
-def fewest_plies(rulebook, post, push, most=5):
-    """Return the fewest plies of a post that carry a push in its middle.
+def carried_by_plies(rulebook, post, push, most=5):
+    """Return what a post carries in its middle, and the fewest plies that carry a push.
 
     Parameters
     ----------
     rulebook : structlib.rules.check.Rulebook
         The rulebook, asked for its 'capacity' [-].
     post : PostMember
-        The post; its own plies do not count [-].
+        The post; one of a single thick ply is tried as it is [-].
     push : Push
         The push [N].
     most : int
@@ -188,8 +192,8 @@ def fewest_plies(rulebook, post, push, most=5):
 
     Returns
     -------
-    int or None
-        Plies; None where not even the most carry it [-].
+    tuple of (float, int or None)
+        Load of the post as it is, and plies; None where not even the most carry the push [N, -].
 
     Examples
     --------
@@ -197,11 +201,10 @@ def fewest_plies(rulebook, post, push, most=5):
     >>> from structlib.ground.units import ft, inch, kip
     >>> from structlib.rules.us.book import RULEBOOK
     >>> post = PostMember(find_material("Douglas Fir-Larch", "No.2"), 1.5 * inch, 5.5 * inch, 8 * ft)
-    >>> fewest_plies(RULEBOOK, post, Push(RULEBOOK.combinations({"live"})[1], 9 * kip))
+    >>> carried_by_plies(RULEBOOK, post, Push(RULEBOOK.combinations({"live"})[1], 9 * kip))[1]
     3
     """
-    factor = push.combination.time_factor
-    for plies in range(1, most + 1):
-        if ask(rulebook, "capacity", replace(post, plies=plies), (post.height,), factor)[0] >= push.axial:
-            return plies
-    return None
+    counts = numpy.arange(1, most + 1) if post.ply_width <= _THICKEST_PLY else numpy.array([1])
+    loads = ask(rulebook, "capacity", replace(post, plies=counts), (post.height,), push.combination.time_factor)
+    enough = counts[loads >= push.axial]
+    return float(loads[post.plies - 1]), int(enough[0]) if len(enough) else None

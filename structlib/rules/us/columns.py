@@ -5,6 +5,7 @@ steel_columns; their names are found here too.
 """
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice
 from structlib.ground.sections import rectangle_area, rectangle_section_modulus
@@ -119,7 +120,7 @@ def column_checks(column, demands):
     check_column(column)
     demands = _checked_demands(demands)
     by_time = {
-        one.combination.time_factor: capacity_of(column, time_factor=one.combination.time_factor)
+        one.combination.time_factor: _capacity_once(column, one.combination.time_factor)
         for one in demands
     }
 
@@ -144,6 +145,11 @@ def column_checks(column, demands):
             )
         )
     return tuple(checks)
+
+
+@lru_cache(maxsize=256)
+def _capacity_once(column, time_factor):
+    return capacity_of(column, time_factor=time_factor)
 
 
 def _checked_demands(demands):

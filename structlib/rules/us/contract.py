@@ -75,7 +75,7 @@ class Members:
         Parameters
         ----------
         post : structlib.rules.members.PostMember
-            The post; its own height does not count [-].
+            The post; its own height does not count, and its plies may be an array, one load each [-].
         heights : iterable of float
             Heights to ask for [mm].
         time_factor : float
