@@ -220,8 +220,7 @@ def check_job(job):
     )
     for name, seat in (("left seat", job.left), ("right seat", job.right)):
         _check_seat(name, seat)
-    if job.seat_width is not None:
-        check_one_number("width of the seats", job.seat_width, low=0.5 * inch, high=48 * inch, shown=_inches, hint="for example 4.5 in")
+    _check_seat_width("the seats", job.seat_width)
     check_one_number(
         "distance between braces",
         job.unbraced_length,
@@ -250,6 +249,7 @@ def _check_seat(name, seat):
         name, seat.length, low=0.5 * inch, high=24 * inch, shown=_inches, hint="for example 3 in"
     )
     check_choice(f"what the {name} rests on", seat.below, SEATS)
+    _check_seat_width(f"what is below the {name}", seat.width)
     if seat.below_bearing is not None:
         check_one_number(
             f"bearing value below the {name}",
@@ -260,6 +260,11 @@ def _check_seat(name, seat):
             shown=lambda mpa: f"{mpa / psi:g} psi",
             hint="for example 425 psi",
         )
+
+
+def _check_seat_width(name, width):
+    if width is not None:
+        check_one_number(f"width of {name}", width, low=0.5 * inch, high=48 * inch, shown=_inches, hint="for example 5.5 in")
 
 
 def _check_load(typed):

@@ -443,7 +443,7 @@ def _joists(path, element, rulebook):
 def _pushes(element, rulebook, off_middle=0.0):
     total = element.total()
     present = {kind for kind, amount in total.items() if amount}
-    return tuple(Push(one, sum(one.factor(kind) * amount for kind, amount in total.items()), off_middle)
+    return tuple(Push(one, float(sum(one.factor(kind) * amount for kind, amount in total.items())), off_middle)
                  for one in rulebook.combinations(present))
 
 

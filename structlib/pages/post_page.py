@@ -249,7 +249,7 @@ class PostPage(Page):
             least_pad=self._told(silent, ask, self.rulebook, "least_pad", pad.answers[0].member, greatest) if pad.answers else None,
             held_top=self._told(silent, ask, self.rulebook, "held_top", greatest),
             silent=tuple(silent),
-            gates=tuple(gate for gate in beam.gates),
+            gates=tuple(dict.fromkeys((*beam.gates, *post.gates, *pad.gates))),
         )  # fmt: skip
 
     def _curves(self, key):
