@@ -1,27 +1,18 @@
 """What a rulebook says of every element on the load's way: members, demands, checks; and the gates that withdraw them."""
 
-from dataclasses import dataclass, replace
-from itertools import product
+from dataclasses import dataclass
 
 from structlib.ground.loads import LOAD_TYPES
-from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
-from structlib.ground.showing import show
-from structlib.ground.units import inch
-from structlib.house.beam import BeamJob, TypedLoad, demands_on
+from structlib.house.asked import ASKED
 from structlib.house.influence import influence
-from structlib.house.pieces import area_load, piece_of
-from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
+from structlib.house.plan import Level, Opening
 from structlib.house.shares import along
-from structlib.house.steps import seats_of
-from structlib.mechanics.beams import LineLoad, PointLoad
-from structlib.rules.check import BeamMember, BeamUse, Seat, governing, least_verified
-from structlib.rules.members import PadMember, Partly, PlateMember, PostMember, Push
+from structlib.rules.check import governing, least_verified
+from structlib.rules.members import Partly, Push
 
 _SAME = 1e-3  # mm
 _NOTHING = 1e-3  # N or N/mm: less is rounding
-#: Joists on top of a beam hold its edge; where they do not, the page that asks says so.
-_JOISTS_HOLD = 16 * inch
 
 
 @dataclass(frozen=True)
@@ -98,11 +89,11 @@ def judge(path, rulebook):
     >>> from structlib.house.path import follow
     >>> from structlib.rules.us.book import RULEBOOK
     >>> judge(follow(demo_house()), RULEBOOK)["south post"].governs.name
-    'compression'
+    'least size of a free-standing column'
     """
     found = {}
     for element in path.elements:
-        rule = _KINDS.get(type(element.part))
+        rule = ASKED.get(type(element.part))
         if rule is not None:
             found[element.name] = judge_element(path, element.name, rulebook)
     return found
@@ -135,7 +126,7 @@ def judge_element(path, name, rulebook):
     """
     element = path.element(name)
     try:
-        asked, gates, notes = _KINDS[type(element.part)](path, element, rulebook)
+        asked, gates, notes = ASKED[type(element.part)](path, element, rulebook)
     except BadInput as error:
         asked, gates, notes = [], [], [f"{element.name} cannot be judged: {error}"]
     lifts, answers = _lifts(path, element, rulebook), []
@@ -158,14 +149,6 @@ def _answer(rulebook, member, demands, name):
         return Answer(member, demands, (), str(none))
     except BadInput as error:  # one part that no rule can read leaves the others their verdicts
         return Answer(member, demands, (), f"{name} cannot be judged: {error}")
-
-
-def _put_in(wood, rulebook):
-    """The piece that is meant, with the values that the wood has as it is put in."""
-    piece = piece_of(wood)
-    if not wood.incised and wood.treatment == "none":
-        return piece
-    return replace(piece, material=rulebook.in_service(piece.material, incised=wood.incised, treatment=wood.treatment))
 
 
 def _presses(demand):
@@ -213,330 +196,3 @@ def _least(path, element, share):
                 if kind == "dead" or amount * given < 0:
                     least[number] += amount * given
     return least
-
-
-# ---- beams and joists: one member a span ----
-
-
-def _beam(path, element, rulebook):
-    part, house = element.part, path.house
-    axis = house.part(part.wall) if isinstance(part, Opening) else part
-    wood = part.beam if isinstance(part, Opening) else part.wood
-    gates, notes = [], []
-    under = [one for one in house.parts() if one.name in [share.to for share in element.gives]]
-    for below in (*under, *([axis] if isinstance(part, Opening) else [])):
-        if isinstance(below, Wall) and below.made_of == "masonry":
-            gates.append(
-                f"{element.name} sits on masonry: whether {below.name} can take the push is for an engineer."
-            )
-    if wood is None:
-        return (
-            [],
-            gates,
-            [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"],
-        )
-    piece = piece_of(wood)
-    width = piece.ply_width * piece.plies
-    room = axis.thickness if isinstance(axis, Wall) else width
-    if width > room + _SAME:
-        gates.append(f"{element.name} is {show(width, 'section length')} wide and hangs past what it sits on "
-                     f"({show(room, 'section length')}): how the outer plies come down is for an engineer.")
-    for below in under:
-        if isinstance(below, Post) and below.wood is not None and width > piece_of(below.wood).depth + _SAME:
-            gates.append("The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat "
-                         f"there ({element.name} on {below.name}). A post ply under every beam ply, or a cap that an "
-                         "engineer chooses. Only what is asked is shown here.")
-    if piece.depth > part.greatest_depth + _SAME:
-        notes.append(
-            f"there is room for a beam {show(part.greatest_depth, 'section length')} deep at {element.name}, and "
-            f"this one is {show(piece.depth, 'section length')} deep"
-        )
-    if width > part.greatest_width + _SAME:
-        notes.append(
-            f"there is room for a beam {show(part.greatest_width, 'section length')} wide at {element.name}, and "
-            f"this one is {show(width, 'section length')} wide"
-        )
-    above = part.position == "dropped" and isinstance(part, Opening)
-    if above and part.height + piece.depth + part.wall_above > axis.height + _SAME:
-        tall = show(part.height + piece.depth + part.wall_above, "length")
-        notes.append(
-            f"{element.name}, its beam and the wall above are {tall} high, and {axis.name} is "
-            f"{show(axis.height, 'length')} high: it does not fit"
-        )
-    ends = seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
-    if (
-        any(len(span) > 2 for span in element.spans)
-        or ends[0] < element.spans[0][0] - _SAME
-        or ends[1] > element.spans[-1][-1] + _SAME
-    ):
-        return (
-            [],
-            gates,
-            [
-                f"{element.name} goes on past its posts or in one piece over them; the checks here are for "
-                "single spans, and what is asked of it stays"
-            ],
-        )
-    seats = (
-        (part.left_seat, part.right_seat) if isinstance(part, Opening) else [part.seat] * len(element.gives)
-    )
-    for share, seat in zip(element.gives, seats):
-        room = _room_on(path.element(share.to).part, part)
-        if seat > room + _SAME:
-            notes.append(f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
-                         f"{show(room, 'section length')}: it is judged with that")
-    try:
-        piece = _put_in(wood, rulebook)
-    except OutsideRule as error:
-        return [], gates, [*notes, str(error)]
-    asked = []
-    for number, (left, right) in enumerate(element.spans):
-        seats = _seats(path, element, axis, number)
-        if right - left <= (seats[0].length + seats[1].length) / 2:
-            notes.append(
-                f"the seats of {element.name} leave no clear span between {show(left, 'length')} and "
-                f"{show(right, 'length')} along it"
-            )
-            continue
-        ends = [(left, 0.5 if number else 1.0), (right, 1.0 if number == len(element.spans) - 1 else 0.5)]
-        asked.append(_span_of(element, axis, ends, seats, piece, rulebook, wood.wet))
-    return asked, gates, notes
-
-
-def _seats(path, element, axis, number):
-    """The seats of one span: on the studs of an opening, or half of a post beside another span.
-
-    A seat is never longer than the post or the wall that it is on.
-    """
-    part, last = element.part, len(element.spans) - 1
-    on = [path.element(share.to).part for share in element.gives[number : number + 2]]
-    room = [_room_on(below, part) for below in on]
-    if isinstance(part, Opening):
-        return tuple(
-            _seat(min(length, most), part.posts is not None, axis.plate)
-            for length, most in zip((part.left_seat, part.right_seat), room)
-        )
-    shared = (0 < number, number < last)
-    return tuple(Seat(min(part.seat, most) / (2 if half else 1), "post", width=_width_on(below))
-                 for half, most, below in zip(shared, room, on))
-
-
-def _width_on(below):
-    """How wide a seat a post gives a beam: its depth lies across it; None where it is no post of known wood."""
-    return piece_of(below.wood).depth if isinstance(below, Post) and below.wood is not None else None
-
-
-def _room_on(below, part):
-    """The longest seat that there is on a post or a wall; studs under an opening stand side by side along it."""
-    if isinstance(below, Wall):
-        return below.thickness
-    if not isinstance(below, Post) or below.wood is None:
-        return float("inf")
-    piece = piece_of(below.wood)
-    along_it = piece.ply_width * piece.plies
-    return along_it if isinstance(part, Opening) else max(along_it, piece.depth)
-
-
-def _seat(length, on_studs, plate):
-    if on_studs or plate is None:
-        return Seat(length, "post")
-    wood = find_material(plate.species, plate.grade)
-    return Seat(length, "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
-
-
-def _span_of(element, axis, ends, seats, piece, rulebook, wet):
-    """One simple span as a member and what each combination asks of it."""
-    loads = tuple(
-        one for share in element.received for one in _on_span(along(axis, share), share.amount, ends)
-    )
-    (left, _), (right, _) = ends
-    job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _JOISTS_HOLD,
-                  "side" if element.part.position == "flush" else "top")
-    member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, *seats, unbraced_length=_JOISTS_HOLD,
-                        loaded_on=job.loaded_on, wet=wet, use=BeamUse())
-    return member, demands_on(job, member, rulebook)
-
-
-def _on_span(stretch, amounts, ends):
-    """A share as typed loads on one span, placed from its left end; what lies outside the span is left out.
-
-    ``ends`` are both supports and how much of what stands right over each presses this span's seat.
-    """
-    start, end = stretch
-    (left, _), (right, _) = ends
-    for kind, amount in zip(LOAD_TYPES, amounts):
-        if not amount:
-            continue
-        if end - start <= _SAME:
-            over = next((part for at, part in ends if abs(start - at) <= _SAME), 1.0)
-            if left - _SAME <= start <= right + _SAME:
-                yield TypedLoad(kind, PointLoad(min(max(start, left), right) - left, float(amount) * over))
-        elif min(end, right) - max(start, left) > _SAME:
-            yield TypedLoad(kind, LineLoad(max(start, left) - left, min(end, right) - left, float(amount)))
-
-
-def _joists(path, element, rulebook):
-    level = element.part
-    if level.joist is None:
-        return (
-            [],
-            [],
-            [f"the joists of {level.name} are not written; what they bring down stands without their weight"],
-        )
-    if level.kind == "roof":
-        return [], [], [f"{level.name} is judged on the page of the roof, with its thrust"]
-    if any(len(span) > 2 for span in element.spans) or level.left_overhang or level.right_overhang:
-        return (
-            [],
-            [],
-            [f"the joists of {level.name} go on past a support; the checks here are for single spans"],
-        )
-    piece = piece_of(
-        Wood(
-            species=level.joist.species,
-            grade=level.joist.grade,
-            size=level.joist.size,
-            plies=level.joist.plies,
-        )
-    )
-    asked, seat = [], Seat(1.5 * inch, "post")
-    weight = piece.material.weight_density * piece.ply_width * piece.depth * piece.plies
-    lines = [amount * level.joist.spacing for amount in area_load(level, level.slope)]
-    lines[0] -= weight  # the solver adds the joist's own
-    middles = [(one.y + one.y_end) / 2 for one in element.gives]
-    stands = dict.fromkeys(tuple(one for one in element.received if one.y < y < one.y_end) for y in middles)
-    for (left, right), on in product(dict.fromkeys(element.spans), stands):
-        loads = [
-            TypedLoad(kind, LineLoad(0.0, right - left, amount))
-            for kind, amount in zip(LOAD_TYPES, lines)
-            if amount > 0
-        ]
-        for one in on:  # a wall or something long across the joists is a point load on each
-            amounts = [amount * level.joist.spacing for amount in one.amount]
-            loads += _on_span(
-                (one.x, one.x),
-                amounts,
-                [
-                    (left, 0.5 if left > element.spans[0][0] else 1.0),
-                    (right, 0.5 if right < element.spans[-1][-1] else 1.0),
-                ],
-            )
-        loads = tuple(loads)
-        job = BeamJob(right - left - seat.length, seat, seat, loads, 0.0)
-        member = BeamMember(
-            piece.material,
-            piece.ply_width,
-            piece.depth,
-            piece.plies,
-            seat,
-            seat,
-            repetitive=True,
-            use=BeamUse("floor" if level.kind == "floor" else "ceiling"),
-        )
-        asked.append((member, demands_on(job, member, rulebook)))
-    return asked, [], []
-
-
-# ---- posts and pads: everything above presses along one line ----
-
-
-def _pushes(element, rulebook, off_middle=0.0):
-    total = element.total()
-    present = {kind for kind, amount in total.items() if amount}
-    return tuple(Push(one, float(sum(one.factor(kind) * amount for kind, amount in total.items())), off_middle)
-                 for one in rulebook.combinations(present))
-
-
-def post_member(post, rulebook, free=True):
-    """Return a post of a house as a rulebook is asked about it.
-
-    Parameters
-    ----------
-    post : structlib.house.plan.Post
-        The post; its wood is chosen [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules, which say what its wood can give as it is put in [-].
-    free : bool
-        Whether it stands in no wall [-].
-
-    Returns
-    -------
-    structlib.rules.members.PostMember
-        The member [-].
-
-    Examples
-    --------
-    >>> from structlib.house.file import demo_house
-    >>> from structlib.rules.us.book import RULEBOOK
-    >>> post_member(demo_house().posts[0], RULEBOOK).width / inch
-    4.5
-    """
-    piece = _put_in(post.wood, rulebook)
-    return PostMember(piece.material, piece.ply_width, piece.depth, post.height, piece.plies, post.fastening,
-                      post.held_width, free and post.held_width is None, post.wood.wet)
-
-
-def _post(path, element, rulebook):
-    post, gates = element.part, []
-    if post.on == "soil":
-        gates.append(
-            f"{post.name} comes down on the footing of a wall, or on soil: what spreads it there must be looked "
-            "at on site, and is for an engineer."
-        )
-    if post.wood is None:
-        return [], gates, [f"the wood of {post.name} is not chosen; what is asked of it stays, without its own weight"]
-    below = next((one for one in path.house.parts() if one.name == post.on), None)
-    if isinstance(below, Wall) and below.made_of == "masonry":
-        gates.append(f"{post.name} stands on masonry: whether {below.name} can take the push is for an engineer.")
-    try:
-        # the studs under an opening are no posts of the house: they stand in its wall
-        member = post_member(post, rulebook, free=post in path.house.posts)
-    except OutsideRule as error:
-        return [], gates, [str(error)]
-    pushes = _pushes(element, rulebook, post.off_middle)
-    asked = [(member, pushes)]
-    pressed = below.wood if isinstance(below, Beam) else below.beam if isinstance(below, Opening) else None
-    if pressed is not None:
-        asked.append((PlateMember(member, piece_of(pressed).material), pushes))
-    if post.plate is not None:
-        asked.append((PlateMember(member, find_material(post.plate.species, post.plate.grade)), pushes))
-    return asked, gates, []
-
-
-def _pad(path, element, rulebook):
-    pad, notes = element.part, []
-    if not pad.soil:
-        return (
-            [],
-            [
-                f"The soil under {pad.name} is not known, or is fill: what it bears must be looked at on site. Only "
-                "what is asked of it is shown."
-            ],
-            notes,
-        )
-    for share in element.received:
-        off = max(abs(share.x - pad.x), abs(share.y - pad.y))
-        if off > 1.0:
-            gate = (
-                f"{share.source} stands {show(off, 'section length')} off the middle of {pad.name}: the soil is pressed "
-                "unevenly, and that is for an engineer."
-            )
-            return [], [gate], notes
-    above = [path.element(share.source).part for share in element.received]
-    if not above or any(getattr(one, "wood", None) is None for one in above):
-        return (
-            [],
-            [],
-            [
-                f"what stands on {pad.name} is not a post of known size, so how far the pad reaches past it cannot be "
-                "told; what is asked of it stays"
-            ],
-        )
-    pieces = [piece_of(one.wood) for one in above]
-    base = min(min(one.ply_width * one.plies, one.depth) for one in pieces)
-    if base > pad.side:
-        return [], [], [f"{pad.name} is narrower than what stands on it; make it wider"]
-    return [(PadMember(pad.side, base, pad.soil), _pushes(element, rulebook))], [], notes
-
-
-_KINDS = {Level: _joists, Opening: _beam, Beam: _beam, Post: _post, Pad: _pad}

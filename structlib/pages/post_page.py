@@ -10,9 +10,10 @@ from structlib.ground.loads import LoadsByType
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
+from structlib.house.asked import post_member
 from structlib.house.bays import bays, one_bay_empty
 from structlib.house.file import demo_house
-from structlib.house.judging import Answer, judge_element, post_member
+from structlib.house.judging import Answer, judge_element
 from structlib.house.path import follow
 from structlib.house.plan import Plate, Post
 from structlib.pages import post_words as words
