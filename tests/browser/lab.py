@@ -135,6 +135,12 @@ def running_voila(folder, notebook):
         yield f"http://127.0.0.1:{port}"
 
 
+#: Cells run, or wait to run, or a bench is there already.
+_TAKEN_UP = """() => document.querySelector('.sl-bench svg')
+    || document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'busy'
+    || [...document.querySelectorAll('.jp-InputPrompt')].some(node => node.textContent.includes('*'))"""
+
+
 def open_and_run(page, address, notebook, timeout=120_000):
     """Open one notebook, run all of its cells, wait for the bench, and return when the kernel is idle."""
     page.goto(f"{address}/lab/tree/{notebook}?reset", wait_until="domcontentloaded", timeout=timeout)
@@ -143,16 +149,17 @@ def open_and_run(page, address, notebook, timeout=120_000):
         "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'",
         timeout=timeout,
     )
-    # what is asked while the page is still joining the kernel is dropped: ask again until the bench is there
-    for attempt in range(6):
+    # what is asked while the page is still joining the kernel is dropped: it is asked again, but only while nothing
+    # runs, or a slow machine would run all cells twice and put new benches in the place of those under test
+    for _ in range(12):
         page.wait_for_timeout(1000)
         page.evaluate("() => { window.jupyterapp.commands.execute('notebook:run-all-cells'); }")
         try:
-            page.wait_for_selector(".sl-bench svg", timeout=timeout / 6, state="attached")
+            page.wait_for_function(_TAKEN_UP, timeout=5000)
             break
         except PlaywrightTimeout:
-            if attempt == 5:
-                raise
+            continue
+    page.wait_for_selector(".sl-bench svg", timeout=timeout, state="attached")
     page.wait_for_function(
         "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'",
         timeout=timeout,
