@@ -2,6 +2,7 @@
 
 import inspect
 import math
+import re
 from dataclasses import replace
 from decimal import Decimal
 
@@ -155,3 +156,9 @@ def test_the_wall_page_starts_with_the_joists_of_the_house(size, depth):
     values = start_values(page)
     assert values["depth"] == pytest.approx(depth * inch)
     assert page.changed(values).part("upper floor").joist.size == size
+
+
+@every_page
+def test_the_name_of_a_control_is_one_word(kind):
+    """The page of a reader carries it as the name of a class, where a space would cut it in two."""
+    assert all(re.fullmatch(r"[a-z_]+", control.name) for control in kind().controls({}))

@@ -39,7 +39,7 @@ _BELOW = (
     ("masonry", "masonry"),
     ("not looked yet", UNKNOWN),
 )
-_LOADS = LOAD_TYPES
+_LOADS = {kind: kind.replace(" ", "_") for kind in LOAD_TYPES}  # names of the controls
 # a push from which on the arrow grows no longer
 _FULL_ARROW = 12000 * lb
 
@@ -74,7 +74,7 @@ class SeatPage(Page):
             Pick("wood", "Wood", woods, "fir"),
             Box("dead", "Dead load", default=self.total["dead"], **load),
             Box("live", "Live load", default=self.total["live"], **load),
-            Box("roof live", "Roof live load", default=self.total["roof live"], **load),
+            Box("roof_live", "Roof live load", default=self.total["roof live"], **load),
             Box("snow", "Snow load", default=self.total["snow"], **load),
             Slide("seat", "Seat length", "section length", 0.5 * inch, 12 * inch, 0.25 * inch, 3 * inch),
             Pick("below", "Sits on", _BELOW, "spf"),
@@ -95,9 +95,9 @@ class SeatPage(Page):
         )
         plies = int(values["plies"])
         loads = tuple(
-            TypedLoad(kind, LineLoad(0.0, span, values[kind]))
-            for kind in _LOADS
-            if values[kind]
+            TypedLoad(kind, LineLoad(0.0, span, values[name]))
+            for kind, name in _LOADS.items()
+            if values[name]
         )
         result = check_beam(
             BeamJob(values["span"], seat, seat, loads, stops=_stops(values)),
@@ -134,7 +134,7 @@ class SeatPage(Page):
         now = self.numbers(tuple(values.items()))
         ghost = self.numbers(tuple(before.items())) if before else None
         gates = now["result"].gates
-        withdrawn = gates or without_load(values, _LOADS)
+        withdrawn = gates or without_load(values, _LOADS.values())
         return Shown(
             self.scene(values, now, ghost, withdrawn, frame),
             ("what", "asked", "can give", "share", "loads and rule"),
