@@ -11,8 +11,6 @@ from contextlib import contextmanager
 from pathlib import Path
 from urllib.parse import urlsplit
 
-from playwright.sync_api import TimeoutError as PlaywrightTimeout
-
 NOTEBOOKS = Path(__file__).resolve().parents[2] / "notebooks"
 CHROMIUM_FLAGS = [
     "--no-sandbox",
@@ -135,10 +133,9 @@ def running_voila(folder, notebook):
         yield f"http://127.0.0.1:{port}"
 
 
-#: Cells run, or wait to run, or a bench is there already.
-_TAKEN_UP = """() => document.querySelector('.sl-bench svg')
-    || document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'busy'
-    || [...document.querySelectorAll('.jp-InputPrompt')].some(node => node.textContent.includes('*'))"""
+#: 'bench' where a bench is drawn, else what the kernel is at.
+_STATE = """() => document.querySelector('.sl-bench svg') ? 'bench'
+    : document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status"""
 
 
 def open_and_run(page, address, notebook, timeout=120_000):
@@ -149,17 +146,19 @@ def open_and_run(page, address, notebook, timeout=120_000):
         "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'",
         timeout=timeout,
     )
-    # what is asked while the page is still joining the kernel is dropped: it is asked again, but only while nothing
-    # runs, or a slow machine would run all cells twice and put new benches in the place of those under test
-    for _ in range(12):
+    # what is asked while the page is still joining the kernel is dropped: it is asked again, but only when the kernel
+    # has rested for a while, or a slow machine would run all cells twice and put new benches in place of those tested
+    rested = 3
+    for _ in range(timeout // 1000):
+        if rested >= 3:
+            page.evaluate("() => { window.jupyterapp.commands.execute('notebook:run-all-cells'); }")
+            rested = 0
         page.wait_for_timeout(1000)
-        page.evaluate("() => { window.jupyterapp.commands.execute('notebook:run-all-cells'); }")
-        try:
-            page.wait_for_function(_TAKEN_UP, timeout=5000)
+        state = page.evaluate(_STATE)
+        if state == "bench":
             break
-        except PlaywrightTimeout:
-            continue
-    page.wait_for_selector(".sl-bench svg", timeout=timeout, state="attached")
+        rested = rested + 1 if state == "idle" else 0
+    page.wait_for_selector(".sl-bench svg", timeout=5000, state="attached")
     page.wait_for_function(
         "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'",
         timeout=timeout,
