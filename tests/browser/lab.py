@@ -138,6 +138,17 @@ _STATE = """() => document.querySelector('.sl-bench svg') ? 'bench'
     : document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status"""
 
 
+#: The notebook in front has joined its kernel.
+_JOINED = """async () => {
+    const context = window.jupyterapp?.shell?.currentWidget?.sessionContext;
+    if (!context) return false;
+    await context.ready;
+    if (!context.session?.kernel) return false;
+    await context.session.kernel.info;
+    return context.session.kernel.connectionStatus === 'connected';
+}"""
+
+
 def open_and_run(page, address, notebook, timeout=120_000):
     """Open one notebook, run all of its cells, wait for the bench, and return when the kernel is idle."""
     page.goto(f"{address}/lab/tree/{notebook}?reset", wait_until="domcontentloaded", timeout=timeout)
@@ -146,6 +157,8 @@ def open_and_run(page, address, notebook, timeout=120_000):
         "() => document.querySelector('.jp-Notebook-ExecutionIndicator')?.dataset.status === 'idle'",
         timeout=timeout,
     )
+    # without a kernel the lab would ask which one is meant, and its question would lie over the page
+    page.wait_for_function(_JOINED, timeout=timeout)
     # what is asked while the page is still joining the kernel is dropped: it is asked again, but only when the kernel
     # has rested for a while, or a slow machine would run all cells twice and put new benches in place of those tested
     rested = 3
