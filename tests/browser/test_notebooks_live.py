@@ -181,7 +181,9 @@ def test_typed_value_is_read_and_a_bad_one_is_answered(notebook):
     notebook.wait_for_function(
         "() => /12 what/.test(document.querySelector('.sl-bench .sl-status').innerText)"
     )
-    assert box(notebook, "span") == "10 ft 3 in"
+    notebook.wait_for_function(  # the box is put back in a message of its own
+        "() => document.querySelector('.sl-bench .sl-box-span input').value === '10 ft 3 in'", timeout=10_000
+    )
 
 
 def test_last_value_is_drawn_after_a_burst(notebook):
