@@ -52,7 +52,7 @@ def _level(level, parts, received):
         for amount, left, right in _surfaces(level, places):
             own.append(Share(level.name, level.name, tuple(amount), left, start, right, end))
             on_joist.append((amount, left, right))
-        for x, force in zip(places, _forces(places, level.joists, on_joist, level.name)):
+        for x, force in zip(places, _forces(places, level.joists, on_joist)):
             gives.append(Share(level.name, holders[x], tuple(map(float, force)), x, start, x, end))
     return Element(level, "level", received, tuple(own), tuple(gives), _spans(places, level.joists))
 
@@ -277,7 +277,7 @@ def _spanning(part, kind, axis, places, names, joints, wood, ends, received):
                 f"{share.source} comes down beyond the end of {part.name}, at {text_of(last)} along it"
             )
         loads.append((share.amount, first, last))
-    forces = _forces(places, joints, loads, part.name)
+    forces = _forces(places, joints, loads)
     gives = tuple(
         on_axis(axis, part.name, name, tuple(force), at, at) for name, at, force in zip(names, places, forces)
     )
@@ -368,7 +368,7 @@ STEPS = {Level: _level, Wall: _wall, Opening: _opening, Beam: _beam, Post: _post
 # ---- statics along one axis ----
 
 
-def _forces(places, joints, loads, who):
+def _forces(places, joints, loads):
     """What each support gets, by type: an array for each, from loads as (amount, start, end) along the axis."""
     total = [numpy.zeros(4) for _ in places]
     for amount, start, end in loads:
