@@ -347,7 +347,7 @@ def bare_numpy(rack, span, line):
 def sizing():
     from structlib.house.beam import check_beam
     from structlib.house.sizing import build_rack, size_beams
-    from structlib.rules.us.book import RULEBOOK
+    from structlib.rules.choice import RULEBOOK
 
     heading("sizing: share and governing check of every candidate, three types of load "
             "(bare: three formulas; one by one: full records of 40, scaled up)")
@@ -449,7 +449,7 @@ def imports():
 
 def memory():
     from structlib.house.sizing import size_beams
-    from structlib.rules.us.book import RULEBOOK
+    from structlib.rules.choice import RULEBOOK
 
     heading("greatest memory taken by one call, beyond its inputs")
     case, beams, (_, rack), job = mixed(10), _many(COUNTS[-1]), _rack(COUNTS[-1]), _job()

@@ -12,7 +12,7 @@ from structlib.ground.units import ft, inch, kip, ksi, lb, psi
 from structlib.mechanics import columns as mechanics
 from structlib.rules.check import Combination, governing
 from structlib.rules.us import columns, steel_columns
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.column_stability import (
     bent_column_share,
     column_stability_factor,

@@ -11,7 +11,7 @@ from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, ksi, lb
 from structlib.mechanics import columns as mechanics
 from structlib.rules.us import column_stability, columns, one_number, steel_columns
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.columns import Column, ColumnDemand
 
 WOOD = find_material("Hem-Fir", "No.2")

@@ -22,7 +22,7 @@ from structlib.mechanics import composite
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import Seat, governing
 from structlib.rules.us import flitch as rules
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.flitch import Flitch, flitch_bolts, plate_check, plate_pieces
 from structlib.rules.us.steel_beams import brace_lengths, steel_moment, steel_shear
 from structlib.rules.us.steel_columns import steel_post

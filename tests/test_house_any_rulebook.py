@@ -10,7 +10,7 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.sizing import build_rack, limit_widths, size_beams
 from structlib.mechanics.beams import LineLoad
 from structlib.rules.check import Seat
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 WOOD = find_material("Hem-Fir", "No.2")
 SPAN = 12 * ft

@@ -26,7 +26,7 @@ from structlib.ground.sizes import dressed_size
 from structlib.house.sizing import build_rack, cost_of, give_way, limit_widths, size_beams
 from structlib.mechanics.beams import Couple, LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 WOOD = find_material("Hem-Fir", "No.2")
 SEAT = Seat(3 * inch)

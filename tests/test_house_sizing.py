@@ -11,7 +11,7 @@ from structlib.house.sizing import build_rack, cost_of, give_way, limit_widths, 
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
 from structlib.rules.us.bearing import PLATE_NOT_NAMED
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 SPAN = 12 * ft
 SEAT = Seat(3 * inch, "plate", 425 * psi, "plate", "seen")

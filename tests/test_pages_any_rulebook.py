@@ -12,7 +12,7 @@ from structlib.pages.beam_page import BeamPage
 from structlib.pages.path_page import PathPage
 from structlib.pages.post_page import PostPage
 from structlib.pages.show import start_values
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 OF_ANOTHER_BOOK = re.compile(r"\b(NDS|IRC|ASCE|AISC|IBC)\b|United States")
 PAGES = (BeamPage, PathPage, PostPage)

@@ -23,7 +23,7 @@ from structlib.house.plan import (
     Wood,
     with_changes,
 )
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 
 def small_house(**changes):

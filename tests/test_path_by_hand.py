@@ -16,7 +16,7 @@ from structlib.house.pieces import piece_of
 from structlib.house.plan import Beam, House, Joists, Layer, Level, Load, Opening, Pad, Post, Wall, Wood
 from structlib.house.takedown import take_down
 from structlib.rules.us import columns, footings
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 LONG = 20
 FIR = Wood(species="Douglas Fir-Larch", grade="No.2", size="2x12", plies=3)

@@ -12,7 +12,7 @@ from structlib.pages.show import start_values
 from structlib.pictures.drawings import parts
 from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
 from structlib.rules.us import columns, footings
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 PAGE = PostPage()
 SWEEP = [

@@ -18,7 +18,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, psi
 from structlib.rules.us import column_stability, columns, factors, stability, steel_columns
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.column_strength import column_capacity, fewest_plies, held_length, longest_height
 from structlib.rules.us.inputs import at_most
 

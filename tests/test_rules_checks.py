@@ -23,7 +23,7 @@ from structlib.rules.check import (
     least_verified,
 )
 from structlib.rules.us.bearing import PLATE_NOT_NAMED
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.steel_sections import steel_shape
 
 WOOD = find_material("Hem-Fir", "No.2")

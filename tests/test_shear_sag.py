@@ -15,7 +15,7 @@ from structlib.pages.past_post_page import PastPostPage
 from structlib.pages.shared_plies_page import UnlikePliesPage
 from structlib.pages.show import start_values
 from structlib.rules.check import Seat
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 EI, GA = 9.0e11, 2.4e6
 

@@ -16,7 +16,7 @@ from structlib.pages.post_page import PostPage
 from structlib.pages.show import start_values
 from structlib.rules.check import Seat
 from structlib.rules.us.bending import bending_value
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.columns import Column, column_capacity, crushing_value
 from structlib.rules.us.service import in_service, service_sentences
 

@@ -195,7 +195,7 @@ def check_flitch(job, beam, rulebook, *, limit="0.60 Fy", plate_bears=False, bol
     >>> from structlib.ground.units import plf
     >>> from structlib.house.beam import BeamJob
     >>> from structlib.rules.check import Seat
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (
     ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 400 * plf)),))
     >>> beam = Flitch(wood=find_material("Douglas Fir-Larch", "No.2"), ply_width=1.5 * inch,
@@ -259,7 +259,7 @@ def lay_out_flitch(job, beam, rulebook, *, bolt_diameter=BOLTS[0], plate_bears=F
     >>> from structlib.ground.units import plf
     >>> from structlib.house.beam import BeamJob
     >>> from structlib.rules.check import Seat
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (
     ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 400 * plf)),))
     >>> beam = Flitch(wood=find_material("Douglas Fir-Larch", "No.2"), ply_width=1.5 * inch,
@@ -302,7 +302,7 @@ def check_steel(job, section, rulebook):
     >>> from structlib.ground.units import plf
     >>> from structlib.house.beam import BeamJob
     >>> from structlib.rules.check import Seat, governing
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> from structlib.rules.us.steel_sections import steel_shape
     >>> job = BeamJob(12 * ft, Seat(3 * inch, "post"), Seat(3 * inch, "post"), (
     ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 800 * plf)),))
@@ -373,7 +373,7 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
     >>> from structlib.ground.units import plf
     >>> from structlib.house.beam import BeamJob
     >>> from structlib.rules.check import Seat
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> from structlib.rules.us.steel_sections import steel_shape
     >>> job = BeamJob(12 * ft, Seat(3 * inch, "post"), Seat(3 * inch, "post"), (
     ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 400 * plf)),))

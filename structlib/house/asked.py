@@ -283,7 +283,7 @@ def post_member(post, rulebook, free=True):
     Examples
     --------
     >>> from structlib.house.file import demo_house
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> post_member(demo_house().posts[0], RULEBOOK).width / inch
     4.5
     """

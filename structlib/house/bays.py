@@ -81,7 +81,7 @@ def one_bay_empty(beam, width):
     >>> from structlib.house.judging import judge_element
     >>> from structlib.house.path import follow
     >>> from structlib.house.plan import Wood
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> fir = Wood(species="Douglas Fir-Larch", grade="No.2", size="2x12", plies=4)
     >>> post = Post(name="post", on="pad", x=0.0, y=0.0, height=7 * ft, wood=fir)
     >>> house = bays(LoadsByType({"dead": 200 * plf}), span=7 * ft, wood=fir, post=post, pad_side=36 * inch, soil="")

@@ -374,7 +374,7 @@ def factored_loads(job, combination, *, own_weight, keep):
     Examples
     --------
     >>> from structlib.ground.units import plf
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
     ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
     >>> both = RULEBOOK.combinations(["live"])[-1]
@@ -425,7 +425,7 @@ def check_beam(job, choice, rulebook):
     --------
     >>> from structlib.ground.lumber import find_material
     >>> from structlib.ground.units import plf
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
     ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
     >>> result = check_beam(job, BeamChoice(find_material("Hem-Fir", "No.2"), 1.5*inch, 9.25*inch, 2), RULEBOOK)
@@ -476,7 +476,7 @@ def as_put_in(job, material, rulebook):
     Examples
     --------
     >>> from structlib.ground.lumber import find_material
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), incised=True)
     >>> as_put_in(job, find_material("Hem-Fir", "No.2"), RULEBOOK).name
     'Hem-Fir No.2, incised'
@@ -507,7 +507,7 @@ def demands_on(job, member, rulebook):
     --------
     >>> from structlib.ground.lumber import find_material
     >>> from structlib.ground.units import plf
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
     ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
     >>> wood = find_material("Hem-Fir", "No.2")

@@ -87,7 +87,7 @@ def judge(path, rulebook):
     --------
     >>> from structlib.house.file import demo_house
     >>> from structlib.house.path import follow
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> judge(follow(demo_house()), RULEBOOK)["south post"].governs.name
     'least size of a free-standing column'
     """
@@ -120,7 +120,7 @@ def judge_element(path, name, rulebook):
     --------
     >>> from structlib.house.file import demo_house
     >>> from structlib.house.path import follow
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> judge_element(follow(demo_house()), "kitchen opening", RULEBOOK).refused[0][:30]
     'the wood of kitchen opening is'
     """

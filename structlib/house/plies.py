@@ -56,7 +56,7 @@ def ply_layout(job, choice, rulebook):
     >>> from structlib.ground.units import ft, plf
     >>> from structlib.house.beam import BeamChoice, BeamJob, TypedLoad
     >>> from structlib.rules.check import Seat
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
     ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 600 * plf)),), loaded_on="side",
     ...     ply_joint=PLY_JOINTS["10d"])

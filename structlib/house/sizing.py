@@ -333,7 +333,7 @@ def size_beams(job, rack, rulebook, strengths=None):
     >>> from structlib.ground.units import plf
     >>> from structlib.house.beam import BeamJob, TypedLoad
     >>> from structlib.rules.check import Seat
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 3))
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
     ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
@@ -407,7 +407,7 @@ def limit_widths(job_at, rack, rulebook):
     >>> from structlib.ground.units import psf
     >>> from structlib.house.beam import BeamJob, TypedLoad
     >>> from structlib.rules.check import Seat
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 3))
     >>> def job_at(width):
     ...     return BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
@@ -634,7 +634,7 @@ def rack_demand(job, rack, combination, rulebook):
     >>> from structlib.ground.units import plf
     >>> from structlib.house.beam import BeamJob, TypedLoad
     >>> from structlib.rules.check import Seat
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 3))
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
     ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))

@@ -19,7 +19,7 @@ from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, in_use_notes, 
 from structlib.pictures.drawings.opening_view import KINDS
 from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
 from structlib.rules.check import Seat
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 CAUTION = (
     "This page teaches and prepares. A licensed engineer, the local code and the permit decide what is built."

@@ -17,7 +17,7 @@ from structlib.pages.comes_down import comes_down
 from structlib.pages.door import hold
 from structlib.pages.show import Table, start_values
 from structlib.rules.check import Seat
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 SAWN = ("hem-fir", "spf", "fir", "southern pine")
 LVL = ("lvl 1.9", "lvl 2.0")

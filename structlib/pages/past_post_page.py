@@ -23,7 +23,7 @@ from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.past_post import PastPostView, PostBelow, draw_past_post
 from structlib.rules.check import least_verified
 from structlib.rules.us import bearing, bending, deflection, factors
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.uplift import CLAUSE, dead_that_counts, hold_down_demand
 
 _KINDS = (

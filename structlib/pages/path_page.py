@@ -20,7 +20,7 @@ from structlib.pages.woods import WOODS, pieces, wood
 from structlib.pictures.drawings import LoadPathView, Station, draw_load_path
 from structlib.rules.check import Seat
 from structlib.rules.members import ask
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 _SEAT = 5.5 * inch
 

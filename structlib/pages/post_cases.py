@@ -15,7 +15,7 @@ from structlib.pages.door import hold
 from structlib.pages.show import Table
 from structlib.rules.check import Seat, governing
 from structlib.rules.us import columns, footings, header_tables, steel_columns
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.fastening import beam_end_restraint, connection_demand, post_top_restraint
 from structlib.rules.us.seats import jack_studs
 

@@ -25,7 +25,7 @@ from structlib.pages.door import hold
 from structlib.pages.woods import IN_USE, in_use, in_use_notes, pieces, wood
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
 from structlib.rules.members import OFF_MIDDLE, PadMember, Push, ask, carried_by_plies
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 _BEAM_WOOD = "fir"
 _TALLEST = 12 * ft

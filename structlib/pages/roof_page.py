@@ -23,7 +23,7 @@ from structlib.pages.woods import WOODS, pieces
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
 from structlib.rules.check import BeamUse, Check, Seat, least_verified
 from structlib.rules.us import combined, deflection, roof_ties
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 RAFTERS, RIDGE = "rafters", "ridge"
 _SETS = (("the rafters", RAFTERS), ("the ridge beam (or board)", RIDGE))

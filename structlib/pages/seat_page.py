@@ -20,7 +20,7 @@ from structlib.pages.woods import UNKNOWN, WOODS, pieces
 from structlib.pictures.drawings.seat import STUD, Face, PreviousSeat, SeatView, draw_seat
 from structlib.rules.check import Seat
 from structlib.rules.us import bearing, seats
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 _WOODS = ("hem-fir", "spf", "fir", "southern pine", "lvl 2.0")
 _PLATES = {

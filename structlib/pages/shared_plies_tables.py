@@ -35,7 +35,7 @@ from structlib.pages.woods import pieces
 from structlib.pictures.template import drilling_template
 from structlib.pictures.template_pages import drilling_pages
 from structlib.rules.check import Seat, governing, least_verified
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.dowels import nail
 from structlib.rules.us.fastening import fasteners_per_foot, load_to_pass, nothing_passes, ply_fastening
 from structlib.rules.us.flitch import Flitch, plate_pieces, splice_note, wood_alone_share

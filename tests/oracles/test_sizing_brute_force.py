@@ -17,7 +17,7 @@ from structlib.house.beam import BeamJob, TypedLoad, check_beam
 from structlib.house.sizing import build_rack, size_beams
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 # ---- the rules, typed again ----
 

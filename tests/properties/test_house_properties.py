@@ -22,7 +22,7 @@ from structlib.house.plan import House, Level, with_changes
 from structlib.house.sizing import build_rack, give_way, limit_widths, size_beams
 from structlib.mechanics.beams import LineLoad
 from structlib.rules.check import BeamUse, Seat
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 WORDS = ("a", "Grüne Gasse", 'quotes " and \\', "two\nlines", "# no comment", "\x7f", "\u2028", "12 ft")
 

@@ -14,7 +14,7 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
 from structlib.rules.us import bearing, bending, stability
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 ONE_PLY = {  # wood, thickness of a ply, its depths in inches
     "fir": (find_material("Douglas Fir-Larch", "No.2"), 1.5, (5.5, 7.25, 9.25, 11.25, 13.25)),

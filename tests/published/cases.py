@@ -292,7 +292,7 @@ def _(PD, PLr, L, b, d, Fb, Fv, E, CD, CF):
     from structlib.ground.lumber import find_material
     from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
     from structlib.rules.check import BeamUse, Seat
-    from structlib.rules.us.book import RULEBOOK
+    from structlib.rules.choice import RULEBOOK
 
     wood = find_material("Douglas Fir-Larch", "No.1")
     middle, seat = L * inch / 2, Seat(0.5 * inch, "hanger")

@@ -11,7 +11,7 @@ from structlib.ground.units import ft, inch, lb
 from structlib.house.beam import BeamJob
 from structlib.house.sizing import build_rack, size_beams
 from structlib.rules.check import Seat
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.factors import least_seat
 
 FACTS = {row["fact"]: row for row in read_table(Path(__file__).parent / "common_practice.csv")}

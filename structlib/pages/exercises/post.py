@@ -7,7 +7,7 @@ from structlib.mechanics.beams import Beam, PointLoad, Support, solve
 from structlib.mechanics.columns import euler_load, slenderness
 from structlib.pages.post_cases import post
 from structlib.rules.us import columns, footings
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 from .question import Mistake, Question, asks
 from .wording import any_unit, board, carried, say, say_length, say_size, times, whole

@@ -7,7 +7,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb
 from structlib.pages.post_cases import post
 from structlib.rules.us import columns, footings
-from structlib.rules.us.book import RULEBOOK
+from structlib.rules.choice import RULEBOOK
 
 from .card import card
 

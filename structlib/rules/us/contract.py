@@ -1,24 +1,24 @@
 """Which rule answers for which kind of member: the one place where the rooms of this rulebook are put together."""
 
-from dataclasses import replace
-
-import numpy
-
-from structlib.ground.refusals import OutsideRule
 from structlib.rules.check import BeamMember, BeamUse
-from structlib.rules.members import (
-    OFF_MIDDLE,
-    LeastPad,
-    PadMember,
-    Partly,
-    PlateMember,
-    PostMember,
-    found_by_kind,
-)
-from structlib.rules.us import columns, factors, fastening, footings, service
+from structlib.rules.members import NotCovered, PadMember, found_by_kind
+from structlib.rules.us import (
+    bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch, footings,
+    header_tables, layers, nailing_patterns, notches, old_joists, roof_ties, seats, snow, steel_beams, steel_columns,
+    steel_sections, uplift,
+)  # fmt: skip
+from structlib.rules.us.kinds import posts
+
+_RULES = {**posts.RULES}
+_ROOMS = {
+    one.__name__.rpartition(".")[2]: one
+    for one in (bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch,
+                footings, header_tables, layers, nailing_patterns, notches, old_joists, roof_ties, seats, snow, steel_beams,
+                steel_columns, steel_sections, uplift)
+}  # fmt: skip
 
 
-class Members:
+class Members(posts.Posts):
     """What this rulebook says of members of every kind, and the answers that it gives beside its checks."""
 
     def checks(self, member, demands):
@@ -48,194 +48,29 @@ class Members:
         >>> RULEBOOK.checks("a chimney", ())
         Traceback (most recent call last):
         ...
-        structlib.rules.members.NotCovered: the rulebook of United States has no rule for a str here; what is asked of it stays
+        structlib.rules.members.asking.NotCovered: the rulebook of United States has no rule for a str here; what is asked of it stays
         """
         rules = {BeamMember: lambda beam, asked: self.beam_checks(beam, asked, beam.use or BeamUse()), **_RULES}
         return found_by_kind(rules, self.name, member, demands)
 
-    def soils(self):
-        """List the classes of soil with their presumed bearing, softest first (IRC Table R401.4.1).
-
-        Returns
-        -------
-        tuple of structlib.rules.us.footings.Soil
-            The classes [MPa].
-
-        Examples
-        --------
-        >>> from structlib.ground.units import psf
-        >>> [round(one.pressure / psf) for one in Members().soils()][:2]
-        [1500, 2000]
-        """
-        return tuple(footings.find_soil(name) for name in footings.soil_names())
-
-    def capacity(self, post, heights, time_factor):
-        """Return what a post carries in its middle, by height; zero where it is too slender (NDS 2018 3.7, 15.3).
+    def room(self, name):
+        """Return one room of this rulebook: the rules of one topic, in a file of the same name in every rulebook.
 
         Parameters
         ----------
-        post : structlib.rules.members.PostMember
-            The post; its own height does not count, and its plies may be an array, one load each [-].
-        heights : iterable of float
-            Heights to ask for [mm].
-        time_factor : float
-            Load duration factor of the combination [-].
+        name : str
+            The file's name, such as 'footings' [-].
 
         Returns
         -------
-        numpy.ndarray
-            Loads [N].
+        module
+            The room; `NotCovered` is raised where this rulebook has none of that name [-].
 
         Examples
         --------
-        >>> from structlib.ground.lumber import find_material
-        >>> from structlib.ground.units import ft, inch, lb
-        >>> post = PostMember(find_material("Douglas Fir-Larch", "No.2"), 1.5 * inch, 5.5 * inch, 8 * ft, plies=3)
-        >>> [round(load / lb) for load in Members().capacity(post, (8 * ft,), 1.0)]
-        [12384]
+        >>> Members().room("footings").pad_side.__name__
+        'pad_side'
         """
-        return columns.column_capacity(
-            post.material, ply_width=post.ply_width, depth=post.depth, height=numpy.asarray(heights), plies=post.plies,
-            time_factor=time_factor, fastening=post.fastening, held_width=post.held_width, wet=post.wet,
-        ).load  # fmt: skip
-
-    def least_pad(self, pad, push):
-        """Return the least side of a plain pad for a push, and its least thickness (IRC R401.4.1, R403.1.1).
-
-        Parameters
-        ----------
-        pad : structlib.rules.members.PadMember
-            The pad [-].
-        push : structlib.rules.members.Push
-            What presses on it [N].
-
-        Returns
-        -------
-        structlib.rules.members.LeastPad
-            Side at which soil and own weight are used up, and thickness at the side that it has [mm].
-
-        Examples
-        --------
-        >>> from structlib.ground.units import inch, kip
-        >>> from structlib.rules.members import Push
-        >>> pad = PadMember(side=32 * inch, base=4 * inch, soil="clay or silt")
-        >>> found = Members().least_pad(pad, Push(None, 10 * kip))
-        >>> round(found.side / inch, 1), round(found.thickness / inch, 1)
-        (33.0, 14.0)
-        """
-        thick = footings.pad_thickness(side=pad.side, base=pad.base)
-        pressure = footings.find_soil(pad.soil).pressure
-        side = footings.pad_side(load=push.axial, soil_pressure=pressure, thickness=thick)
-        return LeastPad(max(side, factors.length("footing_least_width")), thick, "IRC R403.1.1")
-
-    def held_top(self, push):
-        """Return what keeps the top of a post from kicking out sideways (IRC R502.9; the force is common practice).
-
-        Parameters
-        ----------
-        push : structlib.rules.members.Push
-            What presses on the post [N].
-
-        Returns
-        -------
-        structlib.rules.us.fastening.Restraint
-            A sideways force and the condition to verify [N].
-
-        Examples
-        --------
-        >>> from structlib.ground.units import kip
-        >>> from structlib.rules.members import Push
-        >>> round(Members().held_top(Push(None, 10 * kip)).force)  # 200 lb
-        890
-        """
-        return fastening.post_top_restraint(axial=push.axial)
-
-    def wood_in_use(self, material, wet):
-        """Say what wet service, incising and treatment do to a wood (NDS 2018 4.3).
-
-        Parameters
-        ----------
-        material : structlib.ground.lumber.Material
-            The wood as it is put in [-].
-        wet : bool
-            True where it stays above 19 % moisture [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence for each that holds [-].
-
-        Examples
-        --------
-        >>> from structlib.ground.lumber import find_material
-        >>> Members().wood_in_use(find_material("Hem-Fir", "No.2"), False)
-        ()
-        """
-        return service.service_sentences(material, wet=wet)
-
-    def conditions(self, post):
-        """Say what the strength of a post stands on (NDS 2018 15.3.3, 15.3.4).
-
-        Parameters
-        ----------
-        post : structlib.rules.members.PostMember
-            The post [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a condition [-].
-
-        Examples
-        --------
-        >>> Members().conditions(PostMember(None, 38.0, 140.0, 2400.0))
-        ()
-        """
-        if post.plies == 1:
-            return ()
-        return (f"A built-up post: its plies must be {post.fastening} by NDS 15.3.3 or 15.3.4, and every ply must bear at "
-                "both ends. See Connections below.",)
-
-
-def _column(post):
-    return columns.Column(post.material, post.ply_width, post.depth, post.height, plies=post.plies,
-                          fastening=post.fastening, held_width=post.held_width, wet=post.wet)
-
-
-def _pushes(demands):
-    return tuple(columns.ColumnDemand(one.combination, one.axial, one.off_middle) for one in demands)
-
-
-def _post(post, demands):
-    column = _column(post)
-    size = (columns.least_size_check(column),) if post.stands_free else ()
-    try:
-        return (*columns.column_checks(column, _pushes(demands)), *size)
-    except OutsideRule as refusal:
-        sentence = str(refusal)
-    try:
-        found, left_out = columns.column_checks(column, _pushes(replace(one, off_middle=0.0) for one in demands)), OFF_MIDDLE
-    except OutsideRule as refusal:
-        sentence, left_out = str(refusal), "compression"
-        found = tuple(columns.slenderness_check(column, way=way) for way in columns.WAYS)
-    raise Partly(sentence, (*found, *size), left_out)
-
-
-def _plate(plate, demands):
-    # the post may stand at an end of the plate: no help from neighboring fibres is counted
-    return (columns.plate_check(_column(plate.post), _pushes(demands), plate.material, wet=plate.post.wet),)
-
-
-def _pad(pad, demands):
-    most = max(demands, key=lambda one: one.axial)
-    return footings.pad_checks(
-        load=most.axial,
-        side=pad.side,
-        base=pad.base,
-        soil=footings.find_soil(pad.soil),
-        thickness=footings.pad_thickness(side=pad.side, base=pad.base),
-        combination=most.combination.name,
-    )
-
-
-_RULES = {PostMember: _post, PlateMember: _plate, PadMember: _pad}
+        if name not in _ROOMS:
+            raise NotCovered(f"the rulebook of {self.name} has no rules of {name.replace('_', ' ')}")
+        return _ROOMS[name]

@@ -1,40 +1,17 @@
-"""Members other than beams as a rulebook is asked about them, and what is asked of each."""
+"""Posts, plates and pads as a rulebook is asked about them, and what is asked of each."""
 
 from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy
 
-from structlib.ground.refusals import OutsideRule
 from structlib.ground.units import inch
 from structlib.rules.check import Combination
-
+from structlib.rules.members.asking import ask
 
 _THICKEST_PLY = 2 * inch  # what is thicker is a solid post, not a ply
 #: The question of a post that may be refused while its others are answered.
 OFF_MIDDLE = "load off the middle"
-
-
-class NotCovered(OutsideRule):
-    """A rulebook has no rule for this kind of member; what is asked of it stays."""
-
-
-class Partly(OutsideRule):
-    """A rule refuses one question of a member; the others are answered.
-
-    Parameters
-    ----------
-    sentence : str
-        Why [-].
-    checks : tuple of structlib.rules.check.Check
-        Answers to what can still be asked [-].
-    left_out : str
-        Name of the question refused [-].
-    """
-
-    def __init__(self, sentence, checks, left_out):
-        super().__init__(sentence)
-        self.checks, self.left_out = checks, left_out
 
 
 @dataclass(frozen=True)
@@ -101,81 +78,6 @@ class LeastPad:
     clause: str
 
 
-def found_by_kind(rules, name, member, demands):
-    """Answer with the checks of the rule for this kind of member.
-
-    Parameters
-    ----------
-    rules : dict
-        Rules by the kind of member [-].
-    name : str
-        Name of the rulebook, for the refusal [-].
-    member : object
-        The member [-].
-    demands : tuple
-        What each combination asks of it [-].
-
-    Returns
-    -------
-    tuple of structlib.rules.check.Check
-        The checks [-].
-
-    Raises
-    ------
-    NotCovered
-        When there is no rule for that kind.
-
-    Examples
-    --------
-    >>> found_by_kind({}, "nowhere", 5, ())
-    Traceback (most recent call last):
-    ...
-    structlib.rules.members.NotCovered: the rulebook of nowhere has no rule for a int here; what is asked of it stays
-    """
-    rule = rules.get(type(member))
-    if rule is None:
-        kind = type(member).__name__.removesuffix("Member").lower()
-        raise NotCovered(f"the rulebook of {name} has no rule for a {kind} here; what is asked of it stays")
-    return rule(member, demands)
-
-
-def ask(rulebook, answer, *asked):
-    """Ask a rulebook for one of the answers that it may give beside its checks.
-
-    Parameters
-    ----------
-    rulebook : structlib.rules.check.Rulebook
-        The rulebook [-].
-    answer : str
-        'soils' (presumed bearing by class), 'capacity' (what a post carries, by height), 'least_pad', 'held_top'
-        (what keeps the top of a post in its place), 'conditions' (what its strength stands on), 'wood_in_use' (what wet
-        service and treatment do) [-].
-    *asked : any
-        What the answer is about, as the rulebook's method takes it [any].
-
-    Returns
-    -------
-    any
-        The answer [any].
-
-    Raises
-    ------
-    NotCovered
-        When the rulebook gives no such answer.
-
-    Examples
-    --------
-    >>> from structlib.rules.us.book import RULEBOOK
-    >>> ask(RULEBOOK, "soils")[0].name
-    'clay or silt'
-    """
-    rule = getattr(rulebook, answer, None)
-    if rule is None:
-        what = answer.replace("_", " ")
-        raise NotCovered(f"the rulebook of {rulebook.name} has no rule for the {what} here; what is asked stays")
-    return rule(*asked)
-
-
 def carried_by_plies(rulebook, post, push, most=5):
     """Return what a post carries in its middle, and the fewest plies that carry a push.
 
@@ -199,7 +101,7 @@ def carried_by_plies(rulebook, post, push, most=5):
     --------
     >>> from structlib.ground.lumber import find_material
     >>> from structlib.ground.units import ft, inch, kip
-    >>> from structlib.rules.us.book import RULEBOOK
+    >>> from structlib.rules.choice import RULEBOOK
     >>> post = PostMember(find_material("Douglas Fir-Larch", "No.2"), 1.5 * inch, 5.5 * inch, 8 * ft)
     >>> carried_by_plies(RULEBOOK, post, Push(RULEBOOK.combinations({"live"})[1], 9 * kip))[1]
     3
