@@ -12,7 +12,36 @@ class Refusal(ValueError):
 
 
 class BadInput(Refusal):
-    """The input cannot be read or makes no sense; the message is one sentence for the reader."""
+    """The input cannot be read or makes no sense; the message is one sentence for the reader.
+
+    A fault of a house says where it is: ``keys`` in its file, or the ``part`` and its ``field``.
+    """
+
+    keys, part, field = (), "", ""
+
+    def about(self, part, field="name"):
+        """Say which part of a house a fault is about; what was said before stands.
+
+        Parameters
+        ----------
+        part : str
+            Name of the part [-].
+        field : str
+            Its field; its name where the whole part is meant [-].
+
+        Returns
+        -------
+        BadInput
+            The same fault [-].
+
+        Examples
+        --------
+        >>> BadInput("it leans").about("west wall", "at").field
+        'at'
+        """
+        if not self.part:
+            self.part, self.field = part, field
+        return self
 
 
 class OutsideRule(Refusal):

@@ -86,7 +86,7 @@ def read_record(record, row, place):
                 values[name] = _read_field(one, row[name], f"{name} of {place}")
                 _check_field(one.metadata, values[name], name, place)
             except BadInput as error:
-                error.where = (name, *getattr(error, "where", ()))
+                error.keys = (name, *error.keys)
                 raise
         elif one.default is MISSING:
             raise BadInput(
@@ -117,7 +117,7 @@ def _rows(record, rows, place):
         try:
             yield read_record(record, row, _place(row, number + 1, place))
         except BadInput as error:
-            error.where = (number, *getattr(error, "where", ()))
+            error.keys = (number, *error.keys)
             raise
 
 

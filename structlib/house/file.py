@@ -10,6 +10,7 @@ from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.tables import data_folder
 from structlib.house.fields import read_record, write_record
 from structlib.house.inputs import check_yes_or_no
+from structlib.house.lines import Source
 from structlib.house.plan import House, check_house
 from structlib.house.version_1 import is_version_1, upgraded
 
@@ -112,7 +113,7 @@ def house_from_text(text, name="the text"):
     >>> house_from_text("version = 2")
     Traceback (most recent call last):
     ...
-    structlib.ground.refusals.BadInput: the house has no 'name'; write it, for example name = "Alder Lane"
+    structlib.ground.refusals.BadInput: the text: the house has no 'name'; write it, for example name = "Alder Lane"
     """
     if _GROUPS_IN_GROUPS.search(text):
         raise BadInput(
@@ -125,47 +126,14 @@ def house_from_text(text, name="the text"):
             f"{name} is not laid out as TOML: {error}; look at a demo house for an example"
         ) from None
     version = data.pop("version", 1 if is_version_1(data) else VERSION)
+    if version not in (1, VERSION):
+        raise BadInput(f"{name} says version {version!r}, and this workbook reads versions 1 and {VERSION}")
+    source = Source(name, text)
     try:
-        if version == 1:
-            return check_house(upgraded(data))
-        if version != VERSION:
-            raise BadInput(
-                f"{name} says version {version!r}, and this workbook reads versions 1 and {VERSION}"
-            )
-        return check_house(read_record(House, data, "the house"))
+        house = upgraded(data) if version == 1 else read_record(House, data, "the house")
     except BadInput as error:
-        line = _line_of(text, getattr(error, "where", ()))
-        raise BadInput(f"line {line} of {name}: {error}" if line else str(error)) from None
-
-
-def _line_of(text, where):
-    """The line on which a field stands, from its keys: ('levels', 1, 'live'); 0 where it cannot be told."""
-    if not where:
-        return 0
-    *group, field = where
-    header, counts, open_group, best = [], {}, (), 0
-    for number, line in enumerate(text.splitlines(), 1):
-        words = line.split("#")[0].strip()
-        if words.startswith("["):
-            header = words.strip("[] ").split(".")
-            key = tuple(header)
-            if words.startswith("[["):
-                counts[key] = counts.get(key, -1) + 1
-                for other in [one for one in counts if one[: len(key)] == key and one != key]:
-                    del counts[other]
-            open_group = tuple(
-                part
-                for i in range(len(key))
-                for part in (key[i], counts.get(key[: i + 1]))
-                if part is not None
-            )
-            if open_group == tuple(where)[: len(open_group)] and len(open_group) > 0:
-                best = number
-        elif open_group == tuple(where)[: len(open_group)]:
-            key = re.split(r"[=.]", words)[0].strip()
-            if key and len(where) > len(open_group) and key == where[len(open_group)]:
-                return number
-    return best
+        raise source.named(error) from None
+    return check_house(house.read_from(source))
 
 
 def _path(path):

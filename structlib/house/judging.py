@@ -128,7 +128,7 @@ def judge_element(path, name, rulebook):
     try:
         asked, gates, notes = ASKED[type(element.part)](path, element, rulebook)
     except BadInput as error:
-        asked, gates, notes = [], [], [f"{element.name} cannot be judged: {error}"]
+        asked, gates, notes = [], [], [_not_read(path.house, element.name, error)]
     lifts, answers = _lifts(path, element, rulebook), []
     for member, demands in asked:
         if any(push < -_NOTHING for one in demands for push in _presses(one)):
@@ -136,11 +136,11 @@ def judge_element(path, name, rulebook):
                                   "are for parts that are pressed down; what is asked of it stays"))
             lifts = lifts or (f"{element.name} is lifted: it must be held down, and that is for an engineer.",)
         else:
-            answers.append(_answer(rulebook, member, demands, element.name))
+            answers.append(_answer(rulebook, member, demands, path.house, element.name))
     return Judged(element, tuple(answers), tuple(notes), tuple(dict.fromkeys((*gates, *lifts))))
 
 
-def _answer(rulebook, member, demands, name):
+def _answer(rulebook, member, demands, house, name):
     try:
         return Answer(member, demands, tuple(rulebook.checks(member, demands)))
     except Partly as some:
@@ -148,7 +148,12 @@ def _answer(rulebook, member, demands, name):
     except OutsideRule as none:
         return Answer(member, demands, (), str(none))
     except BadInput as error:  # one part that no rule can read leaves the others their verdicts
-        return Answer(member, demands, (), f"{name} cannot be judged: {error}")
+        return Answer(member, demands, (), _not_read(house, name, error))
+
+
+def _not_read(house, name, error):
+    """Why a part cannot be judged, with the line of its file."""
+    return f"{name} cannot be judged: {house.source.named(error.about(name)) if house.source else error}"
 
 
 def _presses(demand):

@@ -13,6 +13,7 @@ import numpy
 from structlib.ground.loads import LOAD_TYPES, LoadsByType
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.units import ft  # noqa: F401 (used in the examples)
+from structlib.house.lines import naming_lines
 from structlib.house.plan import SOIL, Beam, Level, Load, Opening, Pad, Post, Wall, check_house, with_changes
 from structlib.house.shares import SAME, Element, along, in_line, text_of
 from structlib.house.steps import STEPS, seats_of
@@ -173,15 +174,22 @@ def follow(house, changes=None):
     600
     """
     house = check_house(with_changes(house, changes or {}))
+    with naming_lines(house):
+        return Path(house, tuple(_elements(house)))
+
+
+def _elements(house):
     parts = _all_parts(house)
-    received, elements = {name: [] for name in parts}, []
+    received = {name: [] for name in parts}
     for name in _in_order(house, parts):
-        one = STEPS[type(parts[name])](parts[name], parts, tuple(received[name]))
-        elements.append(one)
+        try:
+            one = STEPS[type(parts[name])](parts[name], parts, tuple(received[name]))
+        except BadInput as error:
+            raise error.about(name)
+        yield one
         for share in one.gives:
             if share.to != SOIL:
                 received[share.to].append(share)
-    return Path(house, tuple(elements))
 
 
 # ---- what there is, and in which order it is met ----
@@ -193,7 +201,8 @@ def _all_parts(house):
     for one in house.openings:
         wall = parts.get(one.wall)
         if not isinstance(wall, Wall):
-            raise BadInput(f"{one.name} is an opening in {one.wall!r}, and no wall is called that")
+            fault = BadInput(f"{one.name} is an opening in {one.wall!r}, and no wall is called that")
+            raise fault.about(one.name, "wall")
         for side, at, on in zip(("left", "right"), seats_of(one), (one.left_on, one.right_on)):
             x, y = (wall.at, at) if wall.runs == "along" else (at, wall.at)
             on = on or _under_wall(wall, at, parts, one.name)
@@ -202,7 +211,7 @@ def _all_parts(house):
                 raise BadInput(
                     f"{name!r} is what the studs under {one.name} are called; give the other part of that name "
                     "another one"
-                )
+                ).about(name, "name")
             parts[name] = Post(
                 name=name, on=on, x=x, y=y, height=one.height, wood=one.posts, plate=wall.plate
             )
@@ -224,7 +233,7 @@ def _under_wall(wall, at, parts, who):
         return SOIL
     raise BadInput(
         f"{who} has nothing under its post at {text_of(at)} along {wall.name}; name what {wall.name} rests on there"
-    )
+    ).about(wall.name, "on")
 
 
 def _in_order(house, parts):
@@ -236,7 +245,7 @@ def _in_order(house, parts):
             rests = _rests_on(part)
         for one in rests:
             if one != SOIL and one not in parts:
-                raise BadInput(f"{name} rests on {one!r}, and nothing in the house is called that")
+                raise BadInput(f"{name} rests on {one!r}, and nothing in the house is called that").about(name, "on")
         below[name] = [one for one in rests if one != SOIL]
     for one in house.openings:
         below[one.wall].append(one.name)
@@ -247,7 +256,8 @@ def _in_order(house, parts):
     try:
         return tuple(TopologicalSorter(above).static_order())
     except CycleError as error:
-        raise BadInput("the house rests on itself: " + " under ".join(error.args[1])) from None
+        fault = BadInput("the house rests on itself: " + " under ".join(error.args[1]))
+        raise fault.about(error.args[1][0], "on") from None
 
 
 def _rests_on(part):

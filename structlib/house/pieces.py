@@ -5,7 +5,7 @@ from functools import lru_cache
 from structlib.ground.engineered import lvl
 from structlib.ground.loads import slope_to_plan
 from structlib.ground.lumber import find_material
-from structlib.ground.refusals import check_choice
+from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.sizes import dressed_size, stock_sizes
 from structlib.house.beam import BeamChoice
 
@@ -89,7 +89,11 @@ def area_load(level, slope):
     >>> round(area_load(demo_house().part("upper floor"), (0, 12))[1] / psf)
     30
     """
-    dead = sum(layer.weight for layer in level.layers) + (joist_weight(level.joist) if level.joist else 0.0)
+    dead = sum(layer.weight for layer in level.layers)
+    try:
+        dead += joist_weight(level.joist) if level.joist else 0.0
+    except BadInput as error:
+        raise error.about(level.name, "joist")
     if slope[0]:
         dead = slope_to_plan(dead, rise=slope[0], run=slope[1])
     return dead, level.live or 0.0, level.roof_live or 0.0, level.snow or 0.0

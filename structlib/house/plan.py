@@ -11,6 +11,7 @@ from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.units import ft, inch, kip, psf
 from structlib.house.fields import Record, of
 from structlib.house.inputs import check_record
+from structlib.house.lines import naming_lines
 from structlib.rules.check import TREATMENTS
 
 KINDS = ("floor", "ceiling", "roof")
@@ -236,6 +237,24 @@ class House(Record):
     invented: bool = of("yes or no", "true", default=False)
     note: str = of("text", '"..."', default="")
 
+    source = None  # the file that it was read from; no field, so that a house is equal to one made by hand
+
+    def read_from(self, source):
+        """Return the house, which now knows the file that it was read from.
+
+        Parameters
+        ----------
+        source : structlib.house.lines.Source or None
+            The file; None for a house made by hand [-].
+
+        Returns
+        -------
+        House
+            The house [-].
+        """
+        object.__setattr__(self, "source", source)
+        return self
+
     def parts(self):
         """Return everything that has a name and a place, from the top down.
 
@@ -288,37 +307,47 @@ def check_house(house):
     'Alder Lane'
     """
     check_record("house", house, House, "demo_house()")
+    with naming_lines(house):
+        _check_house(house)
+    return house
+
+
+def _check_house(house):
     if not house.levels and not house.loads:
-        raise BadInput("the house needs at least one level; write [[levels]] as in a demo house")
+        raise BadInput("the house needs at least one level; write [[levels]] as in a demo house").about(house.name)
     seen = {SOIL}
     for one in house.parts():
         if one.name in seen or not one.name.strip():
-            raise BadInput(f"the name {one.name!r} is empty or used twice; give every part a name of its own")
+            fault = BadInput(f"the name {one.name!r} is empty or used twice; give every part a name of its own")
+            raise fault.about(one.name, "name")
         seen.add(one.name)
     for level in house.levels:
         _check_level(level)
     for one in (*house.walls, *house.beams, *house.levels):
         if one.end <= one.start:
-            raise BadInput(f"{one.name} ends where it starts or before; write an end beyond its start")
-    return house
+            fault = BadInput(f"{one.name} ends where it starts or before; write an end beyond its start")
+            raise fault.about(one.name, "end")
 
 
 def _check_level(level):
     roof = level.kind == "roof"
     for name in ("roof_live", "snow") if roof else ("live",):
         if getattr(level, name) is None:
-            raise BadInput(f'{level.name} has no {name}; where there is none, write {name} = "0 psf"')
+            fault = BadInput(f'{level.name} has no {name}; where there is none, write {name} = "0 psf"')
+            raise fault.about(level.name)
     for name in ("live",) if roof else ("roof_live", "snow", "ridge_at"):
         if getattr(level, name) is not None:
-            raise BadInput(f"{level.name} is a {level.kind}; {name} does not belong to it")
+            fault = BadInput(f"{level.name} is a {level.kind}; {name} does not belong to it")
+            raise fault.about(level.name, name)
     if roof and level.joists == "continuous":
-        raise BadInput(f"{level.name} is a roof; its rafters are cut at the ridge, so leave joists out")
+        fault = BadInput(f"{level.name} is a roof; its rafters are cut at the ridge, so leave joists out")
+        raise fault.about(level.name, "joists")
     if level.ridge == "beam" and level.ridge_at is not None:
         raise BadInput(
             f"{level.name} leans on a ridge beam, which has a place of its own; leave ridge_at out"
-        )
+        ).about(level.name, "ridge_at")
     if not roof and level.slope[0]:
-        raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof")
+        raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof").about(level.name, "slope")
 
 
 def stretched(house, at, *, left=1.0, right=1.0):
@@ -355,8 +384,13 @@ def stretched(house, at, *, left=1.0, right=1.0):
             names = {Level: ("ridge_at",), Post: ("x",), Pad: ("x",), Load: ("x",)}[type(one)]
         return replace(one, **{name: moved(getattr(one, name)) for name in names}) if names else one
 
-    lists = {one.name: getattr(house, one.name) for one in fields(House) if one.metadata["kind"] == "records"}
-    return replace(house, **{name: tuple(of_part(one) for one in rows) for name, rows in lists.items()})
+    lists = {name: tuple(map(of_part, rows)) for name, rows in _lists(house).items()}
+    return replace(house, **lists).read_from(house.source)
+
+
+def _lists(house):
+    """The parts of a house by the name of their list."""
+    return {one.name: getattr(house, one.name) for one in fields(House) if one.metadata["kind"] == "records"}
 
 
 def with_changes(house, changes):
@@ -389,13 +423,10 @@ def with_changes(house, changes):
         part = house.part(name)
         for field_name in values:
             check_choice(f"field of {name}", field_name, [one.name for one in fields(part)])
-        lists = {
-            one.name: getattr(house, one.name) for one in fields(House) if one.metadata["kind"] == "records"
-        }
         changed = {
             key: tuple(replace(one, **values) if one is part else one for one in rows)
-            for key, rows in lists.items()
+            for key, rows in _lists(house).items()
             if part in rows
         }
-        house = replace(house, **changed)
+        house = replace(house, **changed).read_from(house.source)
     return house

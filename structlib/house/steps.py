@@ -42,7 +42,7 @@ def _level(level, parts, received):
             raise BadInput(
                 f"{share.source} stands on {level.name} by name, at {text_of(share.x)} across the house, and its "
                 f"joists reach from {text_of(left)} to {text_of(right)}"
-            )
+            ).about(share.source, "x")
     own, gives = [], []
     for start, end in _stretches(level, lines, received):
         holders = {x: _holder(level, lines[x], x, start, end) for x in places}
@@ -64,7 +64,7 @@ def _lines_under(level, parts):
         if name == SOIL or not isinstance(parts[name], (Wall, Beam)) or parts[name].runs != "along":
             raise BadInput(
                 f"{level.name} rests on {name!r}; joists rest on walls and beams that run along the house"
-            )
+            ).about(level.name, "on")
         at = next((x for x in lines if abs(x - parts[name].at) < SAME), parts[name].at)
         lines.setdefault(at, []).append(parts[name])
     roof = level.kind == "roof"
@@ -81,7 +81,7 @@ def _lines_under(level, parts):
         )
         raise BadInput(
             f"{level.name} must rest on {asked} that stand apart, got {', '.join(level.on) or 'none'}"
-        )
+        ).about(level.name, "on")
     return lines
 
 
@@ -96,7 +96,7 @@ def _stretches(level, lines, received):
             raise BadInput(
                 f"{share.source} stands on {level.name} and reaches past its end at "
                 f"{text_of(share.y if share.y < level.start else share.y_end)} along the house"
-            )
+            ).about(share.source, "y")
     ordered = sorted(marks)
     return [(a, b) for a, b in zip(ordered, ordered[1:]) if b - a > SAME]
 
@@ -109,10 +109,10 @@ def _holder(level, line, x, start, end):
     if not found:
         raise BadInput(
             f"{level.name} has nothing under it at {where}; draw a wall or a beam there, or end the level"
-        )
+        ).about(level.name, "on")
     raise BadInput(
         f"{level.name} rests on {' and '.join(found)} at once at {where}; let one of them end there"
-    )
+    ).about(level.name, "on")
 
 
 def _surfaces(level, places):
@@ -127,7 +127,7 @@ def _surfaces(level, places):
     if not places[0] < ridge < places[-1]:
         raise BadInput(
             f"the ridge of {level.name} must stand between its walls, got {text_of(ridge)} across the house"
-        )
+        ).about(level.name, "ridge_at")
     rise, run = level.slope
     other = rise * (ridge - places[0]) / (places[-1] - ridge)  # the other side falls from the same ridge
     return [(area_load(level, (rise, run)), left, ridge), (area_load(level, (other, run)), ridge, right)]
@@ -173,12 +173,12 @@ def _check_openings(wall, openings):
             raise BadInput(
                 f"{one.name} with its seats reaches from {text_of(first)} to {text_of(end)} along {wall.name}, "
                 f"and there is room from {text_of(last)} to {text_of(wall.end)}"
-            )
+            ).about(one.name, "start")
         if one.height + one.wall_above > wall.height + SAME:
             raise BadInput(
                 f"{one.name} is {text_of(one.height)} high with {text_of(one.wall_above)} of wall above its beam; "
                 f"{wall.name} is {text_of(wall.height)} high"
-            )
+            ).about(one.name, "height")
         last = end
 
 
@@ -190,7 +190,7 @@ def _line_below(wall, below, a, b):
             if wall.runs != "along":
                 raise BadInput(
                     f"{wall.name} runs across the house on {one.name}; give it a wall or a beam below it"
-                )
+                ).about(wall.name, "runs")
             found.append(one.name)
         elif (
             isinstance(one, (Wall, Beam))
@@ -206,7 +206,7 @@ def _line_below(wall, below, a, b):
     what = f"rests on {' and '.join(found)} at once" if found else "has nothing under it"
     raise BadInput(
         f"{wall.name} {what} from {text_of(a)} to {text_of(b)} along it; what is under a wall must be in line with it"
-    )
+    ).about(wall.name, "on")
 
 
 def _point_through(wall, share, over, below):
@@ -221,7 +221,7 @@ def _point_through(wall, share, over, below):
     raise BadInput(
         f"{share.source} comes down on {wall.name} at {text_of(at)} along it, where no post takes it on; "
         "add a post below it and name it in 'on'"
-    )
+    ).about(share.source, "on")
 
 
 def _opening(opening, parts, received):
@@ -240,7 +240,7 @@ def _beam(beam, parts, received):
     if len(places) < 2 or any(b - a < SAME for a, b in zip(places, places[1:])):
         raise BadInput(
             f"{beam.name} must rest on at least two things that stand apart, got {', '.join(beam.on) or 'none'}"
-        )
+        ).about(beam.name, "on")
     return _spanning(
         beam, "beam", beam, places, names, beam.joints, beam.wood, (beam.start, beam.end), received
     )
@@ -254,11 +254,11 @@ def _support_place(beam, part):
     elif isinstance(part, (Wall, Beam)):
         at, fits = part.at, part.runs != beam.runs and part.start - SAME <= beam.at <= part.end + SAME
     else:
-        raise BadInput(f"{beam.name} must rest on posts, walls or beams")
+        raise BadInput(f"{beam.name} must rest on posts, walls or beams").about(beam.name, "on")
     if not fits or not beam.start - SAME <= at <= beam.end + SAME:
         raise BadInput(
             f"{beam.name} rests on {part.name}, which does not stand under it; see their places in the plan"
-        )
+        ).about(beam.name, "on")
     return at
 
 
@@ -266,7 +266,7 @@ def _spanning(part, kind, axis, places, names, joints, wood, ends, received):
     """A beam: its own weight and what it received, brought to its supports."""
     own = []
     if wood is not None:
-        piece = piece_of(wood)
+        piece = _piece(wood, part, "beam" if isinstance(part, Opening) else "wood")
         weight = piece.material.weight_density * piece.ply_width * piece.depth * piece.plies
         own.append(on_axis(axis, part.name, part.name, (weight, 0.0, 0.0, 0.0), *ends))
     loads = []
@@ -275,7 +275,7 @@ def _spanning(part, kind, axis, places, names, joints, wood, ends, received):
         if first < ends[0] - SAME or last > ends[1] + SAME:
             raise BadInput(
                 f"{share.source} comes down beyond the end of {part.name}, at {text_of(last)} along it"
-            )
+            ).about(share.source)
         loads.append((share.amount, first, last))
     forces = _forces(places, joints, loads)
     gives = tuple(
@@ -284,10 +284,17 @@ def _spanning(part, kind, axis, places, names, joints, wood, ends, received):
     return Element(part, kind, received, tuple(own), gives, _spans(places, joints))
 
 
+def _piece(wood, part, field):
+    try:
+        return piece_of(wood)
+    except BadInput as error:
+        raise error.about(part.name, field)
+
+
 def _post(post, parts, received):
     own = []
     if post.wood is not None:
-        piece = piece_of(post.wood)
+        piece = _piece(post.wood, post, "wood")
         weight = piece.material.weight_density * piece.ply_width * piece.depth * piece.plies * post.height
         own.append(Share(post.name, post.name, (weight, 0.0, 0.0, 0.0), post.x, post.y, post.x, post.y))
     for share in received:
@@ -295,7 +302,7 @@ def _post(post, parts, received):
             raise BadInput(
                 f"{share.source} comes down {text_of(max(abs(share.x - post.x), abs(share.y - post.y)))} "
                 f"beside {post.name}, which rests under it by name"
-            )
+            ).about(share.source, "on")
     return _handed_down(post, "post", received, own, parts)
 
 
@@ -307,7 +314,7 @@ def _load(load, parts, received):
         if not isinstance(line, (Level, Wall, Beam)):
             raise BadInput(
                 f"{load.name} is spread over {text_of(load.length)}, so it must rest on a level, a wall or a beam"
-            )
+            ).about(load.name, "on")
         _check_over(load, below, parts, load.length)
         across = getattr(line, "runs", "along") == "across"
         ends = (load.x + load.length, load.y) if across else (load.x, load.y + load.length)
@@ -322,7 +329,8 @@ def _load(load, parts, received):
 def _pad(pad, parts, received):
     for share in received:
         if abs(share.x - pad.x) > pad.side / 2 or abs(share.y - pad.y) > pad.side / 2:
-            raise BadInput(f"{share.source} comes down beside {pad.name}; move the pad under it")
+            fault = BadInput(f"{share.source} comes down beside {pad.name}; move the pad under it")
+            raise fault.about(pad.name, "x" if abs(share.x - pad.x) > pad.side / 2 else "y")
     return Element(
         pad,
         "pad",
@@ -342,7 +350,7 @@ def _check_over(part, below, parts, length=0.0):
     if abs(across - line.at) > SAME or axis < start - SAME or axis + length > end + SAME:
         raise BadInput(
             f"{part.name} rests on {below.name} by name, and does not stand over it; see their places"
-        )
+        ).about(part.name, "on")
 
 
 def _handed_down(part, kind, received, own, parts):
@@ -352,9 +360,9 @@ def _handed_down(part, kind, received, own, parts):
         raise BadInput(
             f"{part.name} stops at {below.name}, on joists or boards; name the post, the beam or the wall that "
             "takes it on below the floor"
-        )
+        ).about(part.name, "on")
     if not (part.on == SOIL or isinstance(below, (Wall, Beam, Post, Pad, Opening))):
-        raise BadInput(f"{part.name} rests on {part.on!r}, which carries no post")
+        raise BadInput(f"{part.name} rests on {part.on!r}, which carries no post").about(part.name, "on")
     _check_over(part, below, parts)
     amount = sum((numpy.array(share.amount) for share in (*received, *own)), numpy.zeros(4))
     gives = (Share(part.name, part.on, tuple(map(float, amount)), part.x, part.y, part.x, part.y),)

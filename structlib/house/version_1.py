@@ -168,17 +168,18 @@ def _level(old, middle, length):
     left, right = old.left_span, old.right_span
     strange = ("live",) if roof else ("overhang", "snow", "roof_live")
     for name in [name for name in strange if getattr(old, name)]:
-        raise BadInput(f"{old.name} is a {old.kind}; {name} does not belong to it")
+        raise BadInput(f"{old.name} is a {old.kind}; {name} does not belong to it").about(old.name, name)
     if roof and old.joists == "continuous":
-        raise BadInput(f"{old.name} is a roof; its rafters are cut at the ridge, so leave joists out")
+        fault = BadInput(f"{old.name} is a roof; its rafters are cut at the ridge, so leave joists out")
+        raise fault.about(old.name, "joists")
     if left + right <= 0:
         raise BadInput(
             f"{old.name} reaches to neither side of the wall; give left_span or right_span, for example 12 ft"
-        )
+        ).about(old.name)
     if old.joists == "continuous" and not (left and right):
         raise BadInput(
             f"{old.name} has continuous joists but one span only; joists that end on the wall are 'cut'"
-        )
+        ).about(old.name)
     far = lambda at, side: Wall(
         name=f"{side} support of {old.name}",
         on=(SOIL,),
@@ -198,7 +199,7 @@ def _level(old, middle, length):
     if left and right and old.overhang:
         raise BadInput(
             f"{old.name} has an overhang, so it lies on one side of its wall; give left_span or right_span"
-        )
+        ).about(old.name)
     levels, stand = [], []
     reach, over = (
         (2.0, old.overhang) if old.ridge == "board" else (1.0, 0.0)
