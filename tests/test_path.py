@@ -19,6 +19,7 @@ from structlib.house.plan import (
     Pad,
     Plate,
     Post,
+    Tie,
     Wall,
     Wood,
     with_changes,
@@ -81,6 +82,90 @@ def test_a_ridge_off_the_middle_shares_by_statics():
     path = follow(small_house(levels=(beam,)))
     assert path.line_on("middle", ft)["snow"] / plf == pytest.approx(30 * 13)
     assert path.line_on("west", ft)["snow"] / plf == pytest.approx(30 * 6)
+
+
+def roof_house(on=("west", "east"), **changes):
+    """Rafters 6 in 12 over 24 ft, every 16 in without a weight of their own in it, 30 psf of snow, nothing dead."""
+    roof = Level(name="roof", kind="roof", on=on, start=0.0, end=20 * ft, snow=30 * psf, roof_live=0.0, slope=(6.0, 12.0))
+    walls = tuple(Wall(name=name, on=("soil",), at=at * ft, start=0.0, end=20 * ft, height=8 * ft, weight=0.0)
+                  for name, at in (("west", 0), ("middle", 12), ("east", 24)))
+    return House(name="roof", levels=(dataclasses.replace(roof, **changes),), walls=walls)
+
+
+TIED = Tie(species="Hem-Fir", grade="No.2", size="2x6", height=0.25)
+#: snow 30 psf: half the load comes down at each eave; turned about the ridge, in feet and pounds a foot
+THRUSTS = {
+    "even": ({}, (360 * 12 - 30 * 12 * 6) / 6),
+    "one side": ({"right_snow": 0.0}, (270 * 12 - 30 * 12 * 6) / 6),
+    "ridge at a third": ({"ridge_at": 8 * ft}, (360 * 8 - 30 * 8 * 4) / 4),
+    "ridge at a third, seen from the other eave": ({"ridge_at": 8 * ft}, (360 * 16 - 30 * 16 * 8) / 4),
+    "overhangs of 2 ft": ({"left_overhang": 2 * ft, "right_overhang": 2 * ft}, (420 * 12 - 30 * 14 * 7) / 6),
+    "tie a quarter up": ({"tie": TIED}, (360 * 12 - 30 * 12 * 6) / 6),
+    "a ridge beam": ({"on": ("west", "middle", "east"), "ridge": "beam"}, 0.0),
+    "flat": ({"slope": (0.0, 12.0)}, 0.0),
+    "one slope": ({"on": ("west", "middle"), "ridge": "beam"}, 0.0),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("case", THRUSTS)
+def test_the_thrust_of_a_roof_by_hand(case):
+    changes, push = THRUSTS[case]
+    found = follow(roof_house(**changes)).thrust("roof")
+    assert found.line["snow"] / plf == pytest.approx(push) and found.line["dead"] == 0.0
+    # a tie a quarter up has three quarters of the lever; without a spacing nobody knows what a pair is
+    assert found.pull["snow"] / plf == pytest.approx(push / 0.75 if case == "tie a quarter up" else 0.0)
+    assert found.per_pair is None and found.per_tie is None
+
+
+def test_the_thrust_of_one_pair_and_of_one_tie():
+    wood = dict(species="Hem-Fir", grade="No.2", size="2x8")
+    roof = {"joist": Joists(**wood, spacing=16 * inch), "tie": dataclasses.replace(TIED, spacing=32 * inch)}
+    found = follow(roof_house(**roof)).thrust("roof", 5 * ft)
+    assert found.per_pair["snow"] / lb == pytest.approx(360 * 16 / 12)
+    assert found.per_tie["snow"] / lb == pytest.approx(360 / 0.75 * 32 / 12)
+    # the demo: 20 psf over 24 ft at 8 in 12; its attic joists, every 16 in, are the ties
+    demo = follow(demo_house()).thrust("roof")
+    assert (demo.held_by, demo.height) == ("joists", 0.0)
+    assert demo.per_tie["roof live"] / lb == pytest.approx(20 * 24**2 / (8 * 8) * 16 / 12)
+    with pytest.raises(BadInput, match="only a roof pushes"):
+        follow(demo_house()).thrust("upper floor")
+    with pytest.raises(BadInput, match="reaches from 0 in to 28 ft along the house, got 29 ft"):
+        follow(demo_house()).thrust("roof", 29 * ft)
+
+
+def test_a_heavy_thing_across_the_rafters_pushes_where_it_stands():
+    house = dataclasses.replace(roof_house(), loads=(
+        Load(name="panels", on="roof", x=6 * ft, y=5 * ft, dead=1000 * lb, length=10 * ft),))
+    path = follow(house)
+    # 100 plf at 6 ft of 24: 25 plf at the far eave, turned about the ridge over 12 ft and 6 ft of rise
+    assert [path.thrust("roof", at * ft).line["dead"] / plf for at in (3, 10, 17)] == pytest.approx([0.0, 50.0, 0.0])
+    assert path.thrust("roof").line["dead"] / plf == pytest.approx(50.0)
+
+
+@pytest.mark.parametrize("changes, sentence", [
+    ({"tied_by": "loft"}, "no floor or ceiling is called that"),
+    ({"tie": TIED, "tied_by": "loft"}, "leave tie out"),
+    ({"tie": TIED, "ridge": "beam"}, "held by its ridge beam; leave tie out"),
+    ({"slope": (0.0, 12.0), "tie": TIED}, "does not push"),
+    ({"slope": (0.0, 12.0), "right_snow": 0.0}, "leave right_snow out"),
+])  # fmt: skip
+def test_what_cannot_tie_a_roof_is_named(changes, sentence):
+    with pytest.raises(BadInput, match=sentence):
+        follow(roof_house(**changes))
+
+
+def test_joists_tie_the_rafters_only_from_wall_to_wall_and_all_along():
+    for changes, sentence in (({"roof": {"tied_by": "upper floor"}}, "whose joists do not lie on"),
+                              ({"attic floor": {"start": 5 * ft}}, "which reaches from 5 ft to 28 ft along the house")):
+        with pytest.raises(BadInput, match=sentence):
+            follow(demo_house(), changes)
+
+
+def test_nothing_written_that_holds_the_rafters_is_a_gate_and_the_push_stands():
+    house = with_changes(demo_house(), {"roof": {"tied_by": ""}})
+    assert [gate for gate in judge(follow(house), RULEBOOK)["roof"].gates if "holds the rafters" in gate]
+    assert follow(house).thrust("roof").line == follow(demo_house()).thrust("roof").line
+    assert not judge(follow(demo_house()), RULEBOOK)["roof"].gates
 
 
 def test_the_demo_house_comes_down_by_hand():
@@ -165,14 +250,19 @@ def rich_house():
         "north post": {"plate": Plate(species="Hem-Fir", grade="No.2")},
     })
     tub = Load(name="tub", on="main beam", x=11 * ft, y=3 * ft, dead=400 * lb, live=300 * lb, roof_live=10 * lb, snow=10 * lb)
-    return dataclasses.replace(house, loads=(tub,))
+    porch = Level(name="porch roof", kind="roof", on=("west foundation", "east foundation"), start=0.0, end=28 * ft,
+                  slope=(3.0, 12.0), snow=25 * psf, right_snow=10 * psf, roof_live=20 * psf,
+                  joist=Joists(species="Hem-Fir", grade="No.2", size="2x10", spacing=16 * inch),
+                  tie=Tie(species="Hem-Fir", grade="No.2", size="2x6", height=0.2, spacing=16 * inch))
+    return dataclasses.replace(house, loads=(tub,), levels=(*house.levels, porch))
 
 
 def told(house):
     """Everything that is worked out about a house, as text; or the sentence that refuses it."""
     try:
         path = follow(house)
-        return repr([(one.name, one.gives) for one in path.elements]) + repr(
+        pushes = [path.thrust(one.name) for one in house.levels if one.kind == "roof"]
+        return repr(pushes) + repr([(one.name, one.gives) for one in path.elements]) + repr(
             [(name, one.checks, one.gates, one.refused) for name, one in judge(path, RULEBOOK).items()])
     except BadInput as error:
         return str(error)
@@ -180,7 +270,7 @@ def told(house):
 
 OTHER = {"size": ("2x6", "2x8"), "species": ("Hem-Fir", "Douglas Fir-Larch"), "grade": ("No.1", "No.2"),
          "soil": ("gravel or sandy gravel",), "on": ("soil",), "wall": ("east lower wall",), "left_on": ("north post",),
-         "right_on": ("south post",), "name": ("another name",)}
+         "right_on": ("south post",), "name": ("another name",), "tied_by": ("upper floor",)}
 
 
 def another(one, value):
@@ -190,7 +280,7 @@ def another(one, value):
         return next(word for word in reversed(about["choices"]) if word != value)
     if about["kind"] == "yes or no":
         return not value
-    if about["kind"] in ("length", "section length", "area load", "force"):
+    if about["kind"] in ("length", "section length", "area load", "force", "ratio"):
         return 0.93 * value if value else 0.01 * about["high"]
     if about["kind"] == "count":
         return value + 1
@@ -223,7 +313,7 @@ def fields_of_every_kind():
     first = {}
     for part in house.parts():
         first.setdefault((type(part).__name__, part.name), part)
-    wanted = ("roof", "upper floor", "middle wall", "kitchen opening", "main beam", "north post", "north pad", "tub")
+    wanted = ("roof", "porch roof", "upper floor", "middle wall", "kitchen opening", "main beam", "north post", "north pad", "tub")
     for (kind, name), part in first.items():
         if name in wanted:
             def rebuilt(new, part=part):
@@ -242,8 +332,9 @@ def test_no_field_of_the_file_is_without_an_effect():
         assert change is not None, f"no other value is given for {name}"
         if told(change()) == plain:
             silent.append(name)
-    # rafters are judged with their thrust, not here; a ridge belongs to a roof alone
-    assert silent == ["roof: Joists.grade", "upper floor: Level.ridge"]
+    # rafters and ties are not judged yet; a ridge belongs to a roof alone
+    assert {name for name in silent if "roof: " not in name} == {"upper floor: Level.ridge"}
+    assert {name.split(".")[-1] for name in silent} == {"grade", "ridge", "species", "size", "plies"}
 
 
 def test_a_ply_that_hangs_past_a_post_is_a_gate_and_presses_on_the_rest_alone():

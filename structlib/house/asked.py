@@ -8,6 +8,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import inch
+from structlib.house.asked_roof import rafters
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
 from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
@@ -193,14 +194,14 @@ def _on_span(stretch, amounts, ends):
 
 def _joists(path, element, rulebook):
     level = element.part
+    if level.kind == "roof":
+        return rafters(path, element, rulebook)
     if level.joist is None:
         return (
             [],
             [],
             [f"the joists of {level.name} are not written; what they bring down stands without their weight"],
         )
-    if level.kind == "roof":
-        return [], [], [f"{level.name} is judged on the page of the roof, with its thrust"]
     if any(len(span) > 2 for span in element.spans) or level.left_overhang or level.right_overhang:
         return (
             [],

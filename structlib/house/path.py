@@ -15,6 +15,7 @@ from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.units import ft  # noqa: F401 (used in the examples)
 from structlib.house.lines import naming_lines
 from structlib.house.plan import SOIL, Beam, Level, Load, Opening, Pad, Post, Wall, check_house, with_changes
+from structlib.house.roofs import thrust_of
 from structlib.house.shares import SAME, Element, along, in_line, text_of
 from structlib.house.steps import STEPS, seats_of
 
@@ -143,6 +144,25 @@ class Path:
             if start <= at < end:
                 amount = amount + share.amount
         return LoadsByType(dict(zip(LOAD_TYPES, map(float, amount))))
+
+    def thrust(self, name, at=None):
+        """Return what the rafters of a roof push with, by type, and the pull of what ties them.
+
+        Parameters
+        ----------
+        name : str
+            The roof [-].
+        at : float or None
+            The place along the house; where it pushes most when None [mm].
+
+        Returns
+        -------
+        structlib.house.roofs.Thrust
+            For each mm of wall and for each pair; zero on a ridge beam [N/mm, N].
+        """
+        element = self.element(name)
+        tied_by = getattr(element.part, "tied_by", "")
+        return thrust_of(element, self.house.part(tied_by) if tied_by else None, at)
 
 
 def follow(house, changes=None):

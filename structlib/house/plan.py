@@ -81,12 +81,28 @@ class Plate(Record):
 
 
 @dataclass(frozen=True, kw_only=True)
+class Tie(Record):
+    """What ties a pair of rafters: its wood and plies, its height as a share of the rise, and every how much [mm].
+
+    ``spacing`` is that of the rafters where it is not written.
+    """
+
+    species: str = of("text", '"Hem-Fir"')
+    grade: str = of("text", '"No.2"')
+    size: str = of("text", '"2x6"')
+    plies: int = of("count", "1", low=1, high=4, default=1)
+    height: float = of("ratio", '"25 %"', high=0.8, default=0.0)
+    spacing: float | None = of("section length", '"16 in"', low=4 * inch, high=48 * inch, default=None)
+
+
+@dataclass(frozen=True, kw_only=True)
 class Level(Record):
     """One roof, ceiling or floor between the walls and beams that it rests on. Lengths in mm, loads in MPa of plan.
 
     ``on`` names them, from left to right. Layers of a roof are weighed on its slope. The rafters of a roof lean on
     a ridge 'board', which carries nothing (``ridge_at`` where it is not in the middle), or on a ridge 'beam', named
-    in ``on``.
+    in ``on``. With a board they push their walls apart: a ``tie``, or the joists of the level ``tied_by``, holds them.
+    ``right_snow`` is the snow right of the ridge where it is not the same.
     """
 
     name: str = of("text", '"upper floor"')
@@ -105,6 +121,9 @@ class Level(Record):
     slope: tuple[float, float] = of("slope", '"8 in 12"', default=(0.0, 12.0))
     ridge: str = of("choice", '"board"', choices=RIDGES, default="board")
     ridge_at: float | None = _where('"12 ft"', default=None)
+    right_snow: float | None = _area_load('"0 psf"', 300 * psf, default=None)
+    tie: Tie | None = of("record", "{ species = ... }", record=Tie, default=None)
+    tied_by: str = of("text", '"attic floor"', default="")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -335,8 +354,8 @@ def _check_level(level):
         if getattr(level, name) is None:
             fault = BadInput(f'{level.name} has no {name}; where there is none, write {name} = "0 psf"')
             raise fault.about(level.name)
-    for name in ("live",) if roof else ("roof_live", "snow", "ridge_at"):
-        if getattr(level, name) is not None:
+    for name in ("live",) if roof else ("roof_live", "snow", "ridge_at", "right_snow", "tie", "tied_by"):
+        if getattr(level, name) not in (None, ""):
             fault = BadInput(f"{level.name} is a {level.kind}; {name} does not belong to it")
             raise fault.about(level.name, name)
     if roof and level.joists == "continuous":
@@ -346,6 +365,10 @@ def _check_level(level):
         raise BadInput(
             f"{level.name} leans on a ridge beam, which has a place of its own; leave ridge_at out"
         ).about(level.name, "ridge_at")
+    if level.tie and level.tied_by or level.ridge == "beam" and (level.tie or level.tied_by):
+        holder = "its ridge beam" if level.ridge == "beam" else f"the joists of {level.tied_by}"
+        field = "tie" if level.tie else "tied_by"
+        raise BadInput(f"the rafters of {level.name} are held by {holder}; leave {field} out").about(level.name, field)
     if not roof and level.slope[0]:
         raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof").about(level.name, "slope")
 

@@ -1,6 +1,7 @@
 """Shares of load on their way, and the elements that receive them and hand them on."""
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy
 
@@ -44,6 +45,7 @@ class Element:
     """One part on the load's way: the part, what it receives, what begins in it, and what it hands on.
 
     ``spans`` are the places of its supports along its own axis [mm], span by span; empty where it does not span.
+    ``pair`` is a `structlib.house.roofs.Pair` where it is a roof of rafters that lean on each other or on a ridge beam.
     """
 
     part: object
@@ -52,6 +54,7 @@ class Element:
     own: tuple[Share, ...]
     gives: tuple[Share, ...]
     spans: tuple[tuple[float, ...], ...] = ()
+    pair: Any = None
 
     @property
     def name(self):

@@ -5,8 +5,9 @@ import numpy
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft  # noqa: F401 (used in the examples)
 from structlib.house.influence import influence
-from structlib.house.pieces import area_load, piece_of
+from structlib.house.pieces import piece_of
 from structlib.house.plan import SOIL, Beam, Level, Load, Opening, Pad, Post, Wall
+from structlib.house.roofs import pair_of, surfaces
 from structlib.house.shares import SAME, Element, Share, along, in_line, on_axis, text_of
 
 
@@ -43,18 +44,20 @@ def _level(level, parts, received):
                 f"{share.source} stands on {level.name} by name, at {text_of(share.x)} across the house, and its "
                 f"joists reach from {text_of(left)} to {text_of(right)}"
             ).about(share.source, "x")
-    own, gives = [], []
+    own, gives, stretches = [], [], []
     for start, end in _stretches(level, lines, received):
         holders = {x: _holder(level, lines[x], x, start, end) for x in places}
         on_joist = [
             (share.amount, share.x, share.x) for share in received if share.y <= start and share.y_end >= end
         ]
-        for amount, left, right in _surfaces(level, places):
+        for amount, left, right in surfaces(level, places):
             own.append(Share(level.name, level.name, tuple(amount), left, start, right, end))
             on_joist.append((amount, left, right))
         for x, force in zip(places, _forces(places, level.joists, on_joist)):
             gives.append(Share(level.name, holders[x], tuple(map(float, force)), x, start, x, end))
-    return Element(level, "level", received, tuple(own), tuple(gives), _spans(places, level.joists))
+        stretches.append((start, end, on_joist))
+    pair = pair_of(level, places, parts, stretches)
+    return Element(level, "level", received, tuple(own), tuple(gives), _spans(places, level.joists), pair)
 
 
 def _lines_under(level, parts):
@@ -113,24 +116,6 @@ def _holder(level, line, x, start, end):
     raise BadInput(
         f"{level.name} rests on {' and '.join(found)} at once at {where}; let one of them end there"
     ).about(level.name, "on")
-
-
-def _surfaces(level, places):
-    """Loads by type over the plan of a level, with the ends of each part: (amount, left, right)."""
-    left, right = places[0] - level.left_overhang, places[-1] + level.right_overhang
-    if level.kind != "roof" or not level.slope[0]:
-        return [(area_load(level, level.slope), left, right)]
-    if level.ridge == "beam" and len(places) == 2:
-        return [(area_load(level, level.slope), left, right)]  # one slope, from a wall up to the ridge beam
-    ridge = places[1] if level.ridge == "beam" else level.ridge_at
-    ridge = (places[0] + places[-1]) / 2 if ridge is None else ridge
-    if not places[0] < ridge < places[-1]:
-        raise BadInput(
-            f"the ridge of {level.name} must stand between its walls, got {text_of(ridge)} across the house"
-        ).about(level.name, "ridge_at")
-    rise, run = level.slope
-    other = rise * (ridge - places[0]) / (places[-1] - ridge)  # the other side falls from the same ridge
-    return [(area_load(level, (rise, run)), left, ridge), (area_load(level, (other, run)), ridge, right)]
 
 
 def _wall(wall, parts, received):

@@ -203,6 +203,45 @@ def three_hinged_reactions(*, span, crown, rise, left_force, left_place, right_f
     return {"left": left, "right": right, "thrust": thrust, "crown_shear": left_force - left}
 
 
+def thrust_of_force(*, span, crown, rise, place):
+    """Return the push of both feet of a pair for one upright force of 1 anywhere over it: an influence line.
+
+    Straight from each foot up to the crown, and on past the foot: what stands on an overhang takes push away. With a
+    tie at a share a of the rise, the tie is pulled by 1 / (1 - a) times as much.
+
+    Parameters
+    ----------
+    span : float
+        Distance between the two feet, which are level [mm].
+    crown : float
+        Horizontal distance of the crown from the left foot [mm].
+    rise : float
+        Height of the crown above the feet [mm].
+    place : float
+        Horizontal distance of the force from the left foot; below 0 and beyond ``span`` it is on an overhang [mm].
+
+    Returns
+    -------
+    float
+        Push of each foot outward, for each N of the force [-].
+
+    Raises
+    ------
+    BadInput
+        When the crown does not stand between the feet and above them.
+
+    Examples
+    --------
+    >>> [thrust_of_force(span=24.0, crown=12.0, rise=6.0, place=x) for x in (-2.0, 0.0, 6.0, 12.0, 18.0)]
+    [-0.16666666666666666, 0.0, 0.5, 1.0, 0.5]
+    """
+    positive("crown", crown, "for example 12*ft")
+    positive("span beyond the crown", span - crown, "the crown hinge stands between the feet")
+    positive("rise", rise, "for example 6*ft")
+    lever = place * (span - crown) if place <= crown else (span - place) * crown
+    return lever / (span * rise)
+
+
 def _two_sides(one_load, other_load, building_span):
     not_negative("line load", one_load, _LOAD)
     not_negative("line load", other_load, _LOAD)

@@ -49,7 +49,8 @@ def random_house(seed):
     on_roof = ("west upper", "middle upper", "east upper") if ridge == "beam" else ("west upper", "east upper")
     levels.append(Level(name="roof", kind="roof", on=on_roof, start=start, end=end, ridge=ridge, layers=layer,
                         slope=(draw.choice((3, 6, 12)), 12.0), roof_live=20 * psf, snow=draw.uniform(0, 60) * psf,
-                        ridge_at=x[1] if ridge == "board" else None,
+                        ridge_at=x[1] if ridge == "board" else None, right_snow=draw.choice((None, 0.0, 45 * psf)),
+                        tied_by="attic" if ridge == "board" and draw.random() < 0.5 else "",
                         left_overhang=far(0, 2), right_overhang=far(0, 2)))
     for name, storey, live in (("attic", "upper", 20), ("upper floor", "lower", 30)):
         levels.append(Level(name=name, kind="floor", on=tuple(f"{side} {storey}" for side in ("west", "middle", "east")),
@@ -98,7 +99,8 @@ def entered(house):
         for a, b, run in ((left, ridge, ridge - min(places)), (ridge, right, max(places) - ridge)):
             area = (b - a) * (level.end - level.start)
             on_plan = dead * math.hypot(rise, run) / run
-            amount = [area * load for load in (on_plan, level.live or 0, level.roof_live or 0, level.snow or 0)]
+            snow = level.snow if a == left or level.right_snow is None else level.right_snow
+            amount = [area * load for load in (on_plan, level.live or 0, level.roof_live or 0, snow or 0)]
             add(amount, (a + b) / 2, (level.start + level.end) / 2)
     for wall in house.walls:
         gaps = [one for one in house.openings if one.wall == wall.name]
@@ -139,3 +141,37 @@ def test_what_enters_a_house_reaches_the_soil(block):
             took = sum((share.sum_and_moments for share in (*one.received, *one.own)), numpy.zeros((3, 4)))
             gave = sum((share.sum_and_moments for share in one.gives), numpy.zeros((3, 4)))
             assert numpy.abs(took - gave).max() < 1e-9 * scale * reach, (seed, one.name)
+
+
+def halves(house):
+    """Of a roof on a ridge board: for each half, its plan from its eave to the ridge, and its load turned about the ridge."""
+    roof, at = house.levels[0], {wall.name: wall.at for wall in house.walls}
+    (left, right), ridge = sorted(at[name] for name in roof.on), roof.ridge_at
+    dead, rise = sum(layer.weight for layer in roof.layers), (ridge - left) * roof.slope[0] / roof.slope[1]
+    for run, over, snow in ((ridge - left, roof.left_overhang, roof.snow),
+                            (right - ridge, roof.right_overhang, roof.snow if roof.right_snow is None else roof.right_snow)):
+        loads = numpy.array([dead * math.hypot(rise, run) / run, 0.0, roof.roof_live, snow])
+        strips = (numpy.arange(400) + 0.5) / 400 * (run + over)  # strips along the house, each with its own lever
+        yield run, rise, loads * float((strips * (run + over) / 400).sum())
+
+
+@pytest.mark.parametrize("block", range(5))
+def test_the_push_of_both_eaves_balances_and_turns_nothing_about_the_ridge(block):
+    pushing = 0
+    for seed in range(40 * block, 40 * block + 40):
+        house = random_house(seed)
+        path, middle = follow(house), (house.levels[0].start + house.levels[0].end) / 2
+        found = path.thrust("roof", middle)
+        if house.levels[0].ridge == "beam":
+            assert not any(found.line.values())
+            continue
+        lifts = {share.to: numpy.array(share.amount) for share in path.element("roof").gives}
+        pushes = []
+        for wall, (run, rise, turned) in zip(house.levels[0].on, halves(house)):
+            pushes.append((lifts[wall] * run - turned) / rise)  # what keeps this half from turning about the ridge
+        scale = max(map(abs, pushes[0]))
+        assert numpy.abs(pushes[0] - pushes[1]).max() < 1e-9 * scale, seed
+        assert numpy.abs(pushes[0] - list(found.line.values())).max() < 1e-9 * scale, seed
+        assert found.held_by == ("joists" if house.levels[0].tied_by else "nothing")
+        pushing += scale > 0
+    assert pushing > 10
