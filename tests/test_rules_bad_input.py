@@ -8,7 +8,8 @@ from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft
 from structlib.rules.check import BeamUse, least_verified
 from structlib.rules.us import bearing, bending, deflection, factors, shear, stability
-from structlib.rules.choice import RULEBOOK, sag_divisors
+from structlib.rules.us.deflection import sag_divisors
+from structlib.rules.choice import RULEBOOK
 
 WOOD = find_material("Hem-Fir", "No.2")
 

@@ -11,7 +11,8 @@ from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, psi
 from structlib.rules.check import BeamUse
 from structlib.rules.us import bearing, bending, deflection, factors, shear, stability
-from structlib.rules.choice import RULEBOOK, sag_divisors
+from structlib.rules.us.deflection import sag_divisors
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.column_strength import compression_wet_factor
 
 FIR = find_material("Douglas Fir-Larch", "No.2")

@@ -416,7 +416,8 @@ class LoadsByType(Mapping):
             raise BadInput(f"loads by type must be a mapping, got {type(values).__name__}; "
                            "for example LoadsByType({'dead': 10*psf, 'live': 40*psf})") from None
         for kind, value in given.items():
-            check_choice("load type", kind, LOAD_TYPES)
+            if kind not in LOAD_TYPES:
+                check_choice("load type", kind, LOAD_TYPES)
             check_number(f"{kind} load", value, low=-1e15, high=1e15)
         object.__setattr__(self, "_values", {kind: given.get(kind, 0.0) for kind in LOAD_TYPES})
 
@@ -424,7 +425,7 @@ class LoadsByType(Mapping):
         raise AttributeError("loads by type cannot be changed; make new ones")
 
     def __getitem__(self, kind):
-        return self._values[check_choice("load type", kind, LOAD_TYPES)]
+        return self._values[check_choice("load type", kind, self._values)]
 
     def __contains__(self, kind):
         return kind in LOAD_TYPES

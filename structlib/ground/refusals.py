@@ -114,7 +114,7 @@ def check_number(name, value, *, low, high, shown=str, hint="", low_allowed=True
     ...
     structlib.ground.refusals.BadInput: plies must be between 1 and 6, got 0; for example 2
     """
-    if type(value) in (float, int) and low <= value <= high and (low_allowed or value > low):
+    if (isinstance(value, float) or type(value) is int) and low <= value <= high and (low_allowed or value > low):
         return value  # the usual case, before any message is composed
     if is_symbolic(value):
         return value
@@ -212,11 +212,19 @@ def check_choice(name, value, choices, shown=repr):
     ...
     structlib.ground.refusals.BadInput: beam ends 3 is not known; accepted are 1, 2
     """
+    if isinstance(value, str) and value in (choices := _kept(choices)):
+        return value
+    return _near_choice(name, value, list(choices), shown)
+
+
+def _kept(choices):
+    """What can be looked through more than once."""
+    return choices if isinstance(choices, (tuple, list, dict, set, frozenset)) else list(choices)
+
+
+def _near_choice(name, value, choices, shown):
     import difflib
 
-    choices = list(choices)
-    if isinstance(value, str) and value in choices:
-        return value
     for choice in choices:
         if _same_number(value, choice):
             return choice

@@ -81,10 +81,8 @@ def show(value, dimension, system="us", precision=None):
     >>> show(0.83, "ratio")
     '83 %'
     """
-    check_choice("dimension", dimension, _FORMS)
-    check_choice("system", system, _SYSTEMS)
+    form = _FORMS[check_choice("dimension", dimension, _FORMS)][check_choice("system", system, _SYSTEMS) != "us"]
     value = _plain(value, dimension)
-    form = _FORMS[dimension][_SYSTEMS.index(system)]
     if form is None or precision is not None:
         _check_precision(precision, fraction=form is None)
     if form is None:

@@ -284,13 +284,24 @@ def table_row(name, /, **cells):
     >>> table_row("us_factors", key="load_duration_snow")["verified"]
     'seen'
     """
+    if all(isinstance(cell, (str, float)) for cell in cells.values()):
+        return _kept_row(name, tuple(cells.items()))
+    return _only_row(name, cells.items())
+
+
+@lru_cache(maxsize=1024)
+def _kept_row(name, cells):
+    return _only_row(name, cells)
+
+
+def _only_row(name, cells):
     rows = list(table_rows(name))
-    for column, cell in cells.items():
+    for column, cell in cells:
         check_choice(f"column of {name}", column, rows[0])
         found = [row for row in rows if row[column] == cell]
         if not found:
             check_choice(column, cell, dict.fromkeys(str(row[column]) for row in rows))
         rows = found
     if len(rows) != 1:
-        raise BadInput(f"{len(rows)} rows of {name} are {cells}; name more columns to tell them apart")
+        raise BadInput(f"{len(rows)} rows of {name} are {dict(cells)}; name more columns to tell them apart")
     return rows[0]

@@ -60,15 +60,19 @@ def held(function, docstring):
     structlib.ground.refusals.BadInput: span must be between -1e+15 and 1e+15, got '12 ft', which is not a number
     """
     described = inspect.cleandoc(docstring or "").partition("\nReturns\n")[0]
-    kinds = dict(re.findall(r"^(\w+) : (.+)$", described, re.M))
     signature = inspect.signature(function)
+    asked = {
+        name: (name.replace("_", " "), kind, signature.parameters[name].default)
+        for name, kind in re.findall(r"^(\w+) : (.+)$", described, re.M) if name in signature.parameters
+    }
 
     @functools.wraps(function)
     def behind(*args, **given):
         bound = signature.bind(*args, **given)
         for name, value in bound.arguments.items():
-            if name in kinds and value is not signature.parameters[name].default:
-                bound.arguments[name] = _taken(name.replace("_", " "), value, kinds[name], function.__globals__)
+            if name in asked and value is not asked[name][2]:
+                words, kind, _ = asked[name]
+                bound.arguments[name] = _taken(words, value, kind, function.__globals__)
         return function(*bound.args, **bound.kwargs)
 
     return behind
@@ -76,14 +80,13 @@ def held(function, docstring):
 
 def _taken(name, value, kind, known):
     """Return a value as its kind asks; refuse another kind."""
-    kinds = kind.split(" or ")
+    kinds, of_many = _read(kind)
     if value is None and "None" in kinds:
         return None
     kinds = [one for one in kinds if one != "None"]
-    of_many = _LISTS.fullmatch(kind)
     if of_many:
         values = check_list(name, value, "(1, 2)")
-        return tuple(_taken(f"{name}, item {number}", one, of_many[1], known)
+        return tuple(_taken(f"{name}, item {number}", one, of_many, known)
                      for number, one in enumerate(values, 1))
     if kinds == ["float"]:
         return _number(name, value)
@@ -95,12 +98,24 @@ def _taken(name, value, kind, known):
         return check_record(name, value, str, "'a word'")
     if kinds in (["str", "os.PathLike"], ["str", "pathlib.Path"]):
         return check_record(name, value, (str, os.PathLike), "'beam.png'")
-    record = pydoc.locate(kinds[0]) if kinds[0].startswith("structlib.") else known.get(kinds[0])
+    record = _located(kinds[0]) if kinds[0].startswith("structlib.") else known.get(kinds[0])
     if len(kinds) == 1 and inspect.isclass(record):
         return check_record(name, value, record, f"one made with {record.__name__}(...)")
     if kinds == ["dict"]:
         return check_record(name, value, dict, "{'span': 3000.0}")
     return value
+
+
+@functools.lru_cache(maxsize=1024)
+def _read(kind):
+    """The kinds that a docstring names, and of what a list is."""
+    of_many = _LISTS.fullmatch(kind)
+    return tuple(kind.split(" or ")), of_many and of_many[1]
+
+
+@functools.lru_cache(maxsize=1024)
+def _located(name):
+    return pydoc.locate(name)
 
 
 def _number(name, value):

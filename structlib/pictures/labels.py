@@ -5,6 +5,7 @@ screens show; a label that is clear of its neighbours here is clear of them ever
 """
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from structlib.ground.refusals import BadInput
 from structlib.pictures.style import LABEL_SIZE, LEAST_SIZE, TEXT_ROLES
@@ -57,9 +58,16 @@ def text_width(text, size, bold=False):
     >>> round(text_width("100 lb", 20), 1)
     63.2
     """
-    get = _WIDTH.get
-    thousandths = sum([get(letter, _WIDE) for letter in text])
+    return _in_units(_thousandths(text), size, bold)
+
+
+def _in_units(thousandths, size, bold):
     return thousandths * size * (_BOLD if bold else 1.0) / 1000
+
+
+@lru_cache(maxsize=4096)
+def _thousandths(text):
+    return sum([_WIDTH.get(letter, _WIDE) for letter in text])
 
 
 @dataclass(frozen=True)
@@ -200,15 +208,22 @@ def wrap(text, width, size, bold=False):
     >>> wrap("the load goes down", 120, 20)
     ['the load', 'goes down']
     """
-    lines, line = [], ""
+    return list(_wrapped(text, width, size, bold))
+
+
+@lru_cache(maxsize=1024)
+def _wrapped(text, width, size, bold):
+    lines, used = [], 0
     for word in _glued(text.split()):
-        longer = f"{line} {word}" if line else word
-        if line and text_width(longer, size, bold) > width:
-            lines.append(line)
-            line = word
+        wide = _thousandths(word)
+        longer = used + _WIDTH[" "] + wide
+        if lines and _in_units(longer, size, bold) <= width:
+            lines[-1] += f" {word}"
+            used = longer
         else:
-            line = longer
-    return lines + [line] if line else lines
+            lines.append(word)
+            used = wide
+    return lines
 
 
 def spread(labels, *, top, bottom, gap=3.0):

@@ -54,10 +54,11 @@ def least_verified(words):
     >>> least_verified([]) == VERIFIED_ORDER[-1]
     True
     """
-    known = [
-        VERIFIED_ORDER.index(check_choice("verified word", word, VERIFIED_ORDER)) for word in words if word
-    ]
+    known = [_RANK[check_choice("verified word", word, _RANK)] for word in words if word]
     return VERIFIED_ORDER[max(known)] if known else LEAST_KNOWN
+
+
+_RANK = {word: number for number, word in enumerate(VERIFIED_ORDER)}
 
 
 @dataclass(frozen=True)
@@ -89,7 +90,10 @@ class Combination:
         >>> Combination("D + L", (("dead", 1.0), ("live", 1.0)), 1.0, "ten years", "2.4.1", "recalled").factor("snow")
         0.0
         """
-        return dict(self.factors).get(load_type, 0.0)
+        for kind, factor in self.factors:
+            if kind == load_type:
+                return factor
+        return 0.0
 
 
 @dataclass(frozen=True)

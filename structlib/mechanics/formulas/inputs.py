@@ -69,6 +69,8 @@ def _check_between(name, value, low, high):
         return
     _check_kind(name, value)
     check_number(name, value, low=-LIMIT, high=LIMIT, hint="measured along the member")
+    if isinstance(value, float) and isinstance(high, float) and low <= value <= high:
+        return  # the usual case, before any array is made
     slack = 1e-9 * np.asarray(high)  # positions computed in feet and inches miss by a rounding
     if np.any(np.asarray(value) < low - slack) or np.any(np.asarray(value) > high + slack):
         accepted = f"{name} must be between {np.max(low):g} and {np.min(high):g}"

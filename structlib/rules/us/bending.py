@@ -6,7 +6,7 @@ from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check
 from structlib.ground.material import Material
 from structlib.rules.check import Factor, least_verified
 from structlib.rules.us import factors
-from structlib.rules.us.inputs import check_amount, check_size, check_yes_or_no
+from structlib.rules.us.inputs import anywhere, check_amount, check_size, check_yes_or_no
 from structlib.rules.us.stability import beam_stability_factor
 
 
@@ -143,11 +143,10 @@ def repetitive_factor(material, *, sharing_members):
     )
     if key is None:
         return numpy.ones(numpy.shape(sharing_members))
-    return numpy.where(
-        numpy.asarray(sharing_members) >= factors.scalar("repetitive_member_least_count"),
-        factors.scalar(key),
-        1.0,
-    )
+    least, more = factors.scalar("repetitive_member_least_count"), factors.scalar(key)
+    if isinstance(sharing_members, int):
+        return more if sharing_members >= least else 1.0
+    return numpy.where(numpy.asarray(sharing_members) >= least, more, 1.0)
 
 
 def wet_factor(material, *, value, wet):
@@ -445,7 +444,7 @@ def refuse_unknown_material(material):
 
 def _refuse_size(material, width, depth):
     """Refuse pieces whose size the material's values do not cover, beyond what the size factor table says."""
-    if numpy.any(numpy.asarray(depth) < numpy.asarray(width) * (1 - 1e-9)):
+    if anywhere(numpy.asarray(depth) < numpy.asarray(width) * (1 - 1e-9)):
         raise OutsideRule(
             "a piece that is wider than deep lies on its flat, which these checks do not cover; stand it on "
             "edge, for example 1.5 in wide by 9.25 in deep"

@@ -1,5 +1,7 @@
 """The United States rulebook for beams: every check in full for one member, and as arrays for a rack."""
 
+from functools import lru_cache
+
 import numpy
 
 from structlib.ground.refusals import OutsideRule, check_choice
@@ -45,17 +47,7 @@ class UnitedStates(Members):
         ['D', 'D + L']
         """
         words = check_words("load types", load_types)
-        present = {check_choice("load type", word, ("dead",) + VARIABLE_TYPES) for word in words} | {"dead"}
-        found = []
-        for row in factors.combination_rows():
-            if set(dict(row["factors"])) <= present:
-                time_factor, time_name = factors.time_factor(name for name, _ in row["factors"])
-                found.append(
-                    Combination(
-                        row["name"], row["factors"], time_factor, time_name, row["clause"], row["verified"]
-                    )
-                )
-        return tuple(found)
+        return _combinations(frozenset(check_choice("load type", word, ("dead",) + VARIABLE_TYPES) for word in words))
 
     def beam_checks(self, member, demands, use):
         """Return every check of one beam: bending, shear, bearing on both faces, seats, sag.
@@ -318,6 +310,18 @@ class UnitedStates(Members):
             )
             shares["sag after years"] = after_years * total_divisor / demand.span
         return shares
+
+
+@lru_cache(maxsize=16)
+def _combinations(types):
+    found = []
+    for row in factors.combination_rows():
+        if {name for name, _ in row["factors"]} <= types | {"dead"}:
+            time_factor, time_name = factors.time_factor(name for name, _ in row["factors"])
+            found.append(
+                Combination(row["name"], row["factors"], time_factor, time_name, row["clause"], row["verified"])
+            )
+    return tuple(found)
 
 
 def _size_or_nothing(material, ply_width, depth):

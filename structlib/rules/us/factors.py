@@ -211,25 +211,25 @@ def effective_length_rows(case):
     >>> effective_length_rows("single span, uniform")[0]["length_factor"]
     2.06
     """
-    names = sorted({row["load"] for row in table_rows("us_effective_length")})
-    return _effective_length_pieces(check_choice("span and load", case, names))
+    pieces = _effective_length_pieces()
+    return pieces[check_choice("span and load", case, pieces)]
 
 
 @lru_cache(maxsize=None)
-def _effective_length_pieces(case):
-    pieces = []
-    for row in table_rows("us_effective_length"):
-        if row["load"] == case:
-            to_ratio = row["slenderness_max"]
-            pieces.append(
-                {
-                    "from_ratio": row["slenderness_min"],
-                    "to_ratio": float("inf") if to_ratio in ("", None) else to_ratio,
-                    "length_factor": row["length_coefficient"],
-                    "depth_factor": row["depth_coefficient"],
-                }
-            )
-    return tuple(pieces)
+def _effective_length_pieces():
+    pieces = {}
+    for row in sorted(table_rows("us_effective_length"), key=lambda row: row["load"]):
+        to_ratio = row["slenderness_max"]
+        pieces[row["load"]] = (
+            *pieces.get(row["load"], ()),
+            {
+                "from_ratio": row["slenderness_min"],
+                "to_ratio": float("inf") if to_ratio in ("", None) else to_ratio,
+                "length_factor": row["length_coefficient"],
+                "depth_factor": row["depth_coefficient"],
+            },
+        )
+    return pieces
 
 
 @lru_cache(maxsize=None)
@@ -441,9 +441,19 @@ def tabulated_size_factor(material, *, width, depth):
     >>> float(tabulated_size_factor(fir, width=1.5 * inch, depth=7.25 * inch)[0])
     1.2
     """
+    plain = isinstance(width, float) and isinstance(depth, float)
+    found = (_size_found if plain else _size_found.__wrapped__)(material.size_factor_group, width, depth)
+    if numpy.isnan(found[0]).any():
+        raise OutsideRule(_no_size_factor(material, width, depth, found[0]))
+    return found
+
+
+@lru_cache(maxsize=1024)
+def _size_found(group, width, depth):
+    """The factor, nan where the table has none; its clause and how it is known."""
     wide, thick = nominal_of(depth), nominal_of(width)
     found, words, clause = numpy.full(numpy.shape(wide), numpy.nan), [], ""
-    for row in _size_rows(material.size_factor_group):
+    for row in _size_rows(group):
         greatest = row["width_max"] if row["width_max"] not in ("", None) else float("inf")
         hit = (
             (wide >= row["width_min"])
@@ -457,8 +467,6 @@ def tabulated_size_factor(material, *, width, depth):
             clause = row["source"]
     # the names run from 2 in nominal up, so a thin board would pass for one
     found = numpy.where(numpy.minimum(width, depth) < _dressed_depths()[0][0] * (1 - 1e-9), numpy.nan, found)
-    if numpy.any(numpy.isnan(found)):
-        raise OutsideRule(_no_size_factor(material, width, depth, found))
     return (float(found) if numpy.ndim(found) == 0 else found), clause, least_verified(words)
 
 

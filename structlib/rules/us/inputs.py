@@ -1,5 +1,7 @@
 """Between which limits the formulas of these rules may be asked: wide, so that any units fit, but finite."""
 
+import numpy
+
 from structlib.ground.refusals import BadInput, check_number, is_symbolic
 
 _MOST = 1e18  # only a guard against nonsense: a stiffness in N*mm2 reaches 1e15 in a house
@@ -26,6 +28,27 @@ def at_most(value, end):
     (True, False)
     """
     return value <= end * (1 + 1e-9)
+
+
+def anywhere(found):
+    """Tell whether a comparison of numbers or arrays holds anywhere.
+
+    Parameters
+    ----------
+    found : bool or numpy.ndarray
+        The comparison [-].
+
+    Returns
+    -------
+    bool
+        Whether it does [-].
+
+    Examples
+    --------
+    >>> anywhere(3 > 2)
+    True
+    """
+    return bool(found) if isinstance(found, (bool, numpy.bool_)) else bool(numpy.any(found))
 
 
 def check_size(name, value, *, zero=False):
@@ -208,8 +231,6 @@ def check_unit_circle(*, sine, cosine):
         check_number(name, value, low=-1.0, high=1.0, hint="for example 0.5")
     if is_symbolic(sine) or is_symbolic(cosine):
         return
-    import numpy
-
     if numpy.any(numpy.abs(numpy.square(sine) + numpy.square(cosine) - 1.0) > 1e-6):
         raise BadInput(
             f"sine and cosine must belong to one angle, so that their squares add up to 1, got {sine!r} and "

@@ -4,6 +4,7 @@ import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.units import deg, inch
+from structlib.rules.us.inputs import anywhere
 
 from .records import JoinedPiece
 from .words import _one_number, _scalar
@@ -94,7 +95,7 @@ def _check_gravity(value):
     if is_symbolic(value):
         return
     low, high = _scalar("specific_gravity_least"), _scalar("specific_gravity_greatest")
-    if numpy.any(numpy.asarray(value) < low) or numpy.any(numpy.asarray(value) > high):
+    if anywhere((numpy.asarray(value) < low) | (numpy.asarray(value) > high)):
         raise OutsideRule(
             f"dowel bearing strengths are published for specific gravities of {low:g} to {high:g}, "
             f"got {value}; for example 0.5 for Douglas Fir-Larch"
