@@ -31,8 +31,8 @@ def test_a_page_computes_under_another_rulebook_and_names_no_other(kind):
     for values in (start_values(page, above="none"), *(_anywhere(page, dice) for _ in range(25))):
         shown = page.compute(values, start_values(page))
         texts = (shown.scene.title, shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row))
-        # where a wood comes from is a fact of that wood; plies side by side still ask one book (house/plies.py)
-        told = [text for text in texts if not re.match("(Design values|Values) of |Doubtful: |Plies joined ", text)]
+        # where a wood comes from is a fact of that wood
+        told = [text for text in texts if not re.match("(Design values|Values) of ", text)]
         assert not [text for text in told if OF_ANOTHER_BOOK.search(text)]
         judged += any("%" in cell for row in shown.rows for cell in row[1:])
     assert judged > 3
@@ -71,3 +71,15 @@ def test_one_post_has_one_load_on_the_path_page_and_on_the_post_page(rulebook):
         if rulebook is RULEBOOK:  # dead and live without factors are all that comes down here
             values = start_values(page, **beam, **same)
             assert page.result(tuple(values.items())).greatest.axial == pytest.approx(there, rel=1e-12)
+
+
+def test_plies_that_another_rulebook_does_not_join_have_no_verdict_and_keep_what_is_asked():
+    page = BeamPage(rulebook=DUMMY)
+    values = start_values(page, above="none", position="flush", joined="10d", plies=3)
+    shown = page.compute(values)
+    [gate] = [one for one in shown.gates if "no rule for the joined plies here" in one]
+    assert gate.startswith("No verdict: 10d common nails, 3 lines: the rulebook of Dummy (invented)")
+    assert not [note for note in shown.notes if note.startswith("Plies joined")]
+    assert all(row[1] for row in shown.rows if row[0] in ("bend", "slide", "droop"))
+    [doubtful] = [note for note in page.compute({**values, "plies": 1}).notes if note.startswith("Doubtful")]
+    assert "it rolls over unless it is held sideways" in doubtful

@@ -132,6 +132,48 @@ def check_number(name, value, *, low, high, shown=str, hint="", low_allowed=True
     return _check_array(name, value, low, high, shown, tail, accepted, low_allowed)
 
 
+def check_one_number(name, value, *, low, high, hint="", low_allowed=True, shown=str):
+    """Refuse anything but one finite number between two limits.
+
+    Parameters
+    ----------
+    name : str
+        What the number is, in the reader's words [-].
+    value : float
+        The number [any].
+    low : float
+        Least accepted value [same unit as value].
+    high : float
+        Greatest accepted value [same unit as value].
+    hint : str
+        An example for the message [-].
+    low_allowed : bool
+        Whether ``low`` itself is accepted [-].
+    shown : callable
+        Turns a value into text with its unit [-].
+
+    Returns
+    -------
+    float
+        The value, unchanged [same unit as value].
+
+    Raises
+    ------
+    BadInput
+        When it is no such number.
+
+    Examples
+    --------
+    >>> check_one_number("width", 3.5, low=1, high=6)
+    3.5
+    """
+    if is_symbolic(value) or isinstance(value, (list, tuple, dict, set)) or getattr(value, "ndim", 0):
+        raise BadInput(
+            f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else "")
+        )
+    return check_number(name, value, low=low, high=high, hint=hint, low_allowed=low_allowed, shown=shown)
+
+
 def _check_array(name, value, low, high, shown, tail, accepted, low_allowed):
     import numpy
 

@@ -1,36 +1,25 @@
 """The same opening in sawn lumber, LVL, flitch and steel, within the depth that each end leaves."""
 
 from dataclasses import dataclass, replace
-from types import SimpleNamespace
 from typing import Any
 
+from structlib.ground.lumber import find_material
 from structlib.ground.records import measured
-from structlib.ground.refusals import OutsideRule
+from structlib.ground.refusals import OutsideRule, check_one_number
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch  # noqa: F401  the examples use them
-from structlib.house.beam import TypedLoad, check_job, demands_on
-from structlib.house.inputs import check_list, check_one_number, check_record
-from structlib.house.plies import greatest_line_load
+from structlib.ground.steel import SteelSection
+from structlib.ground.units import ft, inch, plf
+from structlib.house.beam import BeamJob, TypedLoad, check_job, demands_on
+from structlib.house.inputs import check_list, check_record
 from structlib.house.sizing import build_rack, size_beams
 from structlib.mechanics.beams import LineLoad
-from structlib.rules.check import BeamMember, Check, governing, least_verified
-from structlib.rules.us.book import sag_divisors
-from structlib.rules.us.deflection import creep_factor
-from structlib.rules.us.flitch import (
-    Flitch,
-    creep_growth,
-    end_bolt_shear,
-    flitch_bolts,
-    hole_line,
-    hole_loss,
-    plate_check,
-    plate_hole_loss,
-)
-from structlib.rules.us.steel_beams import steel_beam_checks
-from structlib.rules.us.steel_sections import SteelSection
+from structlib.rules.check import Seat, governing
+from structlib.rules.members import Flitch, FlitchMember, Partly, SteelBeamMember, ask
 
 #: Diameters of the bolts of a flitch beam that are tried, the thinnest first.
 BOLTS = (0.5 * inch, 0.625 * inch, 0.75 * inch)
+
+_FIR = ("Douglas Fir-Larch", "No.2")
 
 FLITCH_FROM_THE_SIDE = (
     "A flitch beam loaded from one side: half of the wood gets its load through the "
@@ -149,102 +138,166 @@ class Alternative:
         return self.share <= 1 and not self.withheld
 
 
-def check_flitch(job, beam, rulebook, *, limit="0.60 Fy", plate_bears=False, bolt_diameter=BOLTS[0]):
-    """Check a flitch beam in one opening: wood by the rulebook, plate by its stress, sag of both together.
+def example_flitch(plate_thickness=0.5 * inch):
+    """Return the flitch beam of the lessons: two old 2x10 and a plate. It is invented.
+
+    Parameters
+    ----------
+    plate_thickness : float
+        Thickness of the plate [mm].
+
+    Returns
+    -------
+    structlib.rules.members.Flitch
+        The beam [-].
+
+    Examples
+    --------
+    >>> round(example_flitch().steel_share, 2)
+    0.74
+    """
+    return Flitch(
+        wood=find_material(*_FIR, "2x10"),
+        ply_width=1.5 * inch,
+        depth=9.25 * inch,
+        plies=2,
+        plate_thickness=plate_thickness,
+        plate_depth=9 * inch,
+    )
+
+
+def example_job(width=12 * ft, live=400 * plf, dead=150 * plf, **changes):
+    """Return the opening of the lessons. It is invented.
+
+    Parameters
+    ----------
+    width : float
+        Clear width [mm].
+    live : float
+        Live load [N/mm].
+    dead : float
+        Dead load [N/mm].
+    **changes : any
+        More fields of the job, such as unbraced_length [any].
+
+    Returns
+    -------
+    structlib.house.beam.BeamJob
+        The opening and its loads [-].
+
+    Examples
+    --------
+    >>> round(example_job().span / ft, 2)
+    12.25
+    """
+    fir = find_material(*_FIR)
+    seat = Seat(3 * inch, "plate", fir.bearing, "plate of Douglas Fir-Larch", fir.verified)
+    span = width + 3 * inch
+    loads = (
+        TypedLoad("live", LineLoad(0.0, span, live)),
+        TypedLoad("dead", LineLoad(0.0, span, dead)),
+    )
+    return BeamJob(width, seat, seat, loads, **changes)
+
+
+def flitch_member(job, beam, *, plate_bears=False, bolt_diameter=BOLTS[0]):
+    """Return a flitch beam in one opening as a rulebook is asked about it.
 
     Parameters
     ----------
     job : structlib.house.beam.BeamJob
         The opening and its loads [-].
-    beam : structlib.rules.us.flitch.Flitch
+    beam : structlib.rules.members.Flitch
         The beam [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules for the wood [-].
-    limit : str
-        Allowable stress of the plate: ``0.60 Fy``, ``0.66 Fy`` or ``F11`` [-].
     plate_bears : bool
-        Whether the plate stands on a steel seat, so that the wood carries its own share of the shear only
+        Whether the plate stands on a steel seat of its own, so that the wood carries its own share of the shear only
         [-].
     bolt_diameter : float
-        Diameter of the bolts, whose holes count in bending [mm].
+        Diameter of the bolts [mm].
+
+    Returns
+    -------
+    structlib.rules.members.FlitchMember
+        The member [-].
+
+    Raises
+    ------
+    BadInput
+        When the job or the beam makes no sense.
+
+    Examples
+    --------
+    >>> flitch_member(example_job(), example_flitch()).plate_bears
+    False
+    """
+    check_job(job)
+    check_record("flitch beam", beam, Flitch, "Flitch(wood=..., plies=2, ...)")
+    wet = job.wet or job.incised or job.treatment != "none"  # wood that swells beside a plate
+    return FlitchMember(
+        beam, job.left, job.right, bolt_diameter, plate_bears, job.unbraced_length, job.loaded_on, job.use, wet
+    )
+
+
+def check_flitch(job, beam, rulebook, **how):
+    """Check a flitch beam in one opening, without its bolts: those are laid out so that they hold.
+
+    Parameters
+    ----------
+    job : structlib.house.beam.BeamJob
+        The opening and its loads [-].
+    beam : structlib.rules.members.Flitch
+        The beam [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules [-].
+    **how : any
+        ``plate_bears`` and ``bolt_diameter``, as in `flitch_member` [any].
 
     Returns
     -------
     tuple of Check
-        Bending at a bolt hole and sag with each part's share of the load; shear and seats with the whole of
-        it, and shear at the end bolts, unless the plate stands on its own seat [-].
+        Wood and plate at a bolt hole, sag, shear, seats, and shear at the end bolts unless the plate stands on its own
+        seat; where the bolts are refused, no check of shear decides [-].
 
     Raises
     ------
     BadInput
         When the job or the beam makes no sense.
     OutsideRule
-        When the wood stays wet, the rulebook does not cover it, or no line of such bolts fits.
-
-    Notes
-    -----
-    Wood and plate have the same curved shape, so the wood under its share of the load sags as both do under
-    all. A hole counts where the moment peaks. The plate is checked on the first day and after years, when
-    the wood has crept under the load that stays and the plate has more of it; the worse of both is named.
-    Where the bolts at the ends are outside their rule, no verdict on shear stands. Plies of LVL sag by shear
-    as if no plate helped them there.
+        When the rulebook does not cover it.
 
     Examples
     --------
-    >>> from structlib.ground.lumber import find_material
-    >>> from structlib.ground.units import plf
-    >>> from structlib.house.beam import BeamJob
-    >>> from structlib.rules.check import Seat
     >>> from structlib.rules.choice import RULEBOOK
-    >>> job = BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (
-    ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 400 * plf)),))
-    >>> beam = Flitch(wood=find_material("Douglas Fir-Larch", "No.2"), ply_width=1.5 * inch,
-    ...     depth=9.25 * inch,
-    ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9 * inch)
-    >>> from structlib.rules.check import governing
-    >>> governing(check_flitch(job, beam, RULEBOOK)).name
-    'shear at the end bolts'
-    >>> [check.name for check in check_flitch(job, beam, RULEBOOK) if check.kind == "bending"]
-    ['bending, wood at a bolt hole', 'bending, plate at a bolt hole, after years']
+    >>> found = check_flitch(example_job(), example_flitch(), RULEBOOK)
+    >>> governing(found).name, len([check for check in found if check.kind == "bending"])
+    ('shear at the end bolts', 2)
     """
-    _check_flitch_job(job, beam)
-    whole = _with_plate(job, beam)
-    together, demands = _wood_checks(job, whole, beam, rulebook, 1.0)
-    apart, _ = _wood_checks(job, whole, beam, rulebook, 1 - beam.steel_share)
-    with_share = ("bending", "sag")
-    hole = dict(edge_distance=hole_line(beam, bolt_diameter=bolt_diameter), bolt_diameter=bolt_diameter)
-    lost = hole_loss(beam, **hole)
-    taken = [
-        _at_a_hole(check, lost) if check.kind == "bending" else check
-        for check in apart
-        if plate_bears or check.kind in with_share
-    ]
-    if not plate_bears:
-        left = [check for check in together if check.kind not in with_share]
-        taken += _with_end_bolts(job, beam, left, demands, bolt_diameter)
-    return (*taken, _plate_check(whole, beam, rulebook, demands, limit, plate_hole_loss(beam, **hole)))
+    member = flitch_member(job, beam, **how)
+    try:
+        checks = rulebook.checks(member, demands_on(job, member, rulebook))
+    except Partly as some:
+        checks = some.checks
+    return _without_bolts(checks)
 
 
-def lay_out_flitch(job, beam, rulebook, *, bolt_diameter=BOLTS[0], plate_bears=False):
+def lay_out_flitch(job, beam, rulebook, **how):
     """Lay out the bolts of a flitch beam for every load combination of one opening.
 
     Parameters
     ----------
     job : structlib.house.beam.BeamJob
         The opening and its loads [-].
-    beam : structlib.rules.us.flitch.Flitch
+    beam : structlib.rules.members.Flitch
         The beam [-].
     rulebook : structlib.rules.check.Rulebook
-        The rules that combine the loads [-].
-    bolt_diameter : float
-        Diameter of the bolts [mm].
-    plate_bears : bool
-        Whether the plate stands on a steel seat of its own [-].
+        The rules [-].
+    **how : any
+        ``plate_bears`` and ``bolt_diameter``, as in `flitch_member` [any].
 
     Returns
     -------
-    structlib.rules.us.flitch.FlitchBolts
-        The layout of the combination that asks for most bolts [-].
+    object
+        The rulebook's layout for the combination that asks for most bolts [-].
 
     Raises
     ------
@@ -255,22 +308,12 @@ def lay_out_flitch(job, beam, rulebook, *, bolt_diameter=BOLTS[0], plate_bears=F
 
     Examples
     --------
-    >>> from structlib.ground.lumber import find_material
-    >>> from structlib.ground.units import plf
-    >>> from structlib.house.beam import BeamJob
-    >>> from structlib.rules.check import Seat
     >>> from structlib.rules.choice import RULEBOOK
-    >>> job = BeamJob(12 * ft, Seat(3 * inch), Seat(3 * inch), (
-    ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 400 * plf)),))
-    >>> beam = Flitch(wood=find_material("Douglas Fir-Larch", "No.2"), ply_width=1.5 * inch,
-    ...     depth=9.25 * inch,
-    ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9 * inch)
-    >>> lay_out_flitch(job, beam, RULEBOOK).end_bolts
+    >>> lay_out_flitch(example_job(), example_flitch(), RULEBOOK).end_bolts
     3
     """
-    _check_flitch_job(job, beam)
-    _, demands = _wood_checks(job, _with_plate(job, beam), beam, rulebook, 1.0)
-    return _layout(job, beam, demands, bolt_diameter, plate_bears)
+    member = flitch_member(job, beam, **how)
+    return ask(rulebook, "plate_bolts", member, demands_on(job, member, rulebook))
 
 
 def check_steel(job, section, rulebook):
@@ -280,10 +323,10 @@ def check_steel(job, section, rulebook):
     ----------
     job : structlib.house.beam.BeamJob
         The opening and its loads; its unbraced length counts [-].
-    section : structlib.rules.us.steel_beams.SteelSection
+    section : structlib.ground.steel.SteelSection
         The steel beam [-].
     rulebook : structlib.rules.check.Rulebook
-        The rules that combine the loads [-].
+        The rules [-].
 
     Returns
     -------
@@ -299,34 +342,15 @@ def check_steel(job, section, rulebook):
 
     Examples
     --------
-    >>> from structlib.ground.units import plf
-    >>> from structlib.house.beam import BeamJob
-    >>> from structlib.rules.check import Seat, governing
+    >>> from structlib.ground.steel import steel_shape
     >>> from structlib.rules.choice import RULEBOOK
-    >>> from structlib.rules.us.steel_sections import steel_shape
-    >>> job = BeamJob(12 * ft, Seat(3 * inch, "post"), Seat(3 * inch, "post"), (
-    ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 800 * plf)),))
-    >>> governing(check_steel(job, steel_shape("W8x18"), RULEBOOK)).name
-    'sag under live load'
+    >>> governing(check_steel(example_job(), steel_shape("W8x18"), RULEBOOK)).name
+    'bearing, left seat, plate of Douglas Fir-Larch'
     """
     check_job(job)
     check_record("steel beam", section, SteelSection, "steel_shape('W8x18')")
-    member = SimpleNamespace(
-        weight_per_length=section.weight,
-        bending_stiffness=section.bending_stiffness,
-        shear_stiffness=None,
-        material=None,
-        wet=False,
-    )
-    live, total, _ = sag_divisors(job.use)
-    return steel_beam_checks(
-        section,
-        demands_on(job, member, _SteelUnder(rulebook)),
-        unbraced_length=job.unbraced_length,
-        left=job.left,
-        right=job.right,
-        divisors=(live, total),
-    )
+    member = SteelBeamMember(section, job.left, job.right, job.unbraced_length, job.use)
+    return rulebook.checks(member, demands_on(job, member, rulebook))
 
 
 def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook, plies=(1, 2, 3, 4)):
@@ -370,13 +394,9 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
 
     Examples
     --------
-    >>> from structlib.ground.units import plf
-    >>> from structlib.house.beam import BeamJob
-    >>> from structlib.rules.check import Seat
+    >>> from structlib.ground.steel import steel_shape
     >>> from structlib.rules.choice import RULEBOOK
-    >>> from structlib.rules.us.steel_sections import steel_shape
-    >>> job = BeamJob(12 * ft, Seat(3 * inch, "post"), Seat(3 * inch, "post"), (
-    ...     TypedLoad("live", LineLoad(0.0, 147 * inch, 400 * plf)),))
+    >>> job = example_job(dead=0.0)
     >>> found = alternatives(job, space=Space(middle=9.25 * inch, right=8 * inch), rulebook=RULEBOOK,
     ...                      steel=[steel_shape("W8x13"), steel_shape("W10x12"), steel_shape("W6x16")])
     >>> [(one.name, one.governs) for one in found]
@@ -398,17 +418,6 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
         _best(_steel_family(job, check_list("steel", steel, "[steel_shape('W8x18')]"), space, rulebook))
     )
     return tuple(one for one in found if one is not None)
-
-
-class _SteelUnder:
-    """The rulebook's combinations for a beam of steel, whose modulus no moisture lowers."""
-
-    def __init__(self, rulebook):
-        self.combinations = rulebook.combinations
-
-    def modulus_factor(self, material, *, wet):
-        """One: steel has the same stiffness wet or dry."""
-        return 1.0
 
 
 # ---- one family at a time ---------------------------------------------------------------------------------
@@ -460,20 +469,14 @@ def _flitch_family(job, beams, space, rulebook):
 
 def _one_flitch(job, beam, rulebook, plate_bears):
     """A flitch beam with the thinnest bolts that fit; without such bolts it has no verdict."""
-    diameter, withheld = BOLTS[0], ""
-    for diameter in BOLTS:
-        try:
-            lay_out_flitch(job, beam, rulebook, bolt_diameter=diameter, plate_bears=plate_bears)
-        except OutsideRule as refusal:
-            withheld = withheld or f"no bolts found: {refusal}"
-            continue
-        withheld = ""
-        break
-    else:
-        diameter = BOLTS[0]
+    member = flitch_member(job, beam, plate_bears=plate_bears)
+    demands = demands_on(job, member, rulebook)
+    try:
+        diameter, checks, withheld = BOLTS[0], rulebook.checks(member, demands), ""
+    except Partly as some:
+        diameter, checks, withheld = _thicker_bolts(member, demands, rulebook, some)
     withheld = FLITCH_FROM_THE_SIDE if job.loaded_on == "side" else withheld
-    checks = check_flitch(job, beam, rulebook, plate_bears=plate_bears, bolt_diameter=diameter)
-    worst, length = governing(checks), _length(job)
+    worst, length = governing(_without_bolts(checks)), _length(job)
     wood = beam.wood.weight_density * beam.ply_width * beam.depth * length
     bolts = "" if withheld else f", {_inches(diameter)} bolts"
     return Alternative(
@@ -492,6 +495,20 @@ def _one_flitch(job, beam, rulebook, plate_bears):
         bolt_diameter=diameter,
         withheld=withheld,
     )
+
+
+def _thicker_bolts(member, demands, rulebook, first):
+    """The next bolts that fit, with their checks; the thinnest and why they do not where none fit."""
+    for diameter in BOLTS[1:]:
+        try:
+            return diameter, rulebook.checks(replace(member, bolt_diameter=diameter), demands), ""
+        except OutsideRule:
+            continue
+    return BOLTS[0], first.checks, f"no bolts found: {first}"
+
+
+def _without_bolts(checks):
+    return tuple(one for one in checks if one.kind not in ("bolts", "distance"))
 
 
 def _steel_family(job, sections, space, rulebook):
@@ -530,160 +547,3 @@ def _best(candidates):
         return min(below, key=lambda one: (one.weight, one.depth))
     # one whose bolts are missing is no better for its low share
     return min(listed, key=lambda one: (bool(one.withheld), one.share), default=None)
-
-
-def _check_flitch_job(job, beam):
-    check_job(job)
-    check_record("flitch beam", beam, Flitch, "Flitch(wood=..., plies=2, ...)")
-    if job.wet or job.incised or job.treatment != "none":
-        raise OutsideRule(
-            "a flitch beam that stays wet, or of treated or incised wood, is not in this library: wood swells, "
-            "and the plate rusts"
-        )
-
-
-def _with_plate(job, beam):
-    """The job with the plate's own weight on it; the wood adds its own."""
-    plate = TypedLoad("dead", LineLoad(0.0, job.span, beam.plate.weight))
-    return replace(job, loads=(*job.loads, plate))
-
-
-def _at_a_hole(check, lost):
-    """The wood's bending on the section that a bolt hole leaves."""
-    return replace(
-        check,
-        name="bending, wood at a bolt hole",
-        sentence="the wood is stretched most where a bolt hole stands at the peak",
-        asked=check.asked / (1 - lost),
-        share=check.share / (1 - lost),
-        clause=f"{check.clause}, 3.1.2",
-        formula="f_b = M / S / (1 - lost) <= F_b' = F_b * factors",
-        substitute=(*check.substitute, ("lost", lost, "ratio")),
-        verified=least_verified([check.verified, "recalled"]),
-    )
-
-
-def _plate_check(whole, beam, rulebook, demands, limit, lost):
-    """The plate at a bolt hole on the first day and after years: the worse of both."""
-    growth = creep_growth(beam, creep_factor=creep_factor(wet=False))
-    loads = tuple(
-        TypedLoad(typed.load_type, _scaled(typed.load, growth if typed.load_type == "dead" else 1.0))
-        for typed in whole.loads
-    )
-    years = demands_on(replace(whole, loads=loads), _member(whole, beam, growth), rulebook)
-    found = []
-    for when, solved, grown in (("first day", demands, 1.0), ("after years", years, growth)):
-        worst = max(solved, key=lambda one: abs(one.solution.extremes.moment.value))
-        peak = worst.solution.extremes.moment
-        found.append(
-            plate_check(
-                beam,
-                moment=abs(peak.value),
-                combination=worst.combination.name,
-                position=peak.position,
-                limit=limit,
-                lost=lost,
-                growth=grown,
-                when=when,
-            )
-        )
-    return max(found, key=lambda one: one.share)
-
-
-def _layout(job, beam, demands, bolt_diameter, plate_bears):
-    if any(not isinstance(typed.load, LineLoad) for typed in job.loads):
-        raise OutsideRule(
-            "a post or beam that lands on a flitch beam needs a group of bolts of its own, which an engineer "
-            "lays out"
-        )
-    found = [
-        flitch_bolts(
-            beam,
-            length=_length(job),
-            line_load=greatest_line_load(demand.top_loads),
-            reaction=max(one.force for one in demand.solution.reactions),
-            bolt_diameter=bolt_diameter,
-            plate_bears=plate_bears,
-            time_factor=demand.combination.time_factor,
-        )
-        for demand in demands
-    ]
-    return max(found, key=lambda one: (len(one.holes), one.end_bolts, one.line_load))
-
-
-def _with_end_bolts(job, beam, checks, demands, bolt_diameter):
-    """Shear at the end bolts beside the other checks; where it has no answer, no verdict on shear stands."""
-    try:
-        bolts = _layout(job, beam, demands, bolt_diameter, False)
-        end_bolt_shear(beam, bolts, shear_value=beam.wood.shear)
-    except OutsideRule as refusal:
-        why = f"no verdict on shear: {refusal}"
-        return [
-            replace(check, decides=False, sentence=why) if check.kind == "shear" else check
-            for check in checks
-        ]
-
-    def at(demand):
-        push = max(demand.solution.reactions, key=lambda one: one.force)
-        time = demand.combination.time_factor
-        given, counts = end_bolt_shear(beam, bolts, shear_value=beam.wood.shear * time)
-        return push, given, counts, time
-
-    worst = max(demands, key=lambda demand: at(demand)[0].force / at(demand)[1])
-    push, given, counts, time = at(worst)
-    return [
-        *checks,
-        Check(
-            name="shear at the end bolts",
-            kind="shear",
-            sentence="the end bolts push the wood down on its seat, and only the wood below the highest of "
-            "them carries that shear",
-            asked=push.force,
-            given=given,
-            share=push.force / given,
-            dimension="force",
-            position=push.position,
-            where="between the end bolts and the seat",
-            combination=worst.combination.name,
-            clause="NDS 2018 3.4.3.3",
-            formula="R <= (2/3) F_v' b d_e (d_e / d)^2",
-            substitute=(
-                ("R", push.force, "force"),
-                ("F_v'", beam.wood.shear * time, "stress"),
-                ("b", beam.ply_width * beam.plies, "section length"),
-                ("d", beam.depth, "section length"),
-                ("d_e", counts, "section length"),
-            ),
-            verified=least_verified([beam.wood.verified, "recalled"]),
-        ),
-    ]
-
-
-def _member(job, beam, part):
-    """The wood as a member with a part of its weight; the plies count as no repeated members."""
-    return BeamMember(
-        material=replace(beam.wood, weight_density=beam.wood.weight_density * part),
-        ply_width=beam.ply_width,
-        depth=beam.depth,
-        plies=beam.plies,
-        left=job.left,
-        right=job.right,
-        unbraced_length=job.unbraced_length,
-        loaded_on=job.loaded_on,
-        repetitive=False,
-    )
-
-
-def _wood_checks(job, whole, beam, rulebook, part):
-    """The wood under a part of every load, its own weight too."""
-    loads = tuple(TypedLoad(typed.load_type, _scaled(typed.load, part)) for typed in whole.loads)
-    member = _member(job, beam, part)
-    demands = demands_on(replace(whole, loads=loads), member, rulebook)
-    return rulebook.beam_checks(member, demands, job.use), demands
-
-
-def _scaled(load, part):
-    if isinstance(load, LineLoad):
-        end = load.intensity if load.end_intensity is None else load.end_intensity
-        return replace(load, intensity=load.intensity * part, end_intensity=end * part)
-    return replace(load, force=load.force * part)

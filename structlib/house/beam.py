@@ -169,8 +169,8 @@ def design_span(*, clear_width, left_seat, right_seat):
 
     Notes
     -----
-    NDS 2018 3.2.1 adds half of the *needed* seat at each end; the whole seat given is used here, which
-    makes the span a little longer and the answer a little more careful.
+    Half of the seat that is *needed* would do; half of the whole seat given is used here, which makes the span a
+    little longer and the answer a little more careful.
 
     Examples
     --------
@@ -493,8 +493,8 @@ def demands_on(job, member, rulebook):
     ----------
     job : BeamJob
         The opening and its loads [-].
-    member : structlib.rules.check.BeamMember
-        The beam [-].
+    member : structlib.rules.check.BeamMember, or a flitch or steel beam of structlib.rules.members
+        The beam; one without wood has None for its material [-].
     rulebook : structlib.rules.check.Rulebook
         The rules, which combine the loads [-].
 
@@ -516,7 +516,7 @@ def demands_on(job, member, rulebook):
     ['D', 'D + L']
     """
     span, own = job.span, member.weight_per_length
-    lowered = rulebook.modulus_factor(member.material, wet=member.wet)
+    lowered = 1.0 if member.material is None else rulebook.modulus_factor(member.material, wet=member.wet)
     stiffness, slides = member.bending_stiffness * lowered, member.shear_stiffness
     slides = None if slides is None else slides * lowered
     supports = (Support(0.0), Support(span))

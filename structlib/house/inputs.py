@@ -1,49 +1,7 @@
 """What the house room refuses before it works: numbers that are none, lists, records of another kind."""
 
 from structlib.ground.material import Material, check_design_values
-from structlib.ground.refusals import BadInput, check_number, is_symbolic
-
-
-def check_one_number(name, value, *, low, high, shown=str, hint="", low_allowed=True):
-    """Refuse anything but one finite number between two limits; lists and symbols are none.
-
-    Parameters
-    ----------
-    name : str
-        What the number is, in the reader's words [-].
-    value : float
-        The number [any].
-    low : float
-        Least accepted value [same unit as value].
-    high : float
-        Greatest accepted value [same unit as value].
-    shown : callable
-        Turns a value into text with its unit [-].
-    hint : str
-        A closing question or example for the message [-].
-    low_allowed : bool
-        Whether ``low`` itself is accepted [-].
-
-    Returns
-    -------
-    float
-        The value, unchanged [same unit as value].
-
-    Raises
-    ------
-    BadInput
-        When it is no such number.
-
-    Examples
-    --------
-    >>> check_one_number("width", 3.5, low=1, high=6)
-    3.5
-    """
-    if is_symbolic(value) or isinstance(value, (list, tuple, dict, set)) or getattr(value, "ndim", 0):
-        raise BadInput(
-            f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else "")
-        )
-    return check_number(name, value, low=low, high=high, shown=shown, hint=hint, low_allowed=low_allowed)
+from structlib.ground.refusals import BadInput, check_one_number
 
 
 def check_whole_number(name, value, *, low, high, hint=""):

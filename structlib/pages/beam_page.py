@@ -323,8 +323,8 @@ class BeamPage(Page):
                 f"{show(layout.load_between, 'line load', self.system)} pass from ply to ply, as if all hung on "
                 f"one side ({layout.verified})."
             )
-        if doubt(result.choice):
-            notes.append(f"Doubtful: {doubt(result.choice)}.")
+        if doubt(result.choice, self.rulebook):
+            notes.append(f"Doubtful: {doubt(result.choice, self.rulebook)}.")
         repeated = [one for check in result.checks for one in check.factors if one.symbol == "C_r" and one.value > 1]
         if repeated:
             notes.append(

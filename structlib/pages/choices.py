@@ -109,7 +109,7 @@ def _row(page, job, sizing, row, names):
         result.governs.name,
         show(choice.plies * choice.ply_width * choice.depth, "area", page.system),
         show(float(sizing.piece_weight[row]), "force", page.system),
-        doubt(choice),
+        doubt(choice, page.rulebook),
     )
 
 
@@ -220,7 +220,7 @@ def giving_way(page, keys=None, plies=(1, 2, 3, 4), **changes):
                 choice.material.name,
                 show(choice.plies * choice.ply_width * choice.depth, "area", system),
                 checks[which[row]],
-                "one slender ply" if doubt(choice) else "",
+                "one slender ply" if doubt(choice, page.rulebook) else "",
             )
         )
     told = ["Width of floor, left and right together, that lands on the beam at every level."]

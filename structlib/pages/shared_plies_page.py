@@ -33,7 +33,7 @@ from structlib.pages.woods import pieces
 from structlib.pictures.drawings.shared_plies import Piece, SharedPliesView, draw_shared_plies
 from structlib.rules.us.dowels import nail
 from structlib.rules.us.flitch import Flitch
-from structlib.rules.us.steel_sections import steel_factor, steel_known
+from structlib.ground.steel import steel_fact, steel_fact_known
 
 #: Distance between the two groups of fasteners at each end of a partial sister.
 GROUP_ARM = 16 * inch
@@ -138,7 +138,7 @@ class UnlikePliesPage(Page):
                 plate_thickness=values["plate"],
                 plate_depth=min(values["new_depth"], old[0]),
             )
-            added = Part(modulus=steel_factor("modulus"), width=values["plate"], depth=beam.plate_depth)
+            added = Part(modulus=steel_fact("modulus"), width=values["plate"], depth=beam.plate_depth)
             common |= {"flitch": beam, "new": None}
         else:
             new = _piece(values["partner"], values["new_depth"])
@@ -243,7 +243,7 @@ class UnlikePliesPage(Page):
         if case.new is not None:
             more.append((case.new[3].name, case.new[3].verified))
         if case.kind == "flitch":
-            more.append(("E of steel", steel_known("modulus")))
+            more.append(("E of steel", steel_fact_known("modulus")))
         else:
             one = nail("16d common") if case.kind == "stack" else nail_across(case)[1]
             more.append(("a 16d common nail", one.verified))

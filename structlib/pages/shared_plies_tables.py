@@ -13,6 +13,8 @@ from structlib.house.alternatives import (
     Space,
     alternatives,
     check_flitch,
+    example_flitch,
+    example_job,
     lay_out_flitch,
 )
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
@@ -142,68 +144,6 @@ def stack_table(spacings=(12 * inch, 6 * inch, 3 * inch), span=12 * ft, moment=3
         f"two 2x6 laid on one another over {show(span, 'length')}; one nail slips 1 mm under 1,000 N "
         f"(recalled)",
     )
-
-
-def example_flitch(plate_thickness=0.5 * inch):
-    """Return the flitch beam of the notebook: two old 2x10 and a plate. It is invented.
-
-    Parameters
-    ----------
-    plate_thickness : float
-        Thickness of the plate [mm].
-
-    Returns
-    -------
-    structlib.rules.us.flitch.Flitch
-        The beam [-].
-
-    Examples
-    --------
-    >>> round(example_flitch().steel_share, 2)
-    0.74
-    """
-    return Flitch(
-        wood=find_material("Douglas Fir-Larch", "No.2", "2x10"),
-        ply_width=1.5 * inch,
-        depth=9.25 * inch,
-        plies=2,
-        plate_thickness=plate_thickness,
-        plate_depth=9 * inch,
-    )
-
-
-def example_job(width=12 * ft, live=400 * plf, dead=150 * plf, **changes):
-    """Return the opening of the notebook. It is invented.
-
-    Parameters
-    ----------
-    width : float
-        Clear width [mm].
-    live : float
-        Live load [N/mm].
-    dead : float
-        Dead load [N/mm].
-    **changes : any
-        More fields of the job, such as unbraced_length [any].
-
-    Returns
-    -------
-    structlib.house.beam.BeamJob
-        The opening and its loads [-].
-
-    Examples
-    --------
-    >>> round(example_job().span / ft, 2)
-    12.25
-    """
-    fir = find_material("Douglas Fir-Larch", "No.2")
-    seat = Seat(3 * inch, "plate", fir.bearing, "plate of Douglas Fir-Larch", fir.verified)
-    span = width + 3 * inch
-    loads = (
-        TypedLoad("live", LineLoad(0.0, span, live)),
-        TypedLoad("dead", LineLoad(0.0, span, dead)),
-    )
-    return BeamJob(width, seat, seat, loads, **changes)
 
 
 def flitch_table(beam=None, job=None, plate_bears=False):

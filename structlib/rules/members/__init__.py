@@ -1,6 +1,20 @@
 """Members of every kind as a rulebook is asked about them: one file a topic; beams are in `structlib.rules.check`."""
 
 from structlib.rules.members.asking import NotCovered, Partly, ask, found_by_kind
+from structlib.rules.members.plies import (
+    Crossing,
+    Fastening,
+    Fasteners,
+    Flitch,
+    FlitchMember,
+    JointMember,
+    Nailing,
+    PlyJointMember,
+    SharedBeamMember,
+    SharedDemand,
+    SharedPiece,
+    SteelBeamMember,
+)
 from structlib.rules.members.posts import (
     OFF_MIDDLE,
     LeastPad,
@@ -13,13 +27,25 @@ from structlib.rules.members.posts import (
 
 __all__ = [
     "OFF_MIDDLE",
+    "Crossing",
+    "Fastening",
+    "Fasteners",
+    "Flitch",
+    "FlitchMember",
+    "JointMember",
     "LeastPad",
+    "Nailing",
     "NotCovered",
     "PadMember",
     "Partly",
     "PlateMember",
+    "PlyJointMember",
     "PostMember",
     "Push",
+    "SharedBeamMember",
+    "SharedDemand",
+    "SharedPiece",
+    "SteelBeamMember",
     "ask",
     "carried_by_plies",
     "found_by_kind",

@@ -1,5 +1,7 @@
 """How a rulebook is asked about a member of any kind, and how it says that it has no rule."""
 
+import re
+
 from structlib.ground.refusals import OutsideRule
 
 
@@ -58,7 +60,7 @@ def found_by_kind(rules, name, member, demands):
     """
     rule = rules.get(type(member))
     if rule is None:
-        kind = type(member).__name__.removesuffix("Member").lower()
+        kind = re.sub(r"(?<!^)(?=[A-Z])", " ", type(member).__name__.removesuffix("Member")).lower()
         raise NotCovered(f"the rulebook of {name} has no rule for a {kind} here; what is asked of it stays")
     return rule(member, demands)
 

@@ -1,15 +1,15 @@
 """Which rule answers for which kind of member: the one place where the rooms of this rulebook are put together."""
 
 from structlib.rules.check import BeamMember, BeamUse
-from structlib.rules.members import NotCovered, PadMember, found_by_kind
+from structlib.rules.members import FlitchMember, NotCovered, PadMember, found_by_kind
 from structlib.rules.us import (
     bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch, footings,
     header_tables, layers, nailing_patterns, notches, old_joists, roof_ties, seats, snow, steel_beams, steel_columns,
     steel_sections, uplift,
 )  # fmt: skip
-from structlib.rules.us.kinds import posts
+from structlib.rules.us.kinds import plies, posts
 
-_RULES = {**posts.RULES}
+_RULES = {**posts.RULES, **plies.RULES}
 _ROOMS = {
     one.__name__.rpartition(".")[2]: one
     for one in (bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch,
@@ -18,7 +18,7 @@ _ROOMS = {
 }  # fmt: skip
 
 
-class Members(posts.Posts):
+class Members(posts.Posts, plies.Plies):
     """What this rulebook says of members of every kind, and the answers that it gives beside its checks."""
 
     def checks(self, member, demands):
@@ -50,7 +50,11 @@ class Members(posts.Posts):
         ...
         structlib.rules.members.asking.NotCovered: the rulebook of United States has no rule for a str here; what is asked of it stays
         """
-        rules = {BeamMember: lambda beam, asked: self.beam_checks(beam, asked, beam.use or BeamUse()), **_RULES}
+        rules = {
+            BeamMember: lambda beam, asked: self.beam_checks(beam, asked, beam.use or BeamUse()),
+            FlitchMember: lambda beam, asked: plies.flitch_checks(beam, asked, self.beam_checks),
+            **_RULES,
+        }
         return found_by_kind(rules, self.name, member, demands)
 
     def room(self, name):

@@ -6,16 +6,17 @@ at the ends either give it back to the wood or the plate stands on the seat itse
 
 from dataclasses import dataclass
 from math import ceil, floor
-from typing import Any
 
 from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice
 from structlib.ground.sections import rectangle_section_modulus
 from structlib.ground.units import deg, ft, inch, lb, plf  # noqa: F401  the examples use them
-from structlib.mechanics.composite import Part, own_stress, shares_by_stiffness
+from structlib.ground.steel import steel_fact_known
+from structlib.mechanics.composite import own_stress
 from structlib.mechanics.fastener_groups import fastener_spacing
 from structlib.rules.check import Check, least_verified
 from structlib.rules.keyed import KeyedNumbers
+from structlib.rules.members.plies import Flitch
 from structlib.rules.us.dowels import (
     adjusted_value,
     bolt,
@@ -27,115 +28,14 @@ from structlib.rules.us.dowels import (
 )
 from structlib.rules.us.inputs import check_amount, check_yes_or_no
 from structlib.rules.us.notches import drilled_section_modulus, tension_notch_shear
-from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text
+from structlib.rules.us.one_number import check_one_count, check_one_number
 from structlib.rules.us.steel_beams import steel_moment
-from structlib.rules.us.steel_sections import flat_plate, steel_factor, steel_known
+from structlib.rules.us.steel_sections import steel_factor, steel_known
 
 STRESS_LIMITS = ("0.60 Fy", "0.66 Fy", "F11")
 _STEP = inch  # bolts are set out in whole inches
 _NEAR_END = 5  # shear at bolts: "near an end" is within five depths of it (NDS 3.4.3.3)
 _LEAN_ROW = 4  # staggered bolts closer than a quarter of the gap between lines count as one row (NDS 11.3.6)
-
-
-@dataclass(frozen=True, kw_only=True)
-class Flitch:
-    """Wood plies, half of them on each side, with one steel plate in the middle.
-
-    Parameters
-    ----------
-    wood : structlib.ground.lumber.Material
-        Wood of the plies [-].
-    ply_width : float
-        Width of one ply [mm].
-    depth : float
-        Depth of the plies [mm].
-    plies : int
-        Number of wood plies: 2, 4 or 6 [-].
-    plate_thickness : float
-        Thickness of the plate [mm].
-    plate_depth : float
-        Depth of the plate, not over that of the wood [mm].
-    yield_strength : float
-        Yield strength of the plate; 36 ksi when None [MPa].
-
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
-    Examples
-    --------
-    >>> from structlib.ground.lumber import find_material
-    >>> beam = Flitch(wood=find_material("Douglas Fir-Larch", "No.2"), ply_width=1.5 * inch,
-    ...     depth=9.25 * inch,
-    ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9.25 * inch)
-    >>> round(beam.steel_share, 4)
-    0.7513
-    """
-
-    wood: Any
-    ply_width: float = measured("section length", "width of one ply")
-    depth: float = measured("section length", "depth of the wood")
-    plies: int = measured("count", "wood plies")
-    plate_thickness: float = measured("section length", "thickness of the plate")
-    plate_depth: float = measured("section length", "depth of the plate")
-    yield_strength: float | None = None
-
-    def __post_init__(self):
-        from structlib.ground.material import Material
-
-        if not isinstance(self.wood, Material):
-            raise BadInput(
-                f"the wood is a material of the data files, got {type(self.wood).__name__}; for example "
-                "find_material('Douglas Fir-Larch', 'No.2')"
-            )
-        limits = {"low": 0.5 * inch, "shown": inches_text}
-        check_one_number("ply width", self.ply_width, high=8 * inch, hint="for example 1.5*inch", **limits)
-        check_one_number("depth", self.depth, high=24 * inch, hint="for example 9.25*inch", **limits)
-        check_one_count("wood plies", self.plies, low=2, high=6, hint="half on each side, for example 2")
-        if self.plies % 2:
-            raise BadInput(f"wood plies must be 2, 4 or 6, half on each side of the plate, got {self.plies}")
-        check_one_number("plate depth", self.plate_depth, high=24 * inch, hint="for example 9*inch", **limits)
-        if self.plate_depth > self.depth * (1 + 1e-9):
-            raise BadInput(
-                f"the plate is not deeper than the wood, {inches_text(self.depth)}, got "
-                f"{inches_text(self.plate_depth)}; for example plate_depth=9*inch between 2x10s"
-            )
-        self.plate  # noqa: B018  refuses a thickness that makes no sense
-
-    @property
-    def plate(self):
-        """The plate as a steel section [-]."""
-        return flat_plate(
-            thickness=self.plate_thickness, depth=self.plate_depth, yield_strength=self.yield_strength
-        )
-
-    @property
-    def parts(self):
-        """All wood together, and the plate, as parts that sag alike [-]."""
-        wood = Part(modulus=self.wood.modulus, width=self.ply_width * self.plies, depth=self.depth)
-        steel = Part(modulus=steel_factor("modulus"), width=self.plate_thickness, depth=self.plate_depth)
-        return wood, steel
-
-    @property
-    def steel_share(self):
-        """Share of the load that goes to the plate [-]."""
-        return shares_by_stiffness(self.parts)[1]
-
-    @property
-    def bending_stiffness(self):
-        """E I of wood and plate together [N*mm2]."""
-        return sum(part.bending_stiffness for part in self.parts)
-
-    @property
-    def width(self):
-        """Width of wood and plate together [mm]."""
-        return self.ply_width * self.plies + self.plate_thickness
-
-    @property
-    def weight(self):
-        """Weight by length of wood and plate together [N/mm]."""
-        return self.wood.weight_density * self.ply_width * self.plies * self.depth + self.plate.weight
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -284,7 +184,7 @@ def plate_stress_limit(beam, *, limit="0.60 Fy"):
         return found.allowed / beam.plate.section_modulus, found.clause, found.verified
     key = "stress_share_060" if limit == "0.60 Fy" else "stress_share_066"
     clause = "AISC 1989 ASD F1.3" if limit == "0.60 Fy" else "AISC 1989 ASD F1.1"
-    return steel_factor(key) * beam.plate.yield_strength, clause, steel_known(key, "yield_A36")
+    return steel_factor(key) * beam.plate.yield_strength, clause, least_verified([steel_known(key), steel_fact_known("yield_A36")])
 
 
 def plate_check(

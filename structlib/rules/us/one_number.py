@@ -1,49 +1,7 @@
 """Refusals for inputs that are one number or one whole number: no list, no symbol."""
 
-from structlib.ground.refusals import BadInput, check_number, is_symbolic
+from structlib.ground.refusals import BadInput, check_one_number  # noqa: F401  for callers
 from structlib.ground.showing import show
-
-
-def check_one_number(name, value, *, low, high, hint="", low_allowed=True, shown=str):
-    """Refuse anything but one finite number between two limits.
-
-    Parameters
-    ----------
-    name : str
-        What the number is, in the reader's words [-].
-    value : float
-        The number [any].
-    low : float
-        Least accepted value [same unit as value].
-    high : float
-        Greatest accepted value [same unit as value].
-    hint : str
-        An example for the message [-].
-    low_allowed : bool
-        Whether ``low`` itself is accepted [-].
-    shown : callable
-        Turns a value into text with its unit [-].
-
-    Returns
-    -------
-    float
-        The value, unchanged [same unit as value].
-
-    Raises
-    ------
-    BadInput
-        When it is no such number.
-
-    Examples
-    --------
-    >>> check_one_number("plies", 3, low=1, high=5)
-    3
-    """
-    if is_symbolic(value) or isinstance(value, (list, tuple, dict, set)) or getattr(value, "ndim", 0):
-        raise BadInput(
-            f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else "")
-        )
-    return check_number(name, value, low=low, high=high, hint=hint, low_allowed=low_allowed, shown=shown)
 
 
 def check_one_count(name, value, *, low, high, hint=""):

@@ -17,6 +17,8 @@ from structlib.rules.us.steel_sections import (
     check_steel_section,
     check_yield,
     lean_parts,
+    steel_fact,
+    steel_fact_known,
     steel_factor,
     steel_known,
     steel_shape,  # noqa: F401  the examples use it
@@ -52,7 +54,7 @@ def steel_shear(section):
     37.4
     """
     check_steel_section(section)
-    modulus, strength = steel_factor("modulus"), section.yield_strength
+    modulus, strength = steel_fact("modulus"), section.yield_strength
     nominal = steel_factor("shear_yield_share") * strength * section.depth * section.web
     if section.kind == "plate":
         lean = section.depth / section.web
@@ -326,7 +328,7 @@ def _sag_checks(section, demands, divisors):
                 clause="IRC R301.7",
                 formula=f"sag <= span / {divisor:.0f}",
                 substitute=(("sag", abs(peak.value), "small length"), ("span", worst.span, "length")),
-                verified=least_verified([section.verified, steel_known("modulus")]),
+                verified=least_verified([section.verified, steel_fact_known("modulus")]),
             )
         )
     return checks

@@ -15,12 +15,13 @@ from structlib.rules.us.steel_sections import (
     check_not_slender,
     check_steel_section,
     lean_parts,
+    steel_fact,
+    steel_fact_known,
     steel_factor,
     steel_known,
     steel_shape,  # noqa: F401  the examples use it
 )
 
-_SAFETY_KEYS = ("modulus", "bending_safety")
 _KEYS = {
     "shape": ("brace_plastic", "brace_elastic", "brace_elastic_inner", "residual_share", "twist_share"),
     "plate": ("plate_plastic", "plate_elastic", "plate_constant", "plate_slope", "plate_shape_limit"),
@@ -96,7 +97,7 @@ def brace_lengths(section):
     [4.3, 13.5]
     """
     check_steel_section(section)
-    modulus, strength = steel_factor("modulus"), section.yield_strength
+    modulus, strength = steel_fact("modulus"), section.yield_strength
     if section.kind == "plate":
         one = modulus / strength * section.web**2 / section.depth
         return steel_factor("plate_plastic") * one, steel_factor("plate_elastic") * one
@@ -160,7 +161,7 @@ def steel_moment(section, *, unbraced_length, moment_shape=1.0):
         elastic_length=elastic_length,
         clause=clause,
         formula=formula,
-        verified=least_verified([section.verified, steel_known(*_SAFETY_KEYS, *_KEYS[section.kind])]),
+        verified=least_verified([section.verified, steel_fact_known("modulus"), steel_known("bending_safety", *_KEYS[section.kind])]),
     )
 
 
@@ -192,7 +193,7 @@ def _shape_moment(section, unbraced, shape, plastic_length, elastic_length):
     strength = section.yield_strength
     plastic = strength * section.plastic_modulus
     low = steel_factor("residual_share") * strength * section.section_modulus
-    most = steel_factor("flange_noncompact") * sqrt(steel_factor("modulus") / strength)
+    most = steel_factor("flange_noncompact") * sqrt(steel_fact("modulus") / strength)
     found = plastic - (plastic - low) * (ratio - compact) / (most - compact)
     if found >= rolling[0]:
         return rolling
@@ -201,7 +202,7 @@ def _shape_moment(section, unbraced, shape, plastic_length, elastic_length):
 
 
 def _rolling_over(section, unbraced, shape, plastic_length, elastic_length):
-    strength, modulus = section.yield_strength, steel_factor("modulus")
+    strength, modulus = section.yield_strength, steel_fact("modulus")
     plastic = strength * section.plastic_modulus
     if unbraced <= plastic_length:
         return plastic, "yields", "AISC 360-16 F2.1", "M_n = F_y Z"
@@ -220,7 +221,7 @@ def _rolling_over(section, unbraced, shape, plastic_length, elastic_length):
 
 
 def _plate_moment(section, unbraced, shape, plastic_length, elastic_length):
-    strength, modulus = section.yield_strength, steel_factor("modulus")
+    strength, modulus = section.yield_strength, steel_fact("modulus")
     first = strength * section.section_modulus
     plastic = min(strength * section.plastic_modulus, steel_factor("plate_shape_limit") * first)
     if unbraced <= plastic_length:

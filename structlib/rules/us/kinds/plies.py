@@ -1,0 +1,538 @@
+"""Pieces that share a load: plies and their fasteners, flitch beams, steel beams, beams of unlike pieces."""
+
+from dataclasses import replace
+from functools import lru_cache
+
+from structlib.ground.refusals import OutsideRule
+from structlib.ground.steel import SteelSection
+from structlib.mechanics.beams import LineLoad, PointLoad, solve
+from structlib.mechanics.fastener_groups import fastener_flow
+from structlib.mechanics.line_loads import greatest_line_load
+from structlib.rules.check import BeamMember, Check, least_verified
+from structlib.rules.members.asking import Partly
+from structlib.rules.members.plies import (
+    Fastening,
+    FlitchMember,
+    JointMember,
+    Nailing,
+    PlyJointMember,
+    SharedBeamMember,
+    SteelBeamMember,
+)
+from structlib.rules.us import bending, deflection, dowels, factors, fastening, flitch, nailing_patterns, steel_beams
+
+_WITH_THE_WOOD = ("bending", "sag")  # the wood has its share of these even where it alone is on the seats
+_GROWS = ("M", "f_b", "V", "f_v", "R", "f")  # what of a check grows with the load
+
+
+class Plies:
+    """Answers about fasteners between pieces, the bolts of a flitch beam, and one slender ply."""
+
+    def joined_plies(self, joint, crossings):
+        """Lay out the fasteners of plies loaded from one side, for the combination that asks most (NDS 2018 12.3).
+
+        Parameters
+        ----------
+        joint : structlib.rules.members.PlyJointMember
+            The plies and what fastens them [-].
+        crossings : tuple of structlib.rules.members.Crossing
+            What hangs on one side, a combination each [N/mm].
+
+        Returns
+        -------
+        structlib.rules.us.fastening.PlyFastening or None
+            The layout; None where nothing has to pass [-].
+
+        Examples
+        --------
+        >>> Plies().joined_plies(PlyJointMember(None, 38.0, 235.0, 2, None), ())
+        """
+        layouts = [
+            fastening.ply_fastening(
+                plies=int(joint.plies),
+                ply_width=joint.ply_width,
+                depth=joint.depth,
+                side_load=one.line_load,
+                specific_gravity=joint.material.specific_gravity,
+                fastener=_fastener(joint.fasteners),
+                rows=joint.fasteners.lines,
+                staggered=joint.fasteners.staggered,
+                time_factor=one.combination.time_factor,
+                moisture=_moisture(joint),
+                combination=one.combination.name,
+            )
+            for one in crossings
+            if one.line_load
+        ]
+        return min(layouts, key=lambda one: one.spacing_needed, default=None)
+
+    def fastening(self, joint, crossing):
+        """Return what one fastener passes between two pieces and how far apart they stand (NDS 2018 12.3).
+
+        Parameters
+        ----------
+        joint : structlib.rules.members.JointMember
+            The pieces and the fasteners between them [-].
+        crossing : structlib.rules.members.Crossing
+            The load that has to pass along it [N/mm].
+
+        Returns
+        -------
+        structlib.rules.members.Fastening
+            Value, mode, spacing along each line, clause [N, mm].
+
+        Examples
+        --------
+        >>> from structlib.ground.units import inch, lb, plf
+        >>> from structlib.rules.members import Crossing, Fasteners
+        >>> joint = JointMember(Fasteners("nail", "16d common"), 1.5 * inch, 1.5 * inch, 0.5, 0.5)
+        >>> found = Plies().fastening(joint, Crossing(None, line_load=100 * plf))
+        >>> round(found.value / lb), round(found.spacing / inch, 1), found.mode
+        (141, 16.9, 'IV')
+        """
+        time = crossing.combination.time_factor if crossing.combination else 1.0
+        found, value, used = _one_fastener(joint, time)
+        spacing = fastening.spacing_in_practice(value=value, load=crossing.line_load, lines=joint.fasteners.lines)
+        return Fastening(value, found.mode, spacing, "NDS 2018 12.3", found.verified, used)
+
+    def usual_nailing(self):
+        """Return the usual nailing of plies, where nothing or next to nothing has to pass between them.
+
+        Returns
+        -------
+        structlib.rules.members.Nailing
+            Nail, spacing, lines, and where it is from [mm].
+
+        Examples
+        --------
+        >>> Plies().usual_nailing().nail
+        '16d common'
+        """
+        one = nailing_patterns.usual_pattern()
+        return Nailing(one.name, one.nail, one.spacing, one.lines, one.verified)
+
+    def slender_ply(self, width, depth):
+        """Tell how one ply alone has to be held against rolling over; empty where it has not (NDS 2018 4.4.1.2).
+
+        Parameters
+        ----------
+        width, depth : float
+            Its size [mm].
+
+        Returns
+        -------
+        str
+            What is held, and the clause [-].
+
+        Notes
+        -----
+        Over twice as deep as wide the ends are held, over four times the edge in compression too.
+
+        Examples
+        --------
+        >>> Plies().slender_ply(38.1, 235.0), Plies().slender_ply(140.0, 235.0)
+        ('its ends and top edge are held (NDS 4.4.1.2, seen)', '')
+        """
+        slender = depth / width
+        if slender <= factors.scalar("depth_to_breadth_2"):
+            return ""
+        held = "ends and top edge are" if slender > factors.scalar("depth_to_breadth_4") else "ends are"
+        return f"its {held} held (NDS 4.4.1.2, {factors.verified('depth_to_breadth_4')})"
+
+    def plate_bolts(self, member, demands):
+        """Lay out the bolts of a flitch beam for the combination that asks for most of them (NDS 2018 12.3, 12.5).
+
+        Parameters
+        ----------
+        member : structlib.rules.members.FlitchMember
+            The beam [-].
+        demands : tuple of structlib.rules.check.BeamDemand
+            What each combination asks of wood and plate together [-].
+
+        Returns
+        -------
+        structlib.rules.us.flitch.FlitchBolts
+            The layout; among its checks the shear past the end bolts, where the plate has no seat of its own [-].
+
+        Raises
+        ------
+        OutsideRule
+            When the bolts do not fit, or a post or beam lands on it, which needs a group of its own.
+
+        Examples
+        --------
+        >>> from structlib.ground.lumber import find_material
+        >>> from structlib.rules.members import Flitch
+        >>> beam = Flitch(wood=find_material("Hem-Fir", "No.2"), ply_width=38.1, depth=235.0, plies=2,
+        ...               plate_thickness=12.7, plate_depth=228.0)
+        >>> try:
+        ...     Plies().plate_bolts(FlitchMember(beam, None, None, wet=True), ())
+        ... except OutsideRule as refusal:
+        ...     print(str(refusal)[:37])
+        a flitch beam that stays wet, or of t
+        """
+        _refuse_wet(member)
+        bolts = _bolts(member, demands)
+        past = () if member.plate_bears else (_past_end_bolts(member, bolts, demands),)
+        return replace(bolts, checks=bolts.checks + past)
+
+
+# ---- fasteners ----
+
+
+@lru_cache(maxsize=None)
+def _made(kind, size):
+    return dowels.nail(size) if kind == "nail" else dowels.bolt(size)
+
+
+def _fastener(fasteners):
+    return _made(fasteners.kind, fasteners.size)
+
+
+def _moisture(member):
+    return "wet in service" if member.wet else "dry"
+
+
+@lru_cache(maxsize=256)
+def _one_fastener(joint, time_factor):
+    one = _fastener(joint.fasteners)
+    main, side = (
+        dowels.wood_piece(thickness=thickness, specific_gravity=gravity, angle=joint.angle)
+        for thickness, gravity in ((joint.main_thickness, joint.main_gravity), (joint.side_thickness, joint.side_gravity))
+    )
+    found = dowels.lateral_value(one, main=main, side=side)
+    return found, *dowels.adjusted_value(found, one, time_factor=time_factor, moisture=_moisture(joint))
+
+
+def _ply_joint(joint, crossings):
+    found = Plies().joined_plies(joint, crossings)
+    return () if found is None else found.checks
+
+
+def _joint(joint, crossings):
+    """A joint as it stands: the load along it by the spacing, a force by the count."""
+    fasteners, checks = joint.fasteners, []
+    for asked_of, dimension, stands in (("line_load", "line load", fasteners.spacing), ("force", "force", fasteners.count)):
+        if stands is None:
+            continue
+        found = []
+        for one in crossings:
+            reference, value, used = _one_fastener(joint, one.combination.time_factor)
+            along = dimension == "line load"
+            given = fastener_flow(value=value, spacing=stands, lines=fasteners.lines) if along else stands * value
+            found.append((getattr(one, asked_of), given, one, reference, used))
+        asked, given, one, reference, used = max(found, key=lambda row: row[0] / row[1])
+        checks.append(Check(
+            name="load passed by the fasteners", kind="fasteners", sentence="the load must cross the fasteners to reach the other piece",
+            asked=asked, given=given, share=asked / given, dimension=dimension, position=0.0,
+            where=f"between the pieces, mode {reference.mode}", combination=one.combination.name, clause="NDS 2018 12.3",
+            formula="w <= lines * Z' / s" if dimension == "line load" else "P <= n Z'", factors=used,
+            verified=least_verified([reference.verified, *(factor.verified for factor in used)]),
+        ))  # fmt: skip
+    return tuple(checks)
+
+
+# ---- flitch beams ----
+
+
+def _refuse_wet(member):
+    if member.wet:
+        raise OutsideRule(
+            "a flitch beam that stays wet, or of treated or incised wood, is not in this library: wood swells, "
+            "and the plate rusts"
+        )
+
+
+def flitch_checks(member, demands, beam_checks):
+    """Check a flitch beam: the wood bends under its share of the load, and alone takes the seats where the plate has none.
+
+    Parameters
+    ----------
+    member : structlib.rules.members.FlitchMember
+        The beam [-].
+    demands : tuple of structlib.rules.check.BeamDemand
+        What each combination asks of wood and plate together [-].
+    beam_checks : callable
+        The checks of a beam of wood alone, as the rulebook's method takes them [-].
+
+    Returns
+    -------
+    tuple of structlib.rules.check.Check
+        Wood and plate at a bolt hole, shear, seats, sag, and the bolts; `Partly` where the bolts are refused [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.rules.members import Flitch
+    >>> beam = Flitch(wood=find_material("Hem-Fir", "No.2"), ply_width=38.1, depth=235.0, plies=2,
+    ...               plate_thickness=12.7, plate_depth=228.0)
+    >>> try:
+    ...     flitch_checks(FlitchMember(beam, None, None, wet=True), (), None)
+    ... except OutsideRule as refusal:
+    ...     print(str(refusal)[:31])
+    a flitch beam that stays wet, o
+    """
+    _refuse_wet(member)
+    beam, wood_share = member.beam, 1 - member.beam.steel_share
+    hole = dict(edge_distance=flitch.hole_line(beam, bolt_diameter=member.bolt_diameter), bolt_diameter=member.bolt_diameter)
+    lost = flitch.hole_loss(beam, **hole)
+    wood = BeamMember(
+        beam.wood, beam.ply_width, beam.depth, beam.plies, member.left, member.right, member.unbraced_length,
+        member.loaded_on, repetitive=False,
+    )  # fmt: skip
+    checks = []
+    for one in beam_checks(wood, demands, member.use):
+        if one.kind == "bending":
+            checks.append(_at_a_hole(_of_the_load(one, wood_share), lost))
+        else:
+            checks.append(_of_the_load(one, wood_share) if member.plate_bears and one.kind not in ("sag", "seat") else one)
+    plate = _plate(member, demands, flitch.plate_hole_loss(beam, **hole))
+    checks.sort(key=lambda one: 0 if member.plate_bears or one.kind in _WITH_THE_WOOD else 1)
+    try:
+        bolts = Plies().plate_bolts(member, demands)
+    except OutsideRule as refusal:
+        if not member.plate_bears:
+            why = f"no verdict on shear: {refusal}"
+            checks = [replace(one, decides=False, sentence=why) if one.kind == "shear" else one for one in checks]
+        raise Partly(str(refusal), (*checks, plate), "bolts") from None
+    shear = [one for one in bolts.checks if one.kind == "shear"]
+    return (*checks, *shear, plate, *(one for one in bolts.checks if one.kind != "shear"))
+
+
+def _of_the_load(check, part):
+    """A check of the whole load on the wood, for its part of that load."""
+    put_in = tuple((name, value * part if name in _GROWS else value, what) for name, value, what in check.substitute)
+    return replace(check, asked=check.asked * part, share=check.share * part, substitute=put_in)
+
+
+def _at_a_hole(check, lost):
+    """The wood's bending on the section that a bolt hole leaves."""
+    return replace(
+        check,
+        name="bending, wood at a bolt hole",
+        sentence="the wood is stretched most where a bolt hole stands at the peak",
+        asked=check.asked / (1 - lost),
+        share=check.share / (1 - lost),
+        clause=f"{check.clause}, 3.1.2",
+        formula="f_b = M / S / (1 - lost) <= F_b' = F_b * factors",
+        substitute=(*check.substitute, ("lost", lost, "ratio")),
+        verified=least_verified([check.verified, "recalled"]),
+    )
+
+
+def _plate(member, demands, lost):
+    """The plate at a bolt hole on the first day and after years, when the load that stays has moved to it: the worse."""
+    growth = flitch.creep_growth(member.beam, creep_factor=deflection.creep_factor(wet=False))
+    found = []
+    for when, grown in (("first day", 1.0), ("after years", growth)):
+        peaks = [(_with_grown(one, grown).extremes.moment, one.combination.name) for one in demands]
+        peak, combination = max(peaks, key=lambda one: abs(one[0].value))
+        found.append(flitch.plate_check(member.beam, moment=abs(peak.value), combination=combination, position=peak.position,
+                                        lost=lost, growth=grown, when=when))
+    return max(found, key=lambda one: one.share)
+
+
+def _with_grown(demand, growth):
+    """The solved beam with its lasting load multiplied."""
+    if growth == 1.0 or demand.lasting is None:
+        return demand.solution
+    passing = demand.variable.beam.loads if demand.variable else ()
+    loads = (*(_scaled(one, growth) for one in demand.lasting.beam.loads), *passing)
+    return solve(replace(demand.solution.beam, loads=loads))
+
+
+def _scaled(load, part):
+    if isinstance(load, PointLoad):
+        return replace(load, force=load.force * part)
+    end = load.intensity if load.end_intensity is None else load.end_intensity
+    return replace(load, intensity=load.intensity * part, end_intensity=end * part)
+
+
+def _bolts(member, demands):
+    if any(not isinstance(load, LineLoad) for one in demands for load in one.solution.beam.loads):
+        raise OutsideRule(
+            "a post or beam that lands on a flitch beam needs a group of bolts of its own, which an engineer "
+            "lays out"
+        )
+    seats = sum(seat.length / 2 for seat in (member.left, member.right) if seat is not None)
+    found = [
+        flitch.flitch_bolts(
+            member.beam,
+            length=demand.span + seats,
+            line_load=greatest_line_load(demand.top_loads),
+            reaction=_push(demand).force,
+            bolt_diameter=member.bolt_diameter,
+            plate_bears=member.plate_bears,
+            time_factor=demand.combination.time_factor,
+        )
+        for demand in demands
+        if demand.top_loads
+    ]
+    return max(found, key=lambda one: (len(one.holes), one.end_bolts, one.line_load))
+
+
+def _push(demand):
+    return max(demand.solution.reactions, key=lambda one: one.force)
+
+
+def _past_end_bolts(member, bolts, demands):
+    """Shear of the wood below the highest end bolt, which brings all of the push down."""
+    beam, wood = member.beam, member.beam.wood
+
+    def given(demand):
+        return flitch.end_bolt_shear(beam, bolts, shear_value=wood.shear * demand.combination.time_factor)
+
+    worst = max(demands, key=lambda demand: _push(demand).force / given(demand)[0])
+    push, (most, counts) = _push(worst), given(worst)
+    return Check(
+        name="shear at the end bolts",
+        kind="shear",
+        sentence="the end bolts push the wood down on its seat, and only the wood below the highest of "
+        "them carries that shear",
+        asked=push.force,
+        given=most,
+        share=push.force / most,
+        dimension="force",
+        position=push.position,
+        where="between the end bolts and the seat",
+        combination=worst.combination.name,
+        clause="NDS 2018 3.4.3.3",
+        formula="R <= (2/3) F_v' b d_e (d_e / d)^2",
+        substitute=(
+            ("R", push.force, "force"),
+            ("F_v'", wood.shear * worst.combination.time_factor, "stress"),
+            ("b", beam.ply_width * beam.plies, "section length"),
+            ("d", beam.depth, "section length"),
+            ("d_e", counts, "section length"),
+        ),
+        verified=least_verified([wood.verified, "recalled"]),
+    )
+
+
+# ---- steel beams, and beams of unlike pieces ----
+
+
+def _steel(member, demands):
+    live, total, _ = deflection.sag_divisors(member.use)
+    return steel_beams.steel_beam_checks(
+        member.section,
+        demands,
+        unbraced_length=member.unbraced_length,
+        left=member.left,
+        right=member.right,
+        divisors=(live, total),
+    )
+
+
+def _shared_beam(member, demands):
+    """Bending and shear of each piece under its own stress, the plate after years too, and the sag of all."""
+    checks, wood_lost, plate_lost = [], *_holes_take(member)
+    for number, piece in enumerate(member.pieces):
+        steel = isinstance(piece.material, SteelSection)
+        lost = plate_lost if steel else wood_lost
+        asked = [(one.edges[number] / (1 - lost), one) for one in demands if one.edges[number] is not None]
+        if asked:
+            checks.append(_edge(piece, asked, ", at a bolt hole" if lost else "", member.flitch if steel else None))
+            if steel and lost:
+                checks.append(_after_years(checks[-1], member.flitch))
+        shears = [(one.shears[number], one) for one in demands if one.shears and one.shears[number] is not None]
+        if shears:
+            checks.append(_sheared(piece, shears))
+    return (*checks, *_sag(member, demands))
+
+
+def _worst(asked):
+    return max(asked, key=lambda row: row[0] / row[1].combination.time_factor)
+
+
+def _piece_check(kind, name, asked, given, clause, demand, verified, factors=()):
+    return Check(
+        name=name, kind=kind, sentence="each piece has its own share of the load, and its own stress", asked=asked, given=given,
+        share=asked / given, dimension="stress", position=demand.position, where="where the edges are stretched most",
+        combination=demand.combination.name, clause=clause, formula="f <= F'", factors=factors, verified=verified,
+    )  # fmt: skip
+
+
+def _edge(piece, asked, at_hole, beam):
+    """Bending of a piece at its edge: wood held sideways, not as repeated members; or the plate."""
+    stress, demand = _worst(asked)
+    name = f"bending, {piece.name}{at_hole}"
+    if beam is not None:
+        given, clause, known = flitch.plate_stress_limit(beam)
+        return _piece_check("bending", name, stress, given, clause, demand, least_verified([known, beam.wood.verified]))
+    given, used = _bending_given(piece, demand.combination.time_factor)
+    known = least_verified([piece.material.verified, *(one.verified for one in used)])
+    return _piece_check("bending", name, stress, given, "NDS 2018 3.3", demand, known, used)
+
+
+@lru_cache(maxsize=256)
+def _bending_given(piece, time_factor):
+    value, used = bending.bending_value(
+        piece.material,
+        width=piece.plies * piece.ply_width,
+        depth=piece.depth,
+        plies=piece.plies,
+        ply_width=piece.ply_width,
+        unbraced_length=0.0,
+        time_factor=time_factor,
+        sharing_members=1,
+    )
+    return float(value), used
+
+
+def _after_years(check, beam):
+    """The plate where all the load stays, so that the wood has crept under all of it."""
+    creep = deflection.creep_factor(wet=False)
+    asked = check.asked * flitch.creep_growth(beam, creep_factor=creep)
+    known = factors.verified("creep_dry")
+    return replace(
+        check, name="the plate, if all the load stays for years", asked=asked, share=asked / check.given,
+        clause=f"E of the wood over {creep:g}, NDS 2018 3.5.2, {known}", verified=least_verified([check.verified, known]),
+    )  # fmt: skip
+
+
+def _sheared(piece, shears):
+    stress, demand = _worst(shears)
+    given = piece.material.shear * demand.combination.time_factor
+    known = piece.material.verified
+    return _piece_check("shear", f"shear in {piece.name}", stress, given, "NDS 2018 3.4.2", demand, known)
+
+
+def _sag(member, demands):
+    asked = [one for one in demands if one.sag is not None]
+    if not asked:
+        return ()
+    divisor, _, clauses = deflection.sag_divisors(member.use)
+    clause, known = clauses["live"]
+    worst = max(asked, key=lambda one: one.sag)
+    limit = worst.span / divisor
+    woods = [piece.material.verified for piece in member.pieces]
+    return (Check(
+        name="sag", kind="sag", sentence="the low point hangs this far down", asked=worst.sag, given=limit,
+        share=worst.sag / limit, dimension="small length", position=worst.position, where="at the low point",
+        combination=worst.combination.name, clause=f"{clause}, {member.use.supports}, live load",
+        formula=f"sag <= span / {divisor:.0f}", verified=least_verified([known, *woods]),
+    ),)  # fmt: skip
+
+
+def _holes_take(member):
+    """What a bolt hole takes off the bending strength of wood and plate; nothing where none is laid out."""
+    if member.flitch is None or member.bolt_diameter is None:
+        return 0.0, 0.0
+    try:
+        hole = dict(
+            edge_distance=flitch.hole_line(member.flitch, bolt_diameter=member.bolt_diameter),
+            bolt_diameter=member.bolt_diameter,
+        )
+    except OutsideRule:
+        return 0.0, 0.0
+    return flitch.hole_loss(member.flitch, **hole), flitch.plate_hole_loss(member.flitch, **hole)
+
+
+#: By kind of member; a flitch beam goes by `flitch_checks`, which asks for the checks of its wood.
+RULES = {
+    PlyJointMember: _ply_joint,
+    JointMember: _joint,
+    SteelBeamMember: _steel,
+    SharedBeamMember: _shared_beam,
+}
