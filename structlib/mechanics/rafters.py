@@ -1,0 +1,308 @@
+"""One rafter of a pair under any loads: bending, shear and sag square to it, the push along it; and how the pair moves.
+
+A pair with one tie, or on a ridge beam, is statically determinate: moment, shear and push need no stiffness. A rafter
+is a simple beam on its slope from eave to ridge, bent by the parts of its loads and of its tie's pull that lie square
+to it. Places are plan distances from the eave; below 0 they lie on the overhang. Compression is positive here.
+"""
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+from structlib.mechanics.beam_extremes import find_extremes
+from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
+from structlib.mechanics.frames import below_ridge, positive
+
+_SAME = 1e-6  # mm; a load shorter than this stands at one place
+_DIGITS = 12  # loads in proportion are told apart to so many digits
+
+
+@dataclass(frozen=True)
+class Rafter:
+    """A rafter from its eave up to the ridge, solved; forces are its unit solution times ``scale``.
+
+    ``run`` on plan and ``rise`` [mm]; ``loads`` are (start, end, amount) on plan [mm, N/mm, or N at one place]; ``lift``
+    is what the wall gives [N], ``pull`` that of the tie at the share ``height`` of the rise [N].
+    """
+
+    run: float
+    rise: float
+    loads: tuple
+    lift: float
+    pull: float
+    height: float
+    scale: float
+    unit: Any
+    tail: float
+
+    @property
+    def length(self):
+        """Length along the slope from eave to ridge [mm]."""
+        return math.hypot(self.run, self.rise)
+
+    @property
+    def greatest_moment(self):
+        """Size of the greatest moment, and its place as a share of the run [N*mm, -]."""
+        return self._greatest("moment", self.unit.pieces)
+
+    @property
+    def greatest_shear(self):
+        """Size of the greatest force square to it, and its place as a share of the run [N, -]."""
+        return self._greatest("shear", self.unit.pieces)
+
+    @property
+    def greatest_sag(self):
+        """Size of the greatest sag between eave and ridge times its bending stiffness, and its place [N*mm3, -]."""
+        return self._greatest("deflection", [one for one in self.unit.pieces if one.start >= self.tail - _SAME])
+
+    def _greatest(self, what, pieces):
+        found = getattr(_extremes(tuple(pieces)), what)
+        return abs(found.value) * self.scale, max(0.0, (found.position - self.tail) / self.length)
+
+    @property
+    def greatest_push(self):
+        """Greatest compression along it, at the eave or just above the tie [N]."""
+        return max(self.push_at(0.0), self.push_at(self.height))
+
+    def push_at(self, share):
+        """Return the compression along it just above a place.
+
+        Parameters
+        ----------
+        share : float
+            Share of the run from the eave [-].
+
+        Returns
+        -------
+        float
+            Compression [N].
+        """
+        place = share * self.run
+        carried = sum(_carried(load, place) for load in self.loads)
+        tied = self.pull if share >= self.height else 0.0
+        return ((self.lift - carried) * self.rise + tied * self.run) / self.length
+
+    def moment_at(self, share):
+        """Return the moment at one or many places.
+
+        Parameters
+        ----------
+        share : float or numpy.ndarray
+            Share of the run from the eave [-].
+
+        Returns
+        -------
+        float or numpy.ndarray
+            Moment, sagging positive [N*mm].
+        """
+        return self.unit.moment(self.tail + share * self.length) * self.scale
+
+    def sag_at(self, share):
+        """Return the sag square to the line from eave to ridge, times the bending stiffness.
+
+        Parameters
+        ----------
+        share : float or numpy.ndarray
+            Share of the run from the eave [-].
+
+        Returns
+        -------
+        float or numpy.ndarray
+            Sag times EI, downward positive [N*mm3].
+        """
+        return self.unit.deflection(self.tail + share * self.length) * self.scale
+
+    def shortening_to(self, share):
+        """Return by how much the piece from the eave up to a place becomes shorter, times the axial stiffness.
+
+        Parameters
+        ----------
+        share : float
+            Share of the run from the eave [-].
+
+        Returns
+        -------
+        float
+            Shortening times EA [N*mm].
+        """
+        place = share * self.run
+        carried = sum(_carried_over(load, place) for load in self.loads)
+        tied = self.pull * self.run * max(0.0, share - self.height)
+        return ((self.lift * place - carried) * self.rise + tied * self.run) / self.run
+
+
+def _carried(load, place):
+    start, end, amount = load
+    if end - start <= _SAME:
+        return amount if start <= place else 0.0
+    return amount * (min(max(place, start), end) - start)
+
+
+def _carried_over(load, place):
+    """What `_carried` adds up to over the plan from the eave to a place."""
+    start, end, amount = load
+    if end - start <= _SAME:
+        return amount * (max(place - start, 0.0) - max(-start, 0.0))
+    up_to = lambda x: max(x - start, 0.0) ** 2 / 2 - max(x - end, 0.0) ** 2 / 2  # noqa: E731
+    return amount * (up_to(place) - up_to(0.0))
+
+
+@lru_cache(maxsize=256)
+def _extremes(pieces):
+    return find_extremes(pieces)
+
+
+@lru_cache(maxsize=256)
+def _unit(run, rise, loads, pull, height):
+    """A rafter with a bending stiffness of 1, as a beam from the end of its overhang up to the ridge."""
+    length = math.hypot(run, rise)
+    slant = length / run
+    tail = max(0.0, -min([start for start, _, _ in loads], default=0.0)) * slant
+    square = []
+    for start, end, amount in loads:
+        a, b = tail + start * slant, tail + end * slant
+        if end - start <= _SAME:
+            square.append(PointLoad(min(a, tail + length), amount / slant))
+        else:
+            square.append(LineLoad(a, min(b, tail + length), amount / slant**2))
+    if pull and height:
+        square.append(PointLoad(tail + height * length, pull * rise / length))
+    return solve(Beam(tail + length, 1.0, [Support(tail), Support(tail + length)], square)), tail
+
+
+def solve_rafter(*, run, rise, loads, lift, pull=0.0, height_fraction=0.0):
+    """Solve one rafter of a pair.
+
+    Parameters
+    ----------
+    run : float
+        Plan distance from eave to ridge [mm].
+    rise : float
+        Height of the ridge above the eave [mm].
+    loads : tuple of tuple of float
+        Start, end and amount on plan; below 0 on the overhang; a force where start and end are one [mm, N/mm or N].
+    lift : float
+        What the wall gives upward [N].
+    pull : float
+        Pull of its tie; 0 on a ridge beam [N].
+    height_fraction : float
+        Height of the tie as a share of the rise [-].
+
+    Returns
+    -------
+    Rafter
+        The rafter, solved [-].
+
+    Raises
+    ------
+    BadInput
+        When a length is not a finite number above zero, or the tie is not below the ridge.
+
+    Examples
+    --------
+    >>> found = solve_rafter(run=12.0, rise=6.0, loads=((0.0, 12.0, 60.0),), lift=720.0, pull=720.0)
+    >>> [round(number, 6) for number in found.greatest_moment]  # w (L/2)^2 / 8 in the middle
+    [1080.0, 0.5]
+    >>> round(found.greatest_push, 3)
+    965.981
+    """
+    positive("run", run, "for example 12*ft")
+    positive("rise", rise, "for example 6*ft")
+    below_ridge(height_fraction)
+    scale = max([abs(amount) for _, _, amount in loads], default=0.0) or 1.0
+    shape = tuple((start, end, round(amount / scale, _DIGITS)) for start, end, amount in loads)
+    unit, tail = _unit(run, rise, shape, round(pull / scale, _DIGITS), height_fraction)
+    return Rafter(run, rise, tuple(loads), lift, pull, height_fraction, scale, unit, tail)
+
+
+@dataclass(frozen=True)
+class PairMoves:
+    """How a pair moves: both eaves to the right, and its ridge to the right and up [mm]; and what bends and shortens it."""
+
+    left: float
+    right: float
+    ridge: tuple[float, float]
+    rafters: tuple[Rafter, Rafter]
+    axial_stiffness: float
+    bending_stiffness: float
+
+    @property
+    def spread(self):
+        """By how much the eaves part [mm]."""
+        return self.right - self.left
+
+    def points(self, side, shares):
+        """Return how the points of one rafter move, as if it were the left one.
+
+        Parameters
+        ----------
+        side : int
+            0 for the left rafter, 1 for the right one, seen in a mirror [-].
+        shares : iterable of float
+            Shares of its run from the eave [-].
+
+        Returns
+        -------
+        list of tuple of float
+            Plan distance from the eave, height, move right, move up [mm].
+        """
+        one, sign = self.rafters[side], (1.0, -1.0)[side]
+        eave, (across, up) = sign * (self.left, self.right)[side], self.ridge
+        across, cosine, sine = sign * across, one.run / one.length, one.rise / one.length
+        found, whole = [], one.shortening_to(1.0)
+        for share in shares:
+            sag = one.sag_at(share) / self.bending_stiffness
+            along = (share * whole - one.shortening_to(share)) / self.axial_stiffness
+            move = (1 - share) * eave + share * across + sag * sine + along * cosine
+            found.append((share * one.run, share * one.rise, float(move), float(share * up - sag * cosine + along * sine)))
+        return found
+
+
+def pair_moves(left, right, *, axial_stiffness, bending_stiffness, tie_axial_stiffness=None, ridge_drop=0.0):
+    """Return how a tied pair moves, or one on a ridge beam; its left wall keeps its place where a tie holds it.
+
+    Parameters
+    ----------
+    left, right : Rafter
+        Both rafters [-].
+    axial_stiffness : float
+        E A of a rafter [N].
+    bending_stiffness : float
+        E I of a rafter [N*mm2].
+    tie_axial_stiffness : float or None
+        E A of the tie; None where a ridge beam holds the pair [N].
+    ridge_drop : float
+        How far that ridge beam sags [mm].
+
+    Returns
+    -------
+    PairMoves
+        The moves [mm].
+
+    Examples
+    --------
+    >>> half = dict(run=3600.0, rise=1800.0, loads=((0.0, 3600.0, 1.0),), lift=3600.0, pull=3600.0)
+    >>> one = solve_rafter(**half)
+    >>> moved = pair_moves(one, one, axial_stiffness=6e7, bending_stiffness=4e11, tie_axial_stiffness=3e7)
+    >>> round(moved.spread, 6)  # 3600 N over 7200 mm
+    0.864
+    """
+    both = (left, right)
+    cosines, sines = [one.run / one.length for one in both], [one.rise / one.length for one in both]
+    short = [one.shortening_to(1.0) / axial_stiffness for one in both]
+    if tie_axial_stiffness is None:
+        ends = [(lost - ridge_drop * sine) / cosine for lost, sine, cosine in zip(short, sines, cosines)]
+        return PairMoves(ends[0], -ends[1], (0.0, -ridge_drop), both, axial_stiffness, bending_stiffness)
+    height = left.height
+    opens = left.pull * (left.run + right.run) * (1 - height) / tie_axial_stiffness
+    for one, cosine, sine, lost in zip(both, cosines, sines, short):
+        along = height * lost - one.shortening_to(height) / axial_stiffness
+        opens += one.sag_at(height) / bending_stiffness * sine + along * cosine
+    spread = float(opens / (1 - height))
+    # the ridge stands where both shortened rafters meet
+    far = -spread * cosines[1] - short[1]
+    turn = cosines[0] * sines[1] + cosines[1] * sines[0]
+    across = (-short[0] * sines[1] - far * sines[0]) / turn
+    up = (cosines[0] * far - cosines[1] * short[0]) / turn
+    return PairMoves(0.0, spread, (across, up), both, axial_stiffness, bending_stiffness)
