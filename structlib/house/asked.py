@@ -13,8 +13,9 @@ from structlib.house.beam import BeamJob, TypedLoad, demands_on
 from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
 from structlib.house.shares import along
+from structlib.house.seats import clear_spans, ends_of, on_span, room_on
 from structlib.house.steps import seats_of
-from structlib.mechanics.beams import LineLoad, PointLoad
+from structlib.mechanics.beams import LineLoad
 from structlib.rules.check import BeamMember, BeamUse, Seat
 from structlib.rules.members import PadMember, PlateMember, PostMember, Push
 
@@ -98,7 +99,7 @@ def _beam(path, element, rulebook):
         (part.left_seat, part.right_seat) if isinstance(part, Opening) else [part.seat] * len(element.gives)
     )
     for share, seat in zip(element.gives, seats):
-        room = _room_on(path.element(share.to).part, part)
+        room = room_on(path.element(share.to).part, part)
         if seat > room + _SAME:
             notes.append(f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
                          f"{show(room, 'section length')}: it is judged with that")
@@ -107,64 +108,20 @@ def _beam(path, element, rulebook):
     except OutsideRule as error:
         return [], gates, [*notes, str(error)]
     asked = []
+    seats = clear_spans(path, element)
     for number, (left, right) in enumerate(element.spans):
-        seats = _seats(path, element, axis, number)
-        if right - left <= (seats[0].length + seats[1].length) / 2:
-            notes.append(
-                f"the seats of {element.name} leave no clear span between {show(left, 'length')} and "
-                f"{show(right, 'length')} along it"
-            )
-            continue
-        ends = [(left, 0.5 if number else 1.0), (right, 1.0 if number == len(element.spans) - 1 else 0.5)]
-        asked.append(_span_of(element, axis, ends, seats, piece, rulebook, wood.wet))
+        if number in seats:
+            asked.append(_span_of(element, axis, ends_of(element, number), seats[number], piece, rulebook, wood.wet))
+        else:
+            notes.append(f"the seats of {element.name} leave no clear span between {show(left, 'length')} and "
+                         f"{show(right, 'length')} along it")
     return asked, gates, notes
-
-
-def _seats(path, element, axis, number):
-    """The seats of one span: on the studs of an opening, or half of a post beside another span.
-
-    A seat is never longer than the post or the wall that it is on.
-    """
-    part, last = element.part, len(element.spans) - 1
-    on = [path.element(share.to).part for share in element.gives[number : number + 2]]
-    room = [_room_on(below, part) for below in on]
-    if isinstance(part, Opening):
-        return tuple(
-            _seat(min(length, most), part.posts is not None, axis.plate)
-            for length, most in zip((part.left_seat, part.right_seat), room)
-        )
-    shared = (0 < number, number < last)
-    return tuple(Seat(min(part.seat, most) / (2 if half else 1), "post", width=_width_on(below))
-                 for half, most, below in zip(shared, room, on))
-
-
-def _width_on(below):
-    """How wide a seat a post gives a beam: its depth lies across it; None where it is no post of known wood."""
-    return piece_of(below.wood).depth if isinstance(below, Post) and below.wood is not None else None
-
-
-def _room_on(below, part):
-    """The longest seat that there is on a post or a wall; studs under an opening stand side by side along it."""
-    if isinstance(below, Wall):
-        return below.thickness
-    if not isinstance(below, Post) or below.wood is None:
-        return float("inf")
-    piece = piece_of(below.wood)
-    along_it = piece.ply_width * piece.plies
-    return along_it if isinstance(part, Opening) else max(along_it, piece.depth)
-
-
-def _seat(length, on_studs, plate):
-    if on_studs or plate is None:
-        return Seat(length, "post")
-    wood = find_material(plate.species, plate.grade)
-    return Seat(length, "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
 
 
 def _span_of(element, axis, ends, seats, piece, rulebook, wet):
     """One simple span as a member and what each combination asks of it."""
     loads = tuple(
-        one for share in element.received for one in _on_span(along(axis, share), share.amount, ends)
+        TypedLoad(*one) for share in element.received for one in on_span(along(axis, share), share.amount, ends)
     )
     (left, _), (right, _) = ends
     job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _JOISTS_HOLD,
@@ -172,24 +129,6 @@ def _span_of(element, axis, ends, seats, piece, rulebook, wet):
     member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, *seats, unbraced_length=_JOISTS_HOLD,
                         loaded_on=job.loaded_on, wet=wet, use=BeamUse())
     return member, demands_on(job, member, rulebook)
-
-
-def _on_span(stretch, amounts, ends):
-    """A share as typed loads on one span, placed from its left end; what lies outside the span is left out.
-
-    ``ends`` are both supports and how much of what stands right over each presses this span's seat.
-    """
-    start, end = stretch
-    (left, _), (right, _) = ends
-    for kind, amount in zip(LOAD_TYPES, amounts):
-        if not amount:
-            continue
-        if end - start <= _SAME:
-            over = next((part for at, part in ends if abs(start - at) <= _SAME), 1.0)
-            if left - _SAME <= start <= right + _SAME:
-                yield TypedLoad(kind, PointLoad(min(max(start, left), right) - left, float(amount) * over))
-        elif min(end, right) - max(start, left) > _SAME:
-            yield TypedLoad(kind, LineLoad(max(start, left) - left, min(end, right) - left, float(amount)))
 
 
 def _joists(path, element, rulebook):
@@ -230,14 +169,8 @@ def _joists(path, element, rulebook):
         ]
         for one in on:  # a wall or something long across the joists is a point load on each
             amounts = [amount * level.joist.spacing for amount in one.amount]
-            loads += _on_span(
-                (one.x, one.x),
-                amounts,
-                [
-                    (left, 0.5 if left > element.spans[0][0] else 1.0),
-                    (right, 0.5 if right < element.spans[-1][-1] else 1.0),
-                ],
-            )
+            ends = [(left, 0.5 if left > element.spans[0][0] else 1.0), (right, 0.5 if right < element.spans[-1][-1] else 1.0)]
+            loads += [TypedLoad(*load) for load in on_span((one.x, one.x), amounts, ends)]
         loads = tuple(loads)
         job = BeamJob(right - left - seat.length, seat, seat, loads, 0.0)
         member = BeamMember(
@@ -314,7 +247,7 @@ def _post(path, element, rulebook):
     asked = [(member, pushes)]
     pressed = below.wood if isinstance(below, Beam) else below.beam if isinstance(below, Opening) else None
     if pressed is not None:
-        asked.append((PlateMember(member, piece_of(pressed).material), pushes))
+        asked.append((PlateMember(member, piece_of(pressed).material, below.name), pushes))
     if post.plate is not None:
         asked.append((PlateMember(member, find_material(post.plate.species, post.plate.grade)), pushes))
     return asked, gates, []

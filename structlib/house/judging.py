@@ -3,10 +3,11 @@
 from dataclasses import dataclass
 
 from structlib.ground.loads import LOAD_TYPES
-from structlib.ground.refusals import BadInput, OutsideRule
+from structlib.ground.refusals import BadInput, OutsideRule, check_choice
 from structlib.house.asked import ASKED
 from structlib.house.influence import influence
-from structlib.house.plan import Level, Opening
+from structlib.house.plan import Beam, Level, Opening, Post
+from structlib.house.seats import beam_ends, clear_spans, plate_under, seat_asked
 from structlib.house.shares import along
 from structlib.rules.check import governing, least_verified
 from structlib.rules.members import Partly, Push
@@ -81,7 +82,8 @@ def judge(path, rulebook):
     Returns
     -------
     dict of Judged
-        By the name of the element, in the order of the load; elements without a rule here are left out [-].
+        By the name of the element, in the order of the load; elements without a rule here are left out. Each seat of
+        a beam follows it under a name of its own, and so does the plate under a post [-].
 
     Examples
     --------
@@ -96,6 +98,7 @@ def judge(path, rulebook):
         rule = ASKED.get(type(element.part))
         if rule is not None:
             found[element.name] = judge_element(path, element.name, rulebook)
+            found |= {one.element.name: one for one in _details(path, found[element.name], rulebook)}
     return found
 
 
@@ -107,7 +110,7 @@ def judge_element(path, name, rulebook):
     path : structlib.house.path.Path
         The path [-].
     name : str
-        The element [-].
+        The element, or a seat or a plate by the name that `judge` gives it [-].
     rulebook : structlib.rules.check.Rulebook
         The rules [-].
 
@@ -124,23 +127,44 @@ def judge_element(path, name, rulebook):
     >>> judge_element(follow(demo_house()), "kitchen opening", RULEBOOK).refused[0][:30]
     'the wood of kitchen opening is'
     """
-    element = path.element(name)
+    whole = next((one.name for one in path.elements if one.name == name), None) or _owner(path, name)
+    element = path.element(whole)
+    if whole != name:
+        details = {one.element.name: one for one in _details(path, judge_element(path, whole, rulebook), rulebook)}
+        return details[check_choice(f"part of {whole}", name, details)]
     try:
         asked, gates, notes = ASKED[type(element.part)](path, element, rulebook)
     except BadInput as error:
         asked, gates, notes = [], [], [_not_read(path.house, element.name, error)]
-    lifts, answers = _lifts(path, element, rulebook), []
-    for member, demands in asked:
-        if any(push < -_NOTHING for one in demands for push in _presses(one)):
-            answers.append(Answer(member, demands, (), f"{element.name} is lifted at one end or all over, and the checks here "
-                                  "are for parts that are pressed down; what is asked of it stays"))
-            lifts = lifts or (f"{element.name} is lifted: it must be held down, and that is for an engineer.",)
-        else:
-            answers.append(_answer(rulebook, member, demands, path.house, element.name))
-    return Judged(element, tuple(answers), tuple(notes), tuple(dict.fromkeys((*gates, *lifts))))
+    lifts, answers = _lifts(path, element, rulebook), tuple(_answer(rulebook, *one, path.house, element.name) for one in asked)
+    if not lifts and any(_lifted(one.demands) for one in answers):
+        lifts = (f"{element.name} is lifted: it must be held down, and that is for an engineer.",)
+    return Judged(element, answers, tuple(notes), tuple(dict.fromkeys((*gates, *lifts))))
+
+
+def _owner(path, name):
+    """Which part a seat or a plate belongs to, by its name; the name itself where it is no part of any."""
+    return max((one.name for one in path.elements if name.startswith(f"{one.name}, ")), key=len, default=name)
+
+
+def _details(path, judged, rulebook):
+    """The seats of a beam, or the plates under a post, each judged apart; what withdraws the whole withdraws them."""
+    element = judged.element
+    if isinstance(element.part, Post):
+        for one in judged.answers[1:]:
+            yield Judged(plate_under(element, one.member), (one,), judged.notes, judged.gates)
+    elif isinstance(element.part, (Beam, Opening)):
+        solved = dict(zip(clear_spans(path, element), judged.answers))
+        for seat, number, side in beam_ends(path, element):
+            one = solved.get(number)
+            asked = () if one is None else (_answer(rulebook, *seat_asked(one.member, one.demands, side), path.house, element.name),)
+            yield Judged(seat, asked, judged.notes, judged.gates)
 
 
 def _answer(rulebook, member, demands, house, name):
+    if _lifted(demands):
+        return Answer(member, demands, (), f"{name} is lifted at one end or all over, and the checks here are for parts that "
+                      "are pressed down; what is asked of it stays")
     try:
         return Answer(member, demands, tuple(rulebook.checks(member, demands)))
     except Partly as some:
@@ -154,6 +178,10 @@ def _answer(rulebook, member, demands, house, name):
 def _not_read(house, name, error):
     """Why a part cannot be judged, with the line of its file."""
     return f"{name} cannot be judged: {house.source.named(error.about(name)) if house.source else error}"
+
+
+def _lifted(demands):
+    return any(push < -_NOTHING for one in demands for push in _presses(one))
 
 
 def _presses(demand):

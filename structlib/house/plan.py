@@ -21,6 +21,7 @@ RIDGES = ("board", "beam")
 RUNS = ("along", "across")
 MADE_OF = ("studs", "masonry")
 FASTENINGS = ("nailed", "bolted")
+SITS_ON = ("as drawn", "studs", "plate")
 SOIL = "soil"
 _SITE = 200 * ft
 
@@ -132,7 +133,8 @@ class Opening(Record):
 
     ``start`` is its clear edge on the wall's own axis. ``wall_above`` is the height of wall that stays over the
     beam. ``posts`` are the studs under its ends; they rest on what the wall rests on, unless ``left_on`` or
-    ``right_on`` says otherwise.
+    ``right_on`` says otherwise. The beam ``sits_on`` those studs; where none are written, on the plate or the masonry
+    of its wall, unless 'studs' or 'plate' says otherwise.
     """
 
     name: str = of("text", '"kitchen opening"')
@@ -148,6 +150,7 @@ class Opening(Record):
     greatest_width: float = of("section length", '"7 in"', low=1.5 * inch, high=24 * inch, default=7 * inch)
     beam: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
     posts: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
+    sits_on: str = of("choice", '"studs"', choices=SITS_ON, default="as drawn")
     left_on: str = of("text", '"cellar post"', default="")
     right_on: str = of("text", '"cellar post"', default="")
 

@@ -54,10 +54,11 @@ class PostMember:
 
 @dataclass(frozen=True)
 class PlateMember:
-    """A plate or a beam that a post presses across its grain."""
+    """A plate or a beam that a post presses across its grain, and how it is called."""
 
     post: PostMember
     material: Any
+    name: str = "plate"
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,9 @@ import numpy
 
 from structlib.ground.lumber import materials
 from structlib.ground.refusals import check_number
-from structlib.rules.us import factors
+from structlib.rules.check import Check, Factor, least_verified
+from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE
+from structlib.rules.us import bending, factors
 from structlib.rules.us.inputs import check_amount, check_member_length, check_size, check_unit_circle
 
 
@@ -165,6 +167,90 @@ def bearing_area_factor(*, bearing_length, distance_to_end):
     nearest = factors.length("bearing_area_least_end_distance")
     applies = (numpy.asarray(bearing_length) < longest) & (numpy.asarray(distance_to_end) >= nearest)
     return numpy.where(applies, (bearing_length + added) / bearing_length, 1.0)
+
+
+def seat_checks(member, pushes):
+    """Return the checks of one end of a beam on its seat: the beam's face, the plate's face, the code's least seat.
+
+    Parameters
+    ----------
+    member : structlib.rules.members.SeatMember
+        The seat; one in a hanger is its maker's question, and has no checks here [-].
+    pushes : iterable of (structlib.rules.check.Combination, float)
+        What each combination presses on it with [-, N].
+
+    Returns
+    -------
+    list of structlib.rules.check.Check
+        The checks, for the greatest push [-].
+
+    Notes
+    -----
+    NDS 2018 3.10.2, IRC R502.6.
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import inch, lb
+    >>> from structlib.rules.check import Combination, Seat
+    >>> from structlib.rules.members import SeatMember
+    >>> fir = SeatMember(find_material("Douglas Fir-Larch", "No.2"), 3 * inch, Seat(3 * inch, "post"))
+    >>> [round(one.share, 3) for one in seat_checks(fir, [(Combination("D", (), 0.9, "", "", ""), 4500 * lb)])]
+    [0.8, 0.5]
+    """
+    seat = member.seat
+    if seat.below == "hanger":
+        return []
+    combination, push = max(pushes, key=lambda one: one[1])
+    wet = bending.wet_factor(member.material, value="bearing", wet=member.wet)
+    known = bending.wet_verified(member.material, value="bearing", wet=member.wet)
+    width = member.width if seat.width is None else min(member.width, seat.width)
+    stress = bearing_stress(reaction=push, width=width, bearing_length=seat.length)
+    faces = [(BEAM_FACE, "beam", member.material.bearing, member.material.verified,
+              "the underside of the beam is crushed on its seat")]
+    plate = plate_below(seat)
+    if plate is not None:
+        value, name, known_plate = plate
+        faces.append((PLATE_FACE, name, value, known_plate, "the plate below is crushed by the beam"))
+    factors_used = (at_the_end(), Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known))
+    checks = [
+        Check(
+            name=f"bearing, {member.end} seat, {face}", kind=kind, sentence=sentence, asked=stress, given=value * wet,
+            share=stress / (value * wet), dimension="stress", position=member.position,
+            where=f"at the {member.end} seat, {face}", combination=combination.name, clause="NDS 2018 3.10.2, 4.3.1",
+            formula="f = R / (b * seat) <= F_perp' = F_perp * C_M",
+            substitute=(("R", push, "force"), ("b", width, "section length"), ("seat", seat.length, "section length"),
+                        ("f", stress, "stress"), ("F_perp'", value * wet, "stress")),
+            factors=factors_used, verified=least_verified([verified, known]),
+        )
+        for kind, face, value, verified, sentence in faces
+    ]  # fmt: skip
+    least, clause, verified = factors.least_seat(seat.below)
+    checks.append(
+        Check(
+            name=f"seat length, {member.end}", kind=LEAST_SEAT, sentence="the code asks for this much seat whatever the load",
+            asked=least, given=seat.length, share=least / seat.length, dimension="section length", position=member.position,
+            where=f"at the {member.end} seat", combination="any", clause=clause, formula="least seat <= seat",
+            substitute=(("least seat", least, "section length"), ("seat", seat.length, "section length")), verified=verified,
+        )
+    )  # fmt: skip
+    return checks
+
+
+def at_the_end():
+    """Return the bearing area factor of a seat at a beam's end: no wood beyond it helps (NDS 2018 3.10.4).
+
+    Returns
+    -------
+    structlib.rules.check.Factor
+        The factor, 1 [-].
+
+    Examples
+    --------
+    >>> at_the_end().value
+    1.0
+    """
+    return Factor("C_b", 1.0, "seat at the beam's end", "NDS 2018 3.10.4", "seen")
 
 
 def bearing_value_at_angle(*, along, across, sine, cosine):

@@ -6,6 +6,7 @@ import numpy
 
 from structlib.ground.refusals import OutsideRule, check_choice
 from structlib.rules.check import VARIABLE_TYPES, Check, Combination, Factor, least_verified
+from structlib.rules.members import seat_of
 from structlib.rules.us import bearing, bending, deflection, factors, service, shear
 from structlib.rules.us.contract import Members
 from structlib.rules.us.deflection import sag_divisors
@@ -90,8 +91,9 @@ class UnitedStates(Members):
         checks = [_worst(_bending_check(member, demand) for demand in demands)]
         for end in ("left", "right"):
             checks.append(_worst(_shear_check(member, demand, end) for demand in demands))
-        for end in ("left", "right"):
-            checks.extend(_seat_checks(member, demands, end))
+        for end, which in (("left", 0), ("right", -1)):
+            seat = seat_of(member, end, position=0.0 if end == "left" else demands[0].span)
+            checks.extend(bearing.seat_checks(seat, [(one.combination, one.solution.reactions[which].force) for one in demands]))
         checks.extend(deflection.sag_checks(member, demands, use))
         return tuple(checks)
 
@@ -432,85 +434,6 @@ def _shear_check(member, demand, end):
         ),
         verified=least_verified([member.material.verified, known]),
     )
-
-
-def _seat_checks(member, demands, end):
-    seat = member.left if end == "left" else member.right
-    demand = max(demands, key=lambda d: d.solution.reactions[0 if end == "left" else -1].force)
-    reaction = demand.solution.reactions[0 if end == "left" else -1].force
-    position = 0.0 if end == "left" else demand.span
-    wet = bending.wet_factor(member.material, value="bearing", wet=member.wet)
-    known = bending.wet_verified(member.material, value="bearing", wet=member.wet)
-    width = member.width if seat.width is None else min(member.width, seat.width)
-    stress = bearing.bearing_stress(reaction=reaction, width=width, bearing_length=seat.length)
-    shared = dict(
-        kind="bearing",
-        asked=stress,
-        dimension="stress",
-        position=position,
-        combination=demand.combination.name,
-        clause="NDS 2018 3.10.2, 4.3.1",
-        formula="f = R / (b * seat) <= F_perp' = F_perp * C_M",
-    )
-    numbers = (
-        ("R", reaction, "force"),
-        ("b", width, "section length"),
-        ("seat", seat.length, "section length"),
-        ("f", stress, "stress"),
-    )
-    checks = []
-    if seat.below == "hanger":
-        return checks
-    faces = [
-        (
-            "beam",
-            member.material.bearing,
-            member.material.verified,
-            "the underside of the beam is crushed on its seat",
-        )
-    ]
-    plate = bearing.plate_below(seat)
-    if plate is not None:
-        value, name, known_plate = plate
-        faces.append((name, value, known_plate, "the plate below is crushed by the beam"))
-    for face, value, verified, sentence in faces:
-        given = value * wet
-        checks.append(
-            Check(
-                name=f"bearing, {end} seat, {face}",
-                sentence=sentence,
-                given=given,
-                share=stress / given,
-                where=f"at the {end} seat, {face}",
-                verified=least_verified([verified, known]),
-                substitute=numbers + (("F_perp'", given, "stress"),),
-                factors=(
-                    Factor("C_b", 1.0, "seat at the beam's end", "NDS 2018 3.10.4", "seen"),
-                    Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known),
-                ),
-                **shared,
-            )
-        )
-    least, clause, verified = factors.least_seat(seat.below)
-    checks.append(
-        Check(
-            name=f"seat length, {end}",
-            kind="seat",
-            sentence="the code asks for this much seat whatever the load",
-            asked=least,
-            given=seat.length,
-            share=least / seat.length,
-            dimension="section length",
-            position=position,
-            where=f"at the {end} seat",
-            combination="any",
-            clause=clause,
-            formula="least seat <= seat",
-            substitute=(("least seat", least, "section length"), ("seat", seat.length, "section length")),
-            verified=verified,
-        )
-    )
-    return checks
 
 
 RULEBOOK = UnitedStates()

@@ -8,8 +8,9 @@ from structlib.rules.us import (
     steel_sections, uplift,
 )  # fmt: skip
 from structlib.rules.us.kinds import plies, posts
+from structlib.rules.us.kinds import seats as seat_kinds
 
-_RULES = {**posts.RULES, **plies.RULES}
+_RULES = {**posts.RULES, **plies.RULES, **seat_kinds.RULES}
 _ROOMS = {
     one.__name__.rpartition(".")[2]: one
     for one in (bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch,
@@ -18,7 +19,7 @@ _ROOMS = {
 }  # fmt: skip
 
 
-class Members(posts.Posts, plies.Plies):
+class Members(posts.Posts, plies.Plies, seat_kinds.Seats):
     """What this rulebook says of members of every kind, and the answers that it gives beside its checks."""
 
     def checks(self, member, demands):
