@@ -7,9 +7,10 @@ import pytest
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.pages import seat_tables
 from structlib.pages.controls import Box, Pick, Slide
-from structlib.pages.seat_page import SeatPage, governs
+from structlib.pages.seat_page import SeatPage
 from structlib.pages.show import start_values
 from structlib.pictures.drawings.seat import STUD, Face, SeatView, draw_seat
+from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE
 from structlib.pictures.scene import Line, Polygon, flat, label_overlaps, labels_of, outside
 
 PAGE = SeatPage()
@@ -133,15 +134,16 @@ def test_the_ghost_is_dashed_and_changes_no_row():
 def test_a_hand_worked_seat_comes_out():
     """6 ft clear, 3 in seats, 400 plf: the push is 400 x 6.25 / 2 lb and the beam's own weight on top."""
     values = start_values(PAGE, span=6 * ft, dead=0.0, live=400 * plf, plies=2)
-    now = PAGE.numbers(tuple(values.items()))
-    own = now["result"].member.weight_per_length / plf
+    now = PAGE.result(tuple(values.items()))
+    own = now.beam.member.weight_per_length / plf
     push = (400 + own) * 6.25 / 2
-    assert now["reaction"] / lb == pytest.approx(push, rel=1e-9)
-    assert now["beam"].asked / psi == pytest.approx(push / 9, rel=1e-9)
-    assert now["beam"].share == pytest.approx(push / 9 / 625, rel=1e-9)
-    assert now["plate"].share == pytest.approx(push / 9 / 425, rel=1e-9)
-    assert [length / inch for length in now["needed"]] == pytest.approx([push / 3 / 625, push / 3 / 425])
-    assert now["jacks"].count == 1 and governs(now) is now["least"]
+    beam, plate = now.check(BEAM_FACE), now.check(PLATE_FACE)
+    assert now.push.axial / lb == pytest.approx(push, rel=1e-9)
+    assert beam.asked / psi == pytest.approx(push / 9, rel=1e-9)
+    assert beam.share == pytest.approx(push / 9 / 625, rel=1e-9)
+    assert plate.share == pytest.approx(push / 9 / 425, rel=1e-9)
+    assert [length / inch for length in now.lengths] == pytest.approx([push / 3 / 625, push / 3 / 425])
+    assert now.jacks.count == 1 and now.governs is now.check(LEAST_SEAT)
     rows = {row[0]: row for row in PAGE.compute(values).rows}
     assert rows["push on the seat"][1] == f"{push:,.0f} lb"
     assert rows["crushing the plate"][3] == f"{100 * push / 9 / 425:.0f} %"

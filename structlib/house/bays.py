@@ -1,10 +1,12 @@
-"""A beam in one bay or two with a post under its end, on its own: the small house that the pages of posts follow."""
+"""One beam on its own: in bays with a post under its end, or over an opening. The small houses that pages follow."""
 
 from dataclasses import replace
 
 from structlib.ground.loads import LOAD_TYPES
 from structlib.house.pieces import piece_of
-from structlib.house.plan import Beam, House, Load, Pad, Post
+from structlib.ground.units import ft
+from structlib.house.plan import Beam, House, Load, Pad, Post, Wall
+from structlib.house.steps import seats_of
 
 
 def bays(line, *, span, wood, post, pad_side, soil, count=2):
@@ -57,6 +59,54 @@ def bays(line, *, span, wood, post, pad_side, soil, count=2):
         loads.append(Load(name=f"on {name}", on=name, x=0.0, y=start, length=span, **amounts))
     return House(name="one beam", loads=tuple(loads), beams=tuple(beams), posts=tuple(posts),
                  pads=(Pad(name="pad", x=0.0, y=span, side=pad_side, soil=soil),))
+
+
+def one_opening(line, opening, *, plate=None, made_of="studs", thickness=3 * ft, heavy=()):
+    """Return a house of one opening in a wall, loaded evenly from seat to seat, and by something heavy at one place.
+
+    Parameters
+    ----------
+    line : structlib.ground.loads.LoadsByType
+        What comes down on its beam, without the beam's own weight [N/mm].
+    opening : structlib.house.plan.Opening
+        The opening and its beam; its name, wall and place are given here [-].
+    plate : structlib.house.plan.Plate or None
+        The plate of the wall [-].
+    made_of : str
+        'studs' or 'masonry' [-].
+    thickness : float
+        Thickness of the wall [mm].
+    heavy : iterable of structlib.house.plan.Load
+        What stands on the beam; the y of each counts from the left edge of the opening, and the rest of its place is
+        given here [-].
+
+    Returns
+    -------
+    structlib.house.plan.House
+        The house; the opening is called "beam" and the wall "wall" [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.loads import LoadsByType
+    >>> from structlib.ground.units import ft, inch, lb, plf
+    >>> from structlib.house.path import follow
+    >>> from structlib.house.plan import Opening
+    >>> opening = Opening(name="", wall="", start=0.0, clear_width=7.75 * ft, height=7 * ft, wall_above=0.0,
+    ...                   left_seat=3 * inch, right_seat=3 * inch)
+    >>> path = follow(one_opening(LoadsByType({"live": 1000 * plf}), opening))
+    >>> round(path.element("beam, left post").total()["live"] / lb)
+    4000
+    """
+    end = opening.left_seat + opening.clear_width + opening.right_seat
+    height = max(opening.height + opening.wall_above, 8 * ft)
+    wall = Wall(name="wall", on=("soil",), at=0.0, start=0.0, end=end, height=height, weight=0.0, plate=plate, made_of=made_of,
+                thickness=thickness)
+    opening = replace(opening, name="beam", wall="wall", start=opening.left_seat)
+    first, last = seats_of(opening)
+    amounts = {kind.replace(" ", "_"): line[kind] * (last - first) for kind in LOAD_TYPES}
+    loads = [Load(name="on the beam", on="beam", x=0.0, y=first, length=last - first, **amounts)]
+    loads += [replace(one, on="beam", x=0.0, y=opening.start + one.y) for one in heavy]
+    return House(name="one opening", loads=tuple(loads), walls=(wall,), openings=(opening,))
 
 
 def one_bay_empty(beam, width):

@@ -1,33 +1,33 @@
 """What does it sit on? One end of a beam: which face is crushed first, and how long its seat must be."""
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from structlib.ground.loads import LOAD_TYPES
-from structlib.ground.lumber import find_material
+from structlib.ground.loads import LOAD_TYPES, LoadsByType
+from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
-from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+from structlib.house.bays import one_opening
 from structlib.house.file import demo_house
+from structlib.house.judging import Answer, judge
 from structlib.house.path import follow
-from structlib.mechanics.beams import LineLoad
+from structlib.house.plan import Opening, Plate
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION, SEAT_NOT_KNOWN, beam_evidence
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
-from structlib.pages.woods import UNKNOWN, WOODS, pieces
+from structlib.pages.woods import UNKNOWN, WOODS, pieces, wood
 from structlib.pictures.drawings.seat import STUD, Face, PreviousSeat, SeatView, draw_seat
-from structlib.rules.check import Seat
-from structlib.rules.us import bearing, seats
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE, Push, ask
 
 _WOODS = ("hem-fir", "spf", "fir", "southern pine", "lvl 2.0")
 _PLATES = {
-    "spf": ("Spruce-Pine-Fir", "No.1/No.2"),
-    "hem-fir": ("Hem-Fir", "No.2"),
-    "fir": ("Douglas Fir-Larch", "No.2"),
-    "southern pine": ("Southern Pine", "No.2"),
+    "spf": Plate(species="Spruce-Pine-Fir", grade="No.1/No.2"),
+    "hem-fir": Plate(species="Hem-Fir", grade="No.2"),
+    "fir": Plate(species="Douglas Fir-Larch", grade="No.2"),
+    "southern pine": Plate(species="Southern Pine", grade="No.2"),
 }
 _BELOW = (
     ("plate of Spruce-Pine-Fir", "spf"),
@@ -42,6 +42,62 @@ _BELOW = (
 _LOADS = {kind: kind.replace(" ", "_") for kind in LOAD_TYPES}  # names of the controls
 # a push from which on the arrow grows no longer
 _FULL_ARROW = 12000 * lb
+
+
+@dataclass(frozen=True)
+class SeatResult:
+    """A beam and its left seat: all that the page shows, before it is put into words.
+
+    ``push`` is the greatest of its combinations. ``lengths`` are the seats at which the beam's and the plate's face are
+    used up [mm], ``jacks`` the studs for the beam's face, ``area`` the bearing area factor; None or empty where the
+    rulebook has no rule, and ``silent`` says so.
+    """
+
+    beam: Answer
+    seat: Answer
+    push: Push
+    lengths: tuple
+    jacks: object
+    area: object
+    silent: tuple
+    gates: tuple
+
+    @property
+    def length(self):
+        """Length of the seat [mm]."""
+        return self.seat.member.seat.length
+
+    @property
+    def whole(self):
+        """The check that governs the beam, for information; None where nothing of it was judged."""
+        first = verdict.worst(self.beam.checks)
+        return first and replace(first, name=f"the whole beam, {first.name}", decides=False)
+
+    def check(self, kind):
+        """Return the check of the seat of one kind.
+
+        Parameters
+        ----------
+        kind : str
+            One of `structlib.rules.members.SEAT_KINDS` [-].
+
+        Returns
+        -------
+        structlib.rules.check.Check or None
+            The check; None where the rulebook made none [-].
+        """
+        return next((one for one in self.seat.checks if one.kind == kind), None)
+
+    @property
+    def governs(self):
+        """The check of the seat that uses the greatest share; None where nothing was judged."""
+        return verdict.worst(self.checks)
+
+    @property
+    def checks(self):
+        """Every check of the page: those of the seat, and the one that governs the beam, for information [-]."""
+        mine = {PLATE_FACE: None, BEAM_FACE: None, LEAST_SEAT: None, **{one.kind: one for one in self.seat.checks}}
+        return tuple(one for one in (*mine.values(), self.whole) if one is not None)
 
 
 class SeatPage(Page):
@@ -60,7 +116,7 @@ class SeatPage(Page):
         self.house = demo_house()
         path = follow(self.house)
         self.total = path.line_on(path.opening().name, path.opening().middle)
-        self.numbers = lru_cache(maxsize=64)(self._numbers)
+        self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
         depths = tuple(depth for depth, *_ in pieces(values.get("wood", "fir")))
@@ -80,68 +136,60 @@ class SeatPage(Page):
             Pick("below", "Sits on", _BELOW, "spf"),
         )
 
-    def _numbers(self, items):
-        """One checked beam, and what its left seat is asked, from the values as a tuple of pairs."""
-        values = dict(items)
-        span, below, length = values["span"] + values["seat"], values["below"], values["seat"]
-        if below in _PLATES:
-            # values across the grain are alike for every size; some woods are listed by size all the same
-            plate = find_material(*_PLATES[below], "2x6")
-            seat = Seat(length, "plate", plate.bearing, f"plate of {plate.species}", plate.verified)
-        else:
-            seat = Seat(length, "plate" if below == UNKNOWN else below)
-        depth, ply_width, name, wood = min(
-            pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"])
-        )
-        plies = int(values["plies"])
-        loads = tuple(
-            TypedLoad(kind, LineLoad(0.0, span, values[name]))
-            for kind, name in _LOADS.items()
-            if values[name]
-        )
-        result = check_beam(
-            BeamJob(values["span"], seat, seat, loads, stops=_stops(values)),
-            BeamChoice(wood, ply_width, depth, plies, f"{plies}-{name}"),
-            self.rulebook,
-        )
-        on_beam = result.check("bearing, left seat, beam")
-        plate = bearing.plate_below(seat)
-        on_plate = None if plate is None else result.check(f"bearing, left seat, {plate[1]}")
-        demand = max(result.demands, key=lambda one: one.solution.reactions[0].force)
-        reaction = demand.solution.reactions[0].force
-        width = result.member.width
-        needed = [
-            bearing.bearing_length_needed(reaction=reaction, width=width, bearing_value=check.given)
-            for check in (on_beam, on_plate)
-            if check is not None
-        ]
-        return {
-            "result": result,
-            "reaction": reaction,
-            "combination": demand.combination.name,
-            "width": width,
-            "seat": length,
-            "kind": seat.below,
-            "beam": on_beam,
-            "plate": on_plate,
-            "least": result.check("seat length, left"),
-            "whole": replace(result.governs, name=f"the whole beam, {result.governs.name}", decides=False),
-            "needed": tuple(needed),
-            "jacks": seats.jack_studs(reaction=reaction, width=width, bearing_value=on_beam.given),
-        }
+    def path(self, values):
+        """Return the way of the load that a set of values describes: one beam over an opening, and its two seats.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        structlib.house.path.Path
+            The path; the beam is called "beam" [-].
+        """
+        below, length = values["below"], values["seat"]
+        size = min(pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"]))[2]
+        opening = Opening(
+            name="", wall="", start=0.0, clear_width=values["span"], height=1 * ft, wall_above=0.0, left_seat=length,
+            right_seat=length,
+            beam=wood(values["wood"]).words(size, int(values["plies"])), greatest_depth=48 * inch, greatest_width=24 * inch,
+            sits_on="studs" if below == "post" else "as drawn",
+        )  # fmt: skip
+        line = LoadsByType({kind: values[name] for kind, name in _LOADS.items()})
+        made_of = "masonry" if below == "masonry" else "studs"
+        return follow(one_opening(line, opening, plate=_PLATES.get(below), made_of=made_of))
+
+    def _result(self, items):
+        values, silent = dict(items), []
+        found = judge(self.path(values), self.rulebook)
+        whole = found["beam, left seat"]
+        seat = whole.answers[0]
+        push = max(seat.demands, key=lambda one: one.axial)
+
+        def told(answer, *asked):
+            try:
+                return ask(self.rulebook, answer, *asked)
+            except OutsideRule as refusal:
+                return silent.append(str(refusal))
+
+        stops = comes_down(values)[0] + ((SEAT_NOT_KNOWN,) if values["below"] == UNKNOWN else ())
+        lengths, jacks = told("bearing_lengths", seat.member, push) or (), told("jack_studs", seat.member, push)
+        area = told("area_factor", seat.member)
+        return SeatResult(found["beam"].answers[0], seat, push, lengths, jacks, area, tuple(silent), stops + whole.gates)
 
     def compute(self, values, before=None, frame="page"):
-        now = self.numbers(tuple(values.items()))
-        ghost = self.numbers(tuple(before.items())) if before else None
-        gates = now["result"].gates
-        withdrawn = gates or without_load(values, _LOADS.values())
+        now = self.result(tuple(values.items()))
+        ghost = self.result(tuple(before.items())) if before else None
+        withdrawn = now.gates or without_load(values, _LOADS.values())
         return Shown(
             self.scene(values, now, ghost, withdrawn, frame),
             ("what", "asked", "can give", "share", "loads and rule"),
             self.rows(now, withdrawn),
             self.notes(now),
-            gates,
-            known=beam_evidence(now["result"], checks_of(now)),
+            now.gates,
+            known=beam_evidence(now.beam, now.checks),
         )
 
     def rows(self, now, gates=()):
@@ -149,8 +197,8 @@ class SeatPage(Page):
 
         Parameters
         ----------
-        now : dict
-            What `numbers` worked out [any].
+        now : SeatResult
+            The seat as judged [-].
         gates : tuple of str
             Gates that withdraw the verdicts; what is asked stays [-].
 
@@ -159,91 +207,60 @@ class SeatPage(Page):
         tuple of tuple of str
             What, asked, can give, share, loads and rule [-].
         """
-        system, checks = self.system, checks_of(now)
-        member = now["result"].member
+        system, push = self.system, show(now.push.axial, "force", self.system)
+        own = show(now.beam.member.weight_per_length, "line load", system)
+        rows = [("push on the seat", push, "", "", f"{now.push.combination.name}; own weight of {own} in it")]
+        rows += [(name, push, "", "not judged", one.refused)
+                 for name, one in (("seat", now.seat), ("whole beam", now.beam)) if one.refused]
+        rows += self._judged("crushing the beam", now.check(BEAM_FACE), now, gates)
+        rows += self._judged("crushing the plate", now.check(PLATE_FACE), now, gates)
+        rows += [(f"seat length for {face}", show(length, "small length", system), "", "", "R / (b F)")
+                 for face, length in zip(("the beam's face", "the plate below"), now.lengths)]
+        if now.area is not None:
+            rows.append(("bearing area factor", f"{now.area.value:.2f}", "", "",
+                         f"1 at a beam's end: no wood beyond it to help; {now.area.clause}"))
+        rows += self._judged("least seat of the code here", now.check(LEAST_SEAT), now, gates)
+        rows += self._judged(now.whole and now.whole.name, now.whole, now, gates)
+        if now.jacks is not None and not gates:
+            rows.append(("jack studs for the beam's face", str(now.jacks.count), "", "",
+                         f"seat of {show(now.jacks.seat_given, 'section length', system)}; {now.jacks.clause}"))
+        return tuple(rows)
 
-        def judged(name, check):
-            if check is None:
-                return []
-            told = verdict.share_text(check, checks)
-            return [
-                (
-                    name,
-                    show(check.asked, check.dimension, system),
-                    "" if gates else show(check.given, check.dimension, system),
-                    "" if gates else told,
-                    f"{check.combination}; {check.clause.split(' (')[0]}",
-                )
-            ]
-
-        own = show(member.weight_per_length, "line load", system)
-        faces = ("the beam's face", "the plate below")
-        jacks = now["jacks"]
-        return (
-            (
-                "push on the seat",
-                show(now["reaction"], "force", system),
-                "",
-                "",
-                f"{now['combination']}; own weight of {own} in it",
-            ),
-            *judged("crushing the beam", now["beam"]),
-            *judged("crushing the plate", now["plate"]),
-            *(
-                (f"seat length for {face}", show(length, "small length", system), "", "", "R / (b F)")
-                for face, length in zip(faces, now["needed"])
-            ),
-            (
-                "bearing area factor",
-                f"{_area_factor(now):.2f}",
-                "",
-                "",
-                "1 at a beam's end: no wood beyond it to help; NDS 2018 3.10.4",
-            ),
-            *judged("least seat of the code here", now["least"]),
-            *judged(now["whole"].name, now["whole"]),
-            *(
-                ()
-                if gates
-                else (
-                    (
-                        "jack studs for the beam's face",
-                        str(jacks.count),
-                        "",
-                        "",
-                        f"seat of {show(jacks.seat_given, 'section length', system)}; {jacks.clause}",
-                    ),
-                )
-            ),
-        )
+    def _judged(self, name, check, now, gates):
+        if check is None:
+            return []
+        asked, given = (show(one, check.dimension, self.system) for one in (check.asked, check.given))
+        told = ("", "") if gates else (given, verdict.share_text(check, now.checks))
+        return [(name, asked, *told, f"{check.combination}; {check.clause.split(' (')[0]}")]
 
     def notes(self, now):
         """Return what must be said below the numbers.
 
         Parameters
         ----------
-        now : dict
-            What `numbers` worked out [any].
+        now : SeatResult
+            The seat as judged [-].
 
         Returns
         -------
         tuple of str
             One sentence a note [-].
         """
-        wood = now["result"].member.material
+        material, plate = now.beam.member.material, now.check(PLATE_FACE)
         notes = [
-            "Only the seat is judged here. Of the whole beam the row for information shows the check that "
-            "governs; all of them are in notebook 04.",
-            f"Design values of {wood.name}: {wood.source}, {wood.verified}.",
+            "Only the seat is judged here. Of the whole beam, held along its top every 16 in by joists, the row for "
+            "information shows the check that governs; all of them are in notebook 04.",
+            *(f"Not judged: {one}." for one in dict.fromkeys((now.seat.refused, now.beam.refused, *now.silent)) if one),
+            f"Design values of {material.name}: {material.source}, {material.verified}.",
         ]
-        if now["plate"] is not None:
-            notes.append(f"Value of the {now['plate'].where.split(', ')[-1]}: {now['plate'].verified}.")
-        if now["kind"] == "post":
+        if plate is not None:
+            notes.append(f"Value of the {plate.where.split(', ')[-1]}: {plate.verified}.")
+        if now.seat.member.seat.below == "post":
             notes.append(
                 "End grain is far stronger than the beam's face, so the beam is crushed first. The studs "
                 "below are columns, and a check of their own."
             )
-        if wood.kind == "lvl":
+        if material.kind == "lvl":
             notes.append("LVL values here are generic; enter those of the maker's evaluation report.")
         notes.append(CAUTION)
         return tuple(notes)
@@ -255,10 +272,10 @@ class SeatPage(Page):
         ----------
         values : dict
             Values of the controls [any].
-        now : dict
-            What `numbers` worked out [any].
-        ghost : dict or None
-            The same before the last change [any].
+        now : SeatResult
+            The seat as judged [-].
+        ghost : SeatResult or None
+            The same before the last change [-].
         gates : tuple of str
             Gates that withdraw the verdicts [-].
         frame : str
@@ -269,36 +286,27 @@ class SeatPage(Page):
         structlib.pictures.scene.Scene
             The picture [-].
         """
-        system, member, first = self.system, now["result"].member, governs(now)
-
-        def face(word, check):
-            if gates:
-                return Face(word, show(check.asked, "stress", system), 0.0, False)
-            return Face(word, show(check.share, "ratio"), check.share, check is first or _alike(now))
-
-        faces = [face("crushing the beam" if not gates else "beam pressed by", now["beam"])]
-        if now["plate"] is not None:
-            faces.append(face("crushing the plate", now["plate"]))
-        longest = max(now["needed"])
+        system, member = self.system, now.beam.member
+        longest, least = max(now.lengths, default=None), now.check(LEAST_SEAT)
         view = SeatView(
             title=titled(_title(now, gates, system), values, gates),
-            seat=now["seat"],
+            seat=now.length,
             depth=member.depth,
             plies=member.plies,
             ply_width=member.ply_width,
             material_kind="lvl" if member.material.kind == "lvl" else "sawn",
-            below=now["kind"],
-            push=min(now["reaction"] / _FULL_ARROW, 1.0),
-            push_text=show(now["reaction"], "force", system),
-            seat_text=show(now["seat"], "section length", system),
-            width_text=show(now["width"], "section length", system),
-            area_text=show(now["seat"] * now["width"], "area", system),
+            below=now.seat.member.seat.below,
+            push=min(now.push.axial / _FULL_ARROW, 1.0),
+            push_text=show(now.push.axial, "force", system),
+            seat_text=show(now.length, "section length", system),
+            width_text=show(member.width, "section length", system),
+            area_text=show(now.length * member.width, "area", system),
             depth_text=show(member.depth, "section length", system),
-            faces=tuple(faces),
+            faces=_faces(now, gates, system),
             needed=longest,
-            needed_text=show(longest, "small length", system),
-            least=now["least"].asked,
-            least_text=show(now["least"].asked, "section length", system),
+            needed_text="" if longest is None else show(longest, "small length", system),
+            least=least and least.asked,
+            least_text=show(least.asked, "section length", system) if least else "",
             full_text=show(STUD, "section length", system),
             stopped=bool(gates),
             previous=None if ghost is None or ghost is now else _ghost(ghost),
@@ -306,73 +314,43 @@ class SeatPage(Page):
         return draw_seat(view, frame)
 
 
-def _stops(values):
-    return comes_down(values)[0] + ((SEAT_NOT_KNOWN,) if values["below"] == UNKNOWN else ())
-
-
-def governs(now):
-    """Return the check of the seat that uses the greatest share.
-
-    Parameters
-    ----------
-    now : dict
-        What `SeatPage.numbers` worked out [any].
-
-    Returns
-    -------
-    structlib.rules.check.Check
-        Crushing the beam, crushing the plate, or the code's least seat [-].
-    """
-    return verdict.worst(checks_of(now))
-
-
-def checks_of(now):
-    """Return every check of the page: those of the seat, and the one that governs the beam, for information.
-
-    Parameters
-    ----------
-    now : dict
-        What `SeatPage.numbers` worked out [any].
-
-    Returns
-    -------
-    tuple of structlib.rules.check.Check
-        The checks [-].
-    """
-    found = (now["plate"], now["beam"], now["least"], now["whole"])
-    return tuple(check for check in found if check is not None)
-
-
-def _area_factor(now):
-    return float(bearing.bearing_area_factor(bearing_length=now["seat"], distance_to_end=0.0))
+def _faces(now, gates, system):
+    """Both faces as the picture tells them; where a gate stands, what presses on each and no share."""
+    told = (("beam pressed by" if gates else "crushing the beam", now.check(BEAM_FACE)), ("crushing the plate", now.check(PLATE_FACE)))
+    if gates:
+        return tuple(Face(word, show(one.asked, "stress", system), 0.0, False) for word, one in told if one)
+    return tuple(Face(word, show(one.share, "ratio"), one.share, one is now.governs or _alike(now)) for word, one in told if one)
 
 
 def _alike(now):
-    plate, beam = now["plate"], now["beam"]
+    plate, beam = now.check(PLATE_FACE), now.check(BEAM_FACE)
     return (
         plate is not None
-        and governs(now) is not now["least"]
+        and now.governs.kind != LEAST_SEAT
         and abs(plate.share - beam.share) < 1e-9 * beam.share
     )
 
 
 def _ghost(now):
-    member = now["result"].member
-    return PreviousSeat(now["seat"], member.depth, now["width"])
+    member = now.beam.member
+    return PreviousSeat(now.length, member.depth, member.width)
 
 
 def _title(now, gates, system):
-    return verdict.headline(checks_of(now), gates, lambda first: _message(now, first, system))
+    unjudged = ("the seat",) if now.seat.refused else ()
+    return verdict.headline(now.checks, gates, lambda first: _message(now, first, system), unjudged=unjudged)
 
 
 def _message(now, first, system):
+    if first is None:
+        return f"The seat is pushed with {show(now.push.axial, 'force', system)}"
     used = verdict.used(first.share)
-    if first is now["least"]:
+    if first.kind == LEAST_SEAT:
         if first.share > 1 + 1e-9:
             least = show(first.asked, "section length", system)
             return f"Too short: the code asks for {least} of seat, whatever the load; {used}"
         return f"The code's least seat governs: {used}"
-    word = "The beam" if first is now["beam"] else "The plate"
+    word = "The beam" if first.kind == BEAM_FACE else "The plate"
     if _alike(now):
         return f"Beam and plate are used alike: both {used}"
     if first.share > 1 + 1e-9:

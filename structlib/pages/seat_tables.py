@@ -17,9 +17,10 @@ from structlib.pages.seat_page import SeatPage
 from structlib.pages.show import Table, start_values
 from structlib.pictures.drawings.between_walls import BetweenWallsView, draw_between_walls
 from structlib.pictures.drawings.joists_on_beam import Meeting, MeetingsView, draw_joists_on_beam
-from structlib.rules.us import bearing, dowels, factors, fastening, nailing_patterns, seats
-from structlib.rules.us.column_strength import crushing_value
+from structlib.rules.choice import RULEBOOK
 
+_ROOMS = ("bearing", "column_strength", "dowels", "factors", "fastening", "nailing_patterns", "seats")
+bearing, column_strength, dowels, factors, fastening, nailing_patterns, seats = map(RULEBOOK.room, _ROOMS)
 _GAP = 0.25 * inch
 
 
@@ -210,7 +211,7 @@ def least_seats(system="us"):
     for name, below in (("wood", "plate"), ("metal", "steel"), ("masonry or concrete", "masonry")):
         least = seats.seat_minimum(below)
         length = show(least.length, "section length", system)
-        rows.append((name, length, f"IRC R502.6, {least.verified}", least.practice))
+        rows.append((name, length, f"{least.clause}, {least.verified}", least.practice))
     return Table(("on", "code's least", "rule", "common practice, no rule"), rows)
 
 
@@ -330,7 +331,7 @@ def swinging_in(clear_width=12 * ft, depth=9.25 * inch, width=4.5 * inch, system
         "deep and "
         f"{show(width, 'section length', system)} wide. Geometry only. An end in a pocket keeps the "
         f"{show(clear, 'section length', system)} of clear space behind it that the code asks for "
-        f"(IRC R317.1, {factors.verified('masonry_pocket_clearance')}). The longest beam is rounded down."
+        f"({seats.CLEARANCE_CLAUSE}, {factors.verified('masonry_pocket_clearance')}). The longest beam is rounded down."
     )
     return Table(("way", "longest beam", "seat, first end", "seat, other end"), rows, caption)
 
@@ -372,7 +373,7 @@ def at_an_angle(species="Spruce-Pine-Fir", grade="No.1/No.2", size="2x6", system
     """
     wood = find_material(species, grade, size)
     board = dressed_size(size)
-    along, _ = crushing_value(wood, width=board.width, depth=board.depth, time_factor=1.0)
+    along, _ = column_strength.crushing_value(wood, width=board.width, depth=board.depth, time_factor=1.0)
     rows = []
     steps = [("level beam", 0.0)] + [
         (f"rafter at {rise} in 12", numpy.arctan2(rise, 12)) for rise in (4, 6, 8, 12)
@@ -389,7 +390,7 @@ def at_an_angle(species="Spruce-Pine-Fir", grade="No.1/No.2", size="2x6", system
                 show(value / wood.bearing, "ratio", system),
             )
         )
-    caption = f"{wood.name} {size}, values {wood.verified}; load of ten years; NDS 2018 Eq. 3.10-1."
+    caption = f"{wood.name} {size}, values {wood.verified}; load of ten years; {bearing.AT_AN_ANGLE_CLAUSE}."
     return Table(("seat", "load to grain", "bearing value", "of that across the grain"), rows, caption)
 
 
@@ -503,16 +504,16 @@ def held_ends(system="us", **changes):
     ('hanger, if it hung instead', '5,301 lb down')
     """
     page = SeatPage(system)
-    result = page.numbers(tuple(start_values(page, **changes).items()))["result"]
-    reactions = {one.combination.name: one.solution.reactions[0].force for one in result.demands}
-    moment = max(abs(one.solution.extremes.moment.value) for one in result.demands)
+    now = page.result(tuple(start_values(page, **changes).items()))
+    reactions = {one.combination.name: one.axial for one in now.seat.demands}
+    moment = max(abs(one.solution.extremes.moment.value) for one in now.beam.demands)
     rows = []
     for name, kind in (("hanger, if it hung instead", "hanger"), ("post cap below it", "post cap")):
         demand = fastening.connection_demand(kind, reactions)
         rows.append(
             (name, f"{show(demand.down, 'force', system)} down", demand.down_combination, demand.sentence)
         )
-    member = result.member
+    member = now.beam.member
     held = fastening.beam_end_restraint(depth=member.depth, width=member.width, moment=moment)
     rows.append(
         (

@@ -1,9 +1,11 @@
 """Derivations of notebook 05: how long a seat must be."""
 
 from structlib.mechanics import formulas
-from structlib.rules.us import bearing
+from structlib.rules.choice import RULEBOOK
 
 from .proof import Step, derivation, same_as
+
+bearing = RULEBOOK.room("bearing")
 
 
 def seat_length():

@@ -2,10 +2,12 @@
 
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.mechanics import formulas
-from structlib.rules.us import bearing, seats
+from structlib.rules.choice import RULEBOOK
 
 from .question import Mistake, Question, asks
 from .wording import SEAT_STEPS, any_unit, carried, one_word, say, times, whole
+
+bearing, seats = RULEBOOK.room("bearing"), RULEBOOK.room("seats")
 
 _MADE_UP = "The values are made up for practice."
 _PLY = 1.5 * inch

@@ -2,9 +2,11 @@
 
 from structlib.ground.showing import show
 from structlib.ground.units import inch, lb, psi
-from structlib.rules.us import seats
+from structlib.rules.choice import RULEBOOK
 
 from .card import card
+
+seats = RULEBOOK.room("seats")
 
 
 def jacks_are_for_nailing():
@@ -50,8 +52,8 @@ def deeper_needs_less_seat():
 
     page, told = SeatPage(), []
     for depth in (9.25 * inch, 11.25 * inch):
-        now = page.numbers(tuple(start_values(page, depth=depth).items()))
-        told.append((show(max(now["needed"]), "small length"), show(depth, "section length")))
+        now = page.result(tuple(start_values(page, depth=depth).items()))
+        told.append((show(max(now.lengths), "small length"), show(depth, "section length")))
     (first, shallow), (second, deep) = told
     return card(
         "A deeper beam is stronger, so it can do with less seat.",

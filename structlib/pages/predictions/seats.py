@@ -3,9 +3,11 @@
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb
-from structlib.rules.us import bearing, seats
+from structlib.rules.choice import RULEBOOK
 
 from .prediction import Prediction
+
+bearing, seats = RULEBOOK.room("bearing"), RULEBOOK.room("seats")
 
 
 def deeper_or_wider():

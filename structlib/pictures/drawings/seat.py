@@ -97,12 +97,12 @@ class SeatView:
         Depth of the beam [-].
     faces : tuple of Face
         The beam's face, and the plate's where there is one [-].
-    needed : float
-        Seat length at which the weaker face is just used up [mm].
+    needed : float or None
+        Seat length at which the weaker face is just used up; None where no rule says [mm].
     needed_text : str
         The same as text [-].
-    least : float
-        The code's least seat [mm].
+    least : float or None
+        The code's least seat; None where no rule says [mm].
     least_text : str
         The same as text [-].
     full_text : str
@@ -127,9 +127,9 @@ class SeatView:
     area_text: str
     depth_text: str
     faces: tuple
-    needed: float
+    needed: float | None
     needed_text: str
-    least: float
+    least: float | None
     least_text: str
     full_text: str
     stopped: bool = False
@@ -255,7 +255,8 @@ def draw_seat(view, frame="page"):
 
 
 def _check(view):
-    for name in ("seat", "depth", "ply_width", "needed", "least"):
+    told = [name for name in ("needed", "least") if getattr(view, name) is not None]
+    for name in ("seat", "depth", "ply_width", *told):
         # a seat that is needed may be longer than any house has; it is told and not drawn
         parts.check_length(
             name.replace("_", " "), getattr(view, name), high=1e7, low_allowed=name == "needed"
@@ -265,8 +266,8 @@ def _check(view):
     check_number("length of the arrow", view.push, low=0, high=1, hint="for example 0.5")
     check_choice("material kind", view.material_kind, ("sawn", "lvl"))
     check_choice("what the beam sits on", view.below, BELOW)
-    if not 1 <= len(view.faces) <= 2:
-        raise BadInput(f"a seat has one or two faces to tell about, got {len(view.faces)}")
+    if len(view.faces) > 2:
+        raise BadInput(f"a seat has at most two faces to tell about, got {len(view.faces)}")
 
 
 def _inner(view, at):
@@ -414,8 +415,9 @@ def _above(view, at):
     if _needed_fits(view) and not view.stopped:
         x = at.end + view.needed * at.scale
         items.append(Line(((x, top - 8), (x, bottom + 8)), "moved"))
-    x = at.end + view.least * at.scale
-    items.append(Line(((x, top - 14), (x, bottom + 14)), "limit"))
+    if view.least is not None:
+        x = at.end + view.least * at.scale
+        items.append(Line(((x, top - 14), (x, bottom + 14)), "limit"))
     return [
         *items,
         Dimension((at.end, top), (at.end, bottom), -16, view.width_text, beside=True),
@@ -429,14 +431,16 @@ def _moved(view):
 
 
 def _needed_fits(view):
-    return view.needed <= LONGEST_SEAT
+    return view.needed is not None and view.needed <= LONGEST_SEAT
 
 
 def _facts(view, at, frame):
     x, baselines = at.facts
     size = 26 if frame == "tall" else at.sizes[0]
-    rows = [(f"code's least {view.least_text}", "limit"), (f"contact {view.area_text}", "")]
-    if not view.stopped:
+    rows = [(f"contact {view.area_text}", "")]
+    if view.least is not None:
+        rows.insert(0, (f"code's least {view.least_text}", "limit"))
+    if not view.stopped and view.needed is not None:
         rows.insert(0, (f"needed {view.needed_text}", "moved" if _needed_fits(view) else ""))
     items = []
     for (text, role), y in zip(rows, baselines):
@@ -482,7 +486,8 @@ def _alt(view):
             for face in view.faces
         ),
     ]
-    if not view.stopped:
+    if not view.stopped and view.needed is not None:
         words.append(f"Seat needed: {view.needed_text}.")
-    words.append(f"The code's least: {view.least_text}.")
+    if view.least is not None:
+        words.append(f"The code's least: {view.least_text}.")
     return " ".join(words)

@@ -45,6 +45,9 @@ def plate_below(seat):
     return seat.below_bearing, seat.below_name or "plate below", seat.below_verified
 
 
+#: Where bearing at an angle to the grain is ruled.
+AT_AN_ANGLE_CLAUSE = "NDS 2018 Eq. 3.10-1"
+
 #: Name of a plate whose wood nobody told.
 PLATE_NOT_NAMED = "plate not named, weakest wood listed"
 

@@ -20,6 +20,8 @@ GATE = (
     "engineer; the "
     "seat here is the code's least, not a verdict on the wall"
 )
+#: Where the code asks for clear space around the end of a beam in a wall of masonry.
+CLEARANCE_CLAUSE = "IRC R317.1"
 _STUD = 1.5 * inch
 
 
