@@ -7,15 +7,16 @@ import pytest
 from dummy_rulebook import DUMMY, RESISTANCE, SOIL_GIVES
 from test_every_page import _drawn
 
-from structlib.ground.units import ft, inch
+from structlib.ground.units import ft, inch, plf
 from structlib.pages.beam_page import BeamPage
 from structlib.pages.path_page import PathPage
 from structlib.pages.post_page import PostPage
+from structlib.pages.seat_page import SeatPage
 from structlib.pages.show import start_values
 from structlib.rules.choice import RULEBOOK
 
 OF_ANOTHER_BOOK = re.compile(r"\b(NDS|IRC|ASCE|AISC|IBC)\b|United States")
-PAGES = (BeamPage, PathPage, PostPage)
+PAGES = (BeamPage, PathPage, SeatPage, PostPage)
 
 
 def _anywhere(page, dice):
@@ -83,3 +84,17 @@ def test_plies_that_another_rulebook_does_not_join_have_no_verdict_and_keep_what
     assert all(row[1] for row in shown.rows if row[0] in ("bend", "slide", "droop"))
     [doubtful] = [note for note in page.compute({**values, "plies": 1}).notes if note.startswith("Doubtful")]
     assert "it rolls over unless it is held sideways" in doubtful
+
+
+def test_the_seat_keeps_its_push_where_no_rule_is_and_the_beam_above_its_share():
+    page = SeatPage(rulebook=DUMMY)
+    values = start_values(page, above="none", span=6 * ft, seat=3 * inch, dead=0.0, live=400 * plf, roof_live=0.0, snow=0.0)
+    found, shown = page.result(tuple(values.items())), page.compute(values)
+    beam = found.beam.member
+    line = 1.25 * beam.weight_per_length + 1.5 * 400 * plf  # 6 ft clear and half of each seat
+    assert found.push.axial == pytest.approx(line * 6.25 * ft / 2, rel=1e-9)
+    bend = line * (6.25 * ft) ** 2 / 8 / (RESISTANCE * 2.0 * beam.material.bending * beam.section_modulus)
+    assert found.beam.checks[0].share == pytest.approx(bend, rel=1e-9)
+    rows = {row[0]: row for row in shown.rows}
+    assert rows["seat"][1] == rows["push on the seat"][1] and rows["seat"][3] == "not judged"
+    assert shown.scene.title.endswith("not judged: the seat") and "jack studs for the beam's face" not in rows

@@ -154,7 +154,7 @@ def _details(path, judged, rulebook):
         for one in judged.answers[1:]:
             yield Judged(plate_under(element, one.member), (one,), judged.notes, judged.gates)
     elif isinstance(element.part, (Beam, Opening)):
-        solved = dict(zip(clear_spans(path, element), judged.answers))
+        solved = dict(zip(clear_spans(path, element), judged.answers)) if judged.answers else {}
         for seat, number, side in beam_ends(path, element):
             one = solved.get(number)
             asked = () if one is None else (_answer(rulebook, *seat_asked(one.member, one.demands, side), path.house, element.name),)
