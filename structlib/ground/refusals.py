@@ -167,6 +167,8 @@ def check_one_number(name, value, *, low, high, hint="", low_allowed=True, shown
     >>> check_one_number("width", 3.5, low=1, high=6)
     3.5
     """
+    if type(value) is float and low <= value <= high and (low_allowed or value > low):
+        return value  # the usual case, before anything else is asked
     if is_symbolic(value) or isinstance(value, (list, tuple, dict, set)) or getattr(value, "ndim", 0):
         raise BadInput(
             f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else "")

@@ -14,7 +14,7 @@ from structlib.house.inputs import (
     check_yes_or_no,
 )
 from structlib.house.plies import PlyJoint, ply_layout
-from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
+from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, combined, solve_each
 from structlib.rules.check import (
     LOADED_ON,
     SEATS,
@@ -519,38 +519,31 @@ def demands_on(job, member, rulebook):
     lowered = 1.0 if member.material is None else rulebook.modulus_factor(member.material, wet=member.wet)
     stiffness, slides = member.bending_stiffness * lowered, member.shear_stiffness
     slides = None if slides is None else slides * lowered
-    supports = (Support(0.0), Support(span))
-
-    def solved(combination, keep):
-        loads = factored_loads(job, combination, own_weight=own, keep=keep)
-        return loads, solve(Beam(span, stiffness, supports, loads, shear_stiffness=slides))
-
-    demands, lasting_cache, even = [], {}, evenly_loaded(job)
-    for combination in rulebook.combinations({typed.load_type for typed in job.loads}):
-        loads, solution = solved(combination, lambda load_type: True)
-        dead_factor = combination.factor("dead")
-        if dead_factor not in lasting_cache:
-            lasting_cache[dead_factor] = solved(combination, lambda load_type: load_type == "dead")[1]
-        passes = any(combination.factor(load_type) for load_type in VARIABLE_TYPES)
-        variable = solved(combination, lambda load_type: load_type != "dead")[1] if passes else None
+    by_type = {"dead": [LineLoad(0.0, span, own)] if own else []}
+    for typed in job.loads:
+        by_type.setdefault(typed.load_type, []).append(typed.load)
+    beam = Beam(span, stiffness, (Support(0.0), Support(span)), [load for loads in by_type.values() for load in loads],
+                shear_stiffness=slides)
+    # what each type does alone is worked out once; a combination adds it up with its factors
+    alone = dict(zip(by_type, solve_each(beam, by_type.values())))
+    demands, even = [], evenly_loaded(job)
+    for combination in rulebook.combinations(by_type):
+        parts = [(kind, combination.factor(kind)) for kind in by_type if combination.factor(kind)]
+        passing = [(alone[kind], factor) for kind, factor in parts if kind != "dead"]
+        lasting = combined([(alone["dead"], combination.factor("dead"))])
         demands.append(
             BeamDemand(
                 combination,
-                solution,
-                variable,
-                lasting_cache[dead_factor],
+                combined([(alone[kind], factor) for kind, factor in parts]) if passing else lasting,
+                combined(passing) if passing else None,
+                lasting,
                 span,
                 left_face=job.left.length / 2,
                 right_face=span - job.right.length / 2,
                 top_loads=tuple(
-                    (
-                        load.start,
-                        load.end,
-                        load.intensity,
-                        load.intensity if load.end_intensity is None else load.end_intensity,
-                    )
-                    for load in loads
-                    if isinstance(load, LineLoad)
+                    (load.start, load.end, load.intensity * factor,
+                     (load.intensity if load.end_intensity is None else load.end_intensity) * factor)
+                    for kind, factor in parts for load in by_type[kind] if isinstance(load, LineLoad)
                 ),
                 evenly_loaded=even,
             )

@@ -5,15 +5,15 @@ the beam is one piece, and all four quantities are polynomials that are known ex
 """
 
 from bisect import bisect_left, bisect_right
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import NamedTuple
 
 import numpy as np
 
-from structlib.ground.refusals import check_choice, check_number
+from structlib.ground.refusals import BadInput, check_choice, check_number
 from structlib.mechanics.beam_extremes import find_extremes
-from structlib.mechanics.beam_model import SAME_SPOT, Beam, length_text
+from structlib.mechanics.beam_model import SAME_SPOT, Beam, Couple, LineLoad, PointLoad, length_text
 
 
 class Reaction(NamedTuple):
@@ -377,3 +377,68 @@ class Solution:
         index = np.maximum(np.searchsorted(self._starts, x, side=side) - 1, 0)
         piece = Piece(*self._table[:, index])
         return np.where(x == piece.end, getattr(piece, end_field), polynomial(piece, x - piece.start))
+
+
+def combined(parts):
+    """Add up solutions of one beam, each times a factor: what its loads do together is what each does alone, added.
+
+    Parameters
+    ----------
+    parts : iterable of (Solution, float)
+        Solutions as `solve_each` gives them, and their factors [-].
+
+    Returns
+    -------
+    Solution
+        The beam under all of it [-].
+
+    Raises
+    ------
+    BadInput
+        When there is nothing to add, they are not of one beam, or a support lifts or has sunk: that does not add up.
+
+    Examples
+    --------
+    >>> from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve_each
+    >>> even, post = LineLoad(0.0, 4000.0, 5.0), PointLoad(1000.0, 800.0)
+    >>> beam = Beam(4000.0, 2e12, [Support(0.0), Support(4000.0)], [even, post])
+    >>> one, other = solve_each(beam, ((even,), (post,)))
+    >>> round(combined([(one, 1.0), (other, 0.75)]).reactions[0].force)
+    10450
+    """
+    parts = tuple(parts)
+    if not parts or len({_cuts(one) for one, _ in parts}) > 1:
+        raise BadInput("only solutions of one beam can be added up; take them from one call of solve_each()")
+    beam = parts[0][0].beam
+    if any(support.can_lift or support.settlement for support in beam.supports):
+        raise BadInput("a beam whose supports lift or sink is solved for all its loads at once; what each does does not add up")
+    if len(parts) == 1 and parts[0][1] == 1.0:
+        return parts[0][0]
+    solutions, factors = zip(*parts)
+    pieces = []
+    for same in zip(*(one.pieces for one in solutions)):
+        first = same[0]
+        sums = [sum([factor * number for factor, number in zip(factors, row)]) for row in zip(*(one[3:13] for one in same))]
+        pieces.append(Piece(*first[:3], *sums, first.shear_spread))
+    reactions = tuple(
+        Reaction(same[0].position, sum([factor * one.force for factor, one in zip(factors, same)]),
+                 sum([factor * one.moment for factor, one in zip(factors, same)]), False)
+        for same in zip(*(one.reactions for one in solutions))
+    )
+    loads = tuple(_times(load, factor) for one, factor in parts for load in one.beam.loads)
+    return Solution(replace(beam, loads=loads), reactions, tuple(pieces))
+
+
+def _cuts(solution):
+    """What must be the same in solutions that are added up."""
+    return solution.beam.supports, tuple([piece[:3] + piece[13:] for piece in solution.pieces])
+
+
+def _times(load, factor):
+    if factor == 1.0:
+        return load
+    names = _AMOUNTS[type(load)]
+    return replace(load, **{name: getattr(load, name) * factor for name in names if getattr(load, name) is not None})
+
+
+_AMOUNTS = {PointLoad: ("force",), Couple: ("moment",), LineLoad: ("intensity", "end_intensity")}

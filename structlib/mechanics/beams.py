@@ -10,6 +10,7 @@ stiffness equations lose digits. At last each piece of each span gets its exact 
 Plain floats are used because for one beam they are about ten times faster than numpy.
 """
 
+from dataclasses import replace
 from itertools import combinations
 
 from structlib.ground.refusals import BadInput
@@ -24,11 +25,11 @@ from structlib.mechanics.beam_model import (
     Support,
     length_text,
 )
-from structlib.mechanics.beam_solution import Piece, Points, Reaction, Solution
+from structlib.mechanics.beam_solution import Piece, Points, Reaction, Solution, combined
 
 __all__ = [
     "Beam", "Couple", "Extreme", "Extremes", "LineLoad", "Piece", "PointLoad", "Points", "Reaction",
-    "Solution", "Support", "most", "solve",
+    "Solution", "Support", "combined", "most", "solve", "solve_each",
 ]  # fmt: skip
 
 MOST_TRIED_SUPPORTS = 12  # supports that can lift, of which every combination is tried in a hard case
@@ -62,9 +63,47 @@ def solve(beam):
     if not isinstance(beam, Beam):
         example = "solve(Beam(4000.0, 2e12, supports, loads))"
         raise BadInput(f"solve() takes a Beam, got {type(beam).__name__}; for example {example}")
+    return _solved(beam, *_cut(beam))
+
+
+def solve_each(beam, cases):
+    """Solve a beam for several sets of its loads, all cut at the same places, so that `combined` can add them up.
+
+    Parameters
+    ----------
+    beam : Beam
+        The beam with the loads of every set [-].
+    cases : iterable of tuple
+        The loads of each set; every one of them is on the beam [-].
+
+    Returns
+    -------
+    tuple of Solution
+        One a set [-].
+
+    Raises
+    ------
+    BadInput
+        When the beam cannot stand.
+
+    Examples
+    --------
+    >>> even, post = LineLoad(0.0, 4000.0, 5.0), PointLoad(1000.0, 800.0)
+    >>> beam = Beam(4000.0, 2e12, [Support(0.0), Support(4000.0)], [even, post])
+    >>> [round(one.reactions[0].force) for one in solve_each(beam, ((even,), (post,)))]
+    [10000, 600]
+    """
+    cut = _cut(beam)
+    return tuple(_solved(replace(beam, loads=loads), *cut) for loads in cases)
+
+
+def _cut(beam):
     places, index = _places(beam)
+    return places, index, _joints(beam, index)
+
+
+def _solved(beam, places, index, joints):
     forces, couples, intensity, rate, stiffness = _loads_by_piece(beam, places, index)
-    joints = _joints(beam, index)
     spans = [
         _simple_span(places, first, last, forces, couples, intensity, rate, stiffness)
         for (first, _, _), (last, _, _) in zip(joints, joints[1:])

@@ -1,6 +1,7 @@
 """Posts, plates and pads as a rulebook is asked about them, and what is asked of each."""
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Any
 
 import numpy
@@ -107,7 +108,11 @@ def carried_by_plies(rulebook, post, push, most=5):
     >>> carried_by_plies(RULEBOOK, post, Push(RULEBOOK.combinations({"live"})[1], 9 * kip))[1]
     3
     """
+    loads = _loads_by_plies(rulebook, replace(post, plies=1), push.combination.time_factor, most)
+    return loads[post.plies - 1], next((plies for plies, load in enumerate(loads, 1) if load >= push.axial), None)
+
+
+@lru_cache(maxsize=256)
+def _loads_by_plies(rulebook, post, time_factor, most):
     counts = numpy.arange(1, most + 1) if post.ply_width <= _THICKEST_PLY else numpy.array([1])
-    loads = ask(rulebook, "capacity", replace(post, plies=counts), (post.height,), push.combination.time_factor)
-    enough = counts[loads >= push.axial]
-    return float(loads[post.plies - 1]), int(enough[0]) if len(enough) else None
+    return tuple(map(float, ask(rulebook, "capacity", replace(post, plies=counts), (post.height,), time_factor)))

@@ -1,5 +1,7 @@
 """Bending value of sawn lumber and LVL with every adjustment factor (NDS 2018 Table 4.3.1 and 8.3.1)."""
 
+from functools import lru_cache
+
 import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
@@ -308,7 +310,15 @@ def bending_value(
     >>> round(float(value) / psi)
     1237
     """
+    refuse_unknown_material(material)
     sharing = plies if sharing_members is None else sharing_members
+    asked = (width, depth, ply_width, unbraced_length, time_factor, wet, sharing, case)
+    plain = all(isinstance(one, (float, int, str)) for one in asked)  # an array has no key
+    return (_bending_value if plain else _bending_value.__wrapped__)(material, *asked)
+
+
+@lru_cache(maxsize=1024, typed=True)
+def _bending_value(material, width, depth, ply_width, unbraced_length, time_factor, wet, sharing, case):
     wet_on_bending = wet_factor(material, value="bending", wet=wet)
     wet_on_modulus = wet_factor(material, value="modulus", wet=wet)
     size, size_clause, size_verified = size_factor(material, width=ply_width, depth=depth)

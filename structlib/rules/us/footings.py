@@ -16,7 +16,7 @@ from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import ft, inch, lb, pcf, plf, psf  # noqa: F401 (some: in examples)
 from structlib.rules.check import Check, least_verified
 from structlib.rules.us import factors
-from structlib.rules.us.inputs import check_amount
+from structlib.rules.us.inputs import anywhere, check_amount
 from structlib.rules.us.one_number import check_one_count, check_one_number, inches_text, length_text, psf_text
 
 SPREADS = {"1:2": 0.5, "45 degrees": 1.0}
@@ -111,19 +111,19 @@ def find_soil(name):
     >>> round(find_soil("clay or silt").pressure / psf)
     1500
     """
-    check_choice("soil", name, soil_names())
-    row = table_row("us_soil_bearing", soil=name)
-    return Soil(
-        name,
-        in_library_units(row, "pressure_psf"),
-        row["description"],
-        row["groups"],
-        row["source"],
-        row["verified"],
-        row["note"],
-    )
+    return _soils()[check_choice("soil", name, soil_names())]
 
 
+@lru_cache(maxsize=None)
+def _soils():
+    return {
+        row["soil"]: Soil(row["soil"], in_library_units(row, "pressure_psf"), row["description"], row["groups"],
+                          row["source"], row["verified"], row["note"])
+        for row in table_rows("us_soil_bearing")
+    }
+
+
+@lru_cache(maxsize=None)
 def concrete_weight():
     """Return the weight of concrete that the footings are worked out with.
 
@@ -177,7 +177,7 @@ def net_pressure(*, soil_pressure, thickness, weight_density):
     check_amount("thickness", thickness, zero=True, hint="for example 12*inch")
     check_amount("weight density", weight_density, zero=True, hint="for example 150*pcf")
     net = soil_pressure - weight_density * thickness
-    if not is_symbolic(net) and numpy.any(numpy.asarray(net) <= 0):
+    if not is_symbolic(net) and anywhere(numpy.asarray(net) <= 0):
         raise BadInput(
             "the footing alone weighs as much as the soil bears; make it thinner, for example 12*inch"
         )
