@@ -348,6 +348,11 @@ class Solution:
         return find_extremes(self.pieces)
 
     @cached_property
+    def quantities(self):
+        """A row a piece of all that grows with the load: load, its rate, and the four quantities at both ends."""
+        return np.array([piece[3:13] for piece in self.pieces])
+
+    @cached_property
     def _starts(self):
         return [piece.start for piece in self.pieces]
 

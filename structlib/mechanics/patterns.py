@@ -1,18 +1,22 @@
 """Load that comes and goes: every arrangement of it over the spans, and the most that each can ask.
 
 Dead load is on the beam always. Live load may stand on any span and not on the next. With n groups of
-load that come and go there are 2**n arrangements; each is solved exactly, so nothing is left to a rule
+load that come and go there are 2**n arrangements; all of them count, so nothing is left to a rule
 of thumb such as 'every other span'.
 """
 
 from dataclasses import dataclass, replace
+from functools import cached_property
 from itertools import product
 from typing import NamedTuple
 
+import numpy
+
 from structlib.ground.refusals import BadInput
 from structlib.mechanics.beam_extremes import find_extremes
-from structlib.mechanics.beam_model import SAME_SPOT, LineLoad
+from structlib.mechanics.beam_model import SAME_SPOT, Beam, LineLoad, PointLoad
 from structlib.mechanics.beams import solve
+from structlib.mechanics.beam_solution import Piece, Reaction, Solution
 
 MOST_GROUPS = 8  # 256 arrangements; a beam of a house has three spans, two overhangs and a post or two
 
@@ -42,12 +46,21 @@ class Asked(NamedTuple):
 
 @dataclass(frozen=True)
 class Envelope:
-    """Every arrangement of the load that comes and goes, solved, and what they ask at most.
+    """Every arrangement of the load that comes and goes, and what they ask at most.
+
+    What is always on the beam and each group alone are solved once; arrangements are their sums. At a place the worst
+    one is told by the sign of what each group does there, so only arrangements that are worst somewhere are looked
+    at. Where a support may lift off nothing adds up, and every arrangement is solved.
 
     Parameters
     ----------
-    cases : tuple of (tuple of bool, structlib.mechanics.beams.Solution)
-        Which groups are on, and the beam solved for them [-].
+    beam : structlib.mechanics.beams.Beam
+        The beam with what is always on it [-].
+    groups : tuple of tuple
+        Loads that come and go, group by group [-].
+    parts : tuple of structlib.mechanics.beams.Solution
+        The beam under what is always on it, then under each group alone, all in the same pieces; empty where a support
+        may lift off [-].
 
     Examples
     --------
@@ -59,7 +72,14 @@ class Envelope:
     4
     """
 
-    cases: tuple
+    beam: Beam
+    groups: tuple
+    parts: tuple
+
+    @property
+    def cases(self):
+        """Every arrangement: which groups are on, and the beam solved for them."""
+        return tuple((on, self.case(on)) for on in arrangements(len(self.groups)))
 
     def case(self, on):
         """Give the solved beam of one arrangement.
@@ -79,12 +99,22 @@ class Envelope:
         BadInput
             When there is no such arrangement.
         """
-        for found, solution in self.cases:
-            if found == tuple(on):
-                return solution
-        raise BadInput(
-            f"there is no arrangement {on!r}; each names {len(self.cases[0][0])} groups as True or False"
-        )
+        on = tuple(on)
+        if on not in self._solved:
+            if len(on) != len(self.groups) or not set(on) <= {True, False}:
+                raise BadInput(
+                    f"there is no arrangement {on!r}; each names {len(self.groups)} groups as True or False"
+                )
+            more = tuple(load for group, wanted in zip(self.groups, on) if wanted for load in group)
+            beam = replace(self.beam, loads=self.beam.loads + more) if more else self.beam
+            there = [part for part, wanted in zip(self.parts, (True, *on)) if wanted]
+            self._solved[on] = superposed(beam, there) if there else solve(beam)
+        return self._solved[on]
+
+    @property
+    def always(self):
+        """The beam under what is always on it."""
+        return self.case((False,) * len(self.groups))
 
     def greatest_reaction(self, support):
         """Give the most that one support pushes.
@@ -99,7 +129,7 @@ class Envelope:
         Asked
             Push, place, arrangement [N, mm, -].
         """
-        return _most(self._reactions(support), 1)
+        return self._reaction(support, 1)
 
     def least_reaction(self, support):
         """Give the least that one support pushes; negative where the beam lifts.
@@ -114,34 +144,38 @@ class Envelope:
         Asked
             Push, place, arrangement [N, mm, -].
         """
-        return _most(self._reactions(support), -1)
+        return self._reaction(support, -1)
 
-    @property
+    @cached_property
     def sagging(self):
         """The greatest moment that sags the beam; zero where none does."""
-        return _most(self._extremes("greatest_moment"), 1)
+        return self._worst("moment", 1, lambda solution: solution.extremes.greatest_moment)
 
-    @property
+    @cached_property
     def hogging(self):
         """The greatest moment that bends the beam the other way, negative; zero where none does."""
-        return _most(self._extremes("least_moment"), -1)
+        return self._worst("moment", -1, lambda solution: solution.extremes.least_moment)
 
     @property
     def drop(self):
         """The greatest deflection downward."""
-        return _most(self._extremes("greatest_deflection"), 1)
+        return self._worst("deflection", 1, lambda solution: solution.extremes.greatest_deflection)
 
     @property
     def rise(self):
         """The greatest deflection upward, negative; zero where nothing rises."""
-        return _most(self._extremes("least_deflection"), -1)
+        return self._worst("deflection", -1, lambda solution: solution.extremes.least_deflection)
 
-    @property
+    @cached_property
     def shear(self):
         """The greatest shear, whichever way it goes; its value has no sign."""
-        return _most(
-            [Asked(abs(asked.value), asked.position, asked.on) for asked in self._extremes("shear")], 1
-        )
+        rows = [[v for piece in part.pieces for v in (piece.shear, piece.end_shear)] for part in self.parts[1:]]
+        effects = numpy.array(rows)
+        found = []
+        for on in {*self._patterns(effects, 1), *self._patterns(effects, -1)}:
+            peak = self.case(on).extremes.shear
+            found.append(Asked(abs(peak.value), peak.position, on))
+        return _most(found, 1)
 
     def deflection_between(self, start, end):
         """Give the greatest deflection of one stretch, whichever way it goes.
@@ -163,21 +197,17 @@ class Envelope:
         BadInput
             When nothing of the beam lies between the two places.
         """
-        found = []
-        for on, solution in self.cases:
-            inside = [
-                piece
-                for piece in solution.pieces
-                if piece.start >= start - SAME_SPOT and piece.end <= end + SAME_SPOT
-            ]
-            if not inside:
-                raise BadInput(
-                    f"no stretch of the beam runs from {start:g} mm to {end:g} mm; see stretches()"
-                )
-            peak = find_extremes(inside).deflection
-            found.append(Asked(peak.value, peak.position, on))
-        greatest = _most([Asked(abs(one.value), one.position, one.on) for one in found], 1)
-        return next(one for one in found if one.on == greatest.on)
+        reach = (start, end)
+        if not _inside(self.always, reach):
+            raise BadInput(f"no stretch of the beam runs from {start:g} mm to {end:g} mm; see stretches()")
+
+        def peaks(solution):
+            return find_extremes(_inside(solution, reach))
+
+        down = self._worst("deflection", 1, lambda solution: peaks(solution).greatest_deflection, reach)
+        up = self._worst("deflection", -1, lambda solution: peaks(solution).least_deflection, reach)
+        greatest = _most([down._replace(value=abs(down.value)), up._replace(value=abs(up.value))], 1)
+        return up if abs(up.value) == greatest.value and up.on == greatest.on else down
 
     def moments(self, x):
         """Give the least and the greatest moment at places along the beam, over all arrangements.
@@ -192,21 +222,120 @@ class Envelope:
         tuple of numpy.ndarray
             Least and greatest moment at each place [N*mm].
         """
-        import numpy
+        x = numpy.asarray(x, dtype=float)
+        if not self.parts:
+            rows = numpy.array([solution.moment(x) for _, solution in self.cases])
+            return rows.min(axis=0), rows.max(axis=0)
+        always, effects = self.parts[0].moment(x), self._effects("moment", x)
+        return always + effects.clip(max=0.0).sum(axis=0), always + effects.clip(min=0.0).sum(axis=0)
 
-        rows = numpy.array([solution.moment(numpy.asarray(x, dtype=float)) for _, solution in self.cases])
-        return rows.min(axis=0), rows.max(axis=0)
+    # ---- which arrangements can be the worst ----
 
-    def _reactions(self, number):
-        sides = []
-        for on, solution in self.cases:
-            in_order = sorted(solution.reactions, key=lambda reaction: reaction.position)
-            sides.append(Asked(in_order[number].force, in_order[number].position, on))
-        return sides
+    @cached_property
+    def _solved(self):
+        return {}
 
-    def _extremes(self, name):
-        found = [(on, getattr(solution.extremes, name)) for on, solution in self.cases]
-        return [Asked(extreme.value, extreme.position, on) for on, extreme in found]
+    @cached_property
+    def _samples(self):
+        """Places along the beam at which the groups are looked at: a row of them in every piece."""
+        pieces = (self.parts[0] if self.parts else self.always).pieces
+        return numpy.concatenate([piece.start + (piece.end - piece.start) * _ALONG for piece in pieces])
+
+    def _effects(self, quantity, x):
+        rows = [getattr(part, quantity)(x) for part in self.parts[1:]]
+        return numpy.array(rows).reshape(len(self.groups), len(x))
+
+    @cached_property
+    def _sampled(self):
+        return {name: self._effects(name, self._samples) for name in ("moment", "deflection")}
+
+    def _patterns(self, effects, way):
+        """Arrangements that are worst at one of several places, from what each group does there."""
+        if not self.parts:
+            return arrangements(len(self.groups))
+        if not self.groups:
+            return ((),)
+        helps = way * effects > 1e-9 * numpy.abs(effects).max()
+        return set(map(tuple, helps.T.tolist()))
+
+    def _reaction(self, number, way):
+        in_order = sorted(range(len(self.beam.supports)), key=lambda n: self.beam.supports[n].position)
+        which = in_order[number]
+        effects = numpy.array([[part.reactions[which].force] for part in self.parts[1:]])
+        found = []
+        for on in self._patterns(effects, way):
+            push = self.case(on).reactions[which]
+            found.append(Asked(push.force, push.position, on))
+        return _most(found, way)
+
+    def _worst(self, quantity, way, peak, reach=None):
+        """The worst peak of all arrangements: of those that are worst somewhere, and of those worst where these peak."""
+        effects = numpy.empty((0, 0))
+        if self.parts and self.groups:
+            effects = self._sampled[quantity]
+            if reach is not None:
+                effects = effects[:, (self._samples >= reach[0]) & (self._samples <= reach[1])]
+        waiting, found = list(self._patterns(effects, way)), {}
+        while waiting:
+            on = waiting.pop()
+            if on in found:
+                continue
+            extreme = peak(self.case(on))
+            found[on] = Asked(extreme.value, extreme.position, on)
+            if self.parts and self.groups:
+                there = numpy.array([[getattr(part, quantity)(extreme.position)] for part in self.parts[1:]])
+                waiting += self._patterns(there, way)
+        return _most(list(found.values()), way)
+
+
+#: Shares of a piece at which the groups are looked at.
+_ALONG = numpy.linspace(0.03, 0.97, 9)
+
+
+def _inside(solution, reach):
+    return [piece for piece in solution.pieces
+            if piece.start >= reach[0] - SAME_SPOT and piece.end <= reach[1] + SAME_SPOT]
+
+
+def superposed(beam, parts, factors=None):
+    """Add up solutions of one beam in the same pieces, each with its factor; true where no support lifts off.
+
+    Parameters
+    ----------
+    beam : structlib.mechanics.beams.Beam
+        The beam with the loads of the sum [-].
+    parts : sequence of structlib.mechanics.beams.Solution
+        The solutions [-].
+    factors : sequence of float or None
+        One a solution; 1 each when None [-].
+
+    Returns
+    -------
+    structlib.mechanics.beams.Solution
+        The sum [-].
+
+    Examples
+    --------
+    >>> from structlib.mechanics.beams import Beam, PointLoad, Support
+    >>> one = solve(Beam(4000.0, 2e12, (Support(0.0), Support(4000.0)), (PointLoad(1000.0, 800.0),)))
+    >>> superposed(one.beam, [one, one], [1.0, 0.5]).moment(1000.0)
+    900000.0
+    """
+    factors = [1.0] * len(parts) if factors is None else factors
+    if len(parts) == 1 and factors[0] == 1.0:
+        return Solution(beam, parts[0].reactions, parts[0].pieces)
+    terms = list(zip(factors, parts))
+    reactions = tuple(
+        Reaction(same[0].position, sum(f * one.force for f, one in zip(factors, same)),
+                 sum(f * one.moment for f, one in zip(factors, same)), False)
+        for same in zip(*(part.reactions for part in parts))
+    )
+    table = sum(factor * part.quantities for factor, part in terms)
+    pieces = tuple(
+        Piece._make((one.start, one.end, one.bending_stiffness, *row, one.shear_spread))
+        for one, row in zip(parts[0].pieces, table.tolist())
+    )
+    return Solution(beam, reactions, pieces)
 
 
 def _most(asked, way):
@@ -333,43 +462,36 @@ def solve_arrangements(beam, groups):
         raise BadInput(
             "groups must be a tuple of tuples of loads, for example span_loads(supports, length, 5.0)"
         )
-    cases = []
-    for on in arrangements(len(groups)):
-        more = tuple(load for group, wanted in zip(groups, on) if wanted for load in group)
-        cases.append((on, solve(replace(beam, loads=beam.loads + more))))
-    return Envelope(tuple(cases))
+    if any(support.can_lift for support in beam.supports):
+        return Envelope(beam, tuple(groups), ())
+    return Envelope(beam, tuple(groups), solve_apart(beam, groups))
 
 
-def superposed_moment(envelope, on, x):
-    """Add up single groups to the moment of an arrangement; it must agree where no support lifts off.
+def solve_apart(beam, groups):
+    """Solve a beam under its own loads, and under each group of loads alone, all in the same pieces.
 
     Parameters
     ----------
-    envelope : Envelope
-        Every arrangement, solved [-].
-    on : tuple of bool
-        Which groups are on [-].
-    x : float or numpy.ndarray
-        Places from the left end [mm].
+    beam : structlib.mechanics.beams.Beam
+        The beam with the loads that are always on it [-].
+    groups : tuple of tuple
+        Loads that come and go [-].
 
     Returns
     -------
-    float or numpy.ndarray
-        Moment [N*mm].
+    tuple of structlib.mechanics.beams.Solution
+        The solutions, the beam's own loads first [-].
 
     Examples
     --------
-    >>> from structlib.mechanics.beams import Beam, Support
-    >>> supports = (Support(0.0), Support(4000.0), Support(8000.0))
-    >>> found = solve_arrangements(Beam(8000.0, 2e12, supports), span_loads(supports, 8000.0, 5.0))
-    >>> round(superposed_moment(found, (True, True), 4000.0) / 1e6, 6)  # w L^2 / 8 the other way
-    -10.0
+    >>> from structlib.mechanics.beams import Beam, PointLoad, Support
+    >>> beam = Beam(4000.0, 2e12, (Support(0.0), Support(4000.0)))
+    >>> [len(one.pieces) for one in solve_apart(beam, ((PointLoad(1000.0, 800.0),), (PointLoad(3000.0, 500.0),)))]
+    [3, 3, 3]
     """
-    nothing = (False,) * len(on)
-    always = envelope.case(nothing).moment(x)
-    total = always
-    for number, wanted in enumerate(on):
-        if wanted:
-            alone = nothing[:number] + (True,) + nothing[number + 1 :]
-            total = total + (envelope.case(alone).moment(x) - always)
-    return total
+    places = {place for load in (*beam.loads, *(load for group in groups for load in group))
+              for place in ((load.start, load.end) if isinstance(load, LineLoad) else (load.position,))}
+    marks = tuple(PointLoad(place, 0.0) for place in places)  # nothing stands there, and every solution is cut there
+    firm = tuple(replace(one, settlement=0.0) if one.settlement else one for one in beam.supports)
+    return (solve(replace(beam, loads=beam.loads + marks)),
+            *(solve(replace(beam, supports=firm, loads=tuple(group) + marks)) for group in groups))

@@ -681,7 +681,7 @@ def _key(values):
 
 def _alone(solution):
     """One solved beam as an envelope of its own."""
-    return Envelope((((), solution),))
+    return Envelope(solution.beam, (), (solution,))
 
 
 def _letters(state):

@@ -114,26 +114,8 @@ class Seat:
     width: float | None = None
 
 
-@dataclass(frozen=True)
-class BeamMember:
-    """A beam as a rulebook sees it: material, section, ends, bracing and conditions.
-
-    Lengths in mm. ``unbraced_length`` is the greatest distance along the compressed edge without a
-    brace against rolling sideways; zero when it is held all along. ``loaded_on`` is 'top' or 'side'.
-    ``repetitive`` overrides the count of plies for joists that share a floor; ``use`` is a `BeamUse`.
-    """
-
-    material: Any
-    ply_width: float
-    depth: float
-    plies: int
-    left: Seat
-    right: Seat
-    unbraced_length: float = 0.0
-    loaded_on: str = "top"
-    repetitive: bool | None = None
-    wet: bool = False
-    use: Any = None
+class OfPlies:
+    """What follows from the plies and the material of a member in bending."""
 
     @property
     def width(self):
@@ -179,6 +161,28 @@ class BeamMember:
     def weight_per_length(self):
         """Own weight of all plies together [N/mm]."""
         return self.material.weight_density * self.area
+
+
+@dataclass(frozen=True)
+class BeamMember(OfPlies):
+    """A beam as a rulebook sees it: material, section, ends, bracing and conditions.
+
+    Lengths in mm. ``unbraced_length`` is the greatest distance along the compressed edge without a
+    brace against rolling sideways; zero when it is held all along. ``loaded_on`` is 'top' or 'side'.
+    ``repetitive`` overrides the count of plies for joists that share a floor; ``use`` is a `BeamUse`.
+    """
+
+    material: Any
+    ply_width: float
+    depth: float
+    plies: int
+    left: Seat
+    right: Seat
+    unbraced_length: float = 0.0
+    loaded_on: str = "top"
+    repetitive: bool | None = None
+    wet: bool = False
+    use: Any = None
 
 
 @dataclass(frozen=True)

@@ -11,7 +11,7 @@ from structlib.mechanics.overhang import (
     overhang_tip_moment,
     overhang_tip_near_reaction,
 )
-from structlib.mechanics.patterns import solve_arrangements, span_loads, superposed_moment
+from structlib.mechanics.patterns import solve_arrangements, span_loads, stretches
 from structlib.mechanics.splices import plies_at, zero_moment_places
 from structlib.mechanics.tapered import TaperedMember, tapered_simple, tapered_uniform_stress_place
 
@@ -73,7 +73,33 @@ def test_arrangements_add_up(made):
     x = numpy.linspace(0.0, beam.length, 9)
     size = max(abs(found.sagging.value), abs(found.hogging.value), 1.0)
     for on, solution in found.cases:
-        assert numpy.allclose(superposed_moment(found, on, x), solution.moment(x), rtol=0, atol=1e-7 * size)
+        alone = solve(solution.beam)
+        assert numpy.allclose(alone.moment(x), solution.moment(x), rtol=0, atol=1e-7 * size)
+        push = max(abs(reaction.force) for reaction in alone.reactions)
+        assert numpy.allclose([one.force for one in alone.reactions], [one.force for one in solution.reactions], atol=1e-7 * push + 1e-9)
+
+
+@settings(max_examples=60, deadline=None)
+@given(beams())
+def test_the_worst_of_what_is_looked_at_is_the_worst_of_every_arrangement(made):
+    """Each arrangement solved by itself, all of them, beside the few that the signs of the groups tell."""
+    beam, groups = made
+    found = solve_arrangements(beam, groups)
+    each = [solve(solution.beam) for _, solution in found.cases]
+    for name, all_of_them in (
+        ("sagging", [one.extremes.greatest_moment.value for one in each]),
+        ("hogging", [-one.extremes.least_moment.value for one in each]),
+        ("drop", [one.extremes.greatest_deflection.value for one in each]),
+        ("rise", [-one.extremes.least_deflection.value for one in each]),
+        ("shear", [abs(one.extremes.shear.value) for one in each]),
+    ):
+        worst = max(all_of_them)
+        assert abs(abs(getattr(found, name).value) - worst) <= 1e-9 * max(abs(worst), 1e-6), name
+    for start, end in stretches(beam.supports, beam.length):
+        x = numpy.linspace(start, end, 41)
+        most = max(numpy.abs(one.deflection(x)).max() for one in each)
+        asked = abs(found.deflection_between(start, end).value)
+        assert asked >= most * (1 - 1e-9) - 1e-12 and asked <= 1.02 * most + 1e-9
 
 
 @settings(max_examples=30, deadline=None)

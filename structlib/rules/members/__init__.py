@@ -24,9 +24,15 @@ from structlib.rules.members.posts import (
     Push,
     carried_by_plies,
 )
+from structlib.rules.members.running import ArrangedCheck, Comes, ContinuousMember, HoldDown, RunningDemand
 from structlib.rules.members.seats import BEAM_FACE, LEAST_SEAT, PLATE_FACE, SEAT_KINDS, SeatMember, seat_of
 
 __all__ = [
+    "ArrangedCheck",
+    "Comes",
+    "ContinuousMember",
+    "HoldDown",
+    "RunningDemand",
     "BEAM_FACE",
     "LEAST_SEAT",
     "PLATE_FACE",

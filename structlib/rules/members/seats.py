@@ -13,7 +13,8 @@ BEAM_FACE, PLATE_FACE, LEAST_SEAT = SEAT_KINDS = ("bearing", "plate bearing", "s
 class SeatMember:
     """One end of a beam on its seat: the beam's wood as it is put in, the width of all plies [mm], and the seat.
 
-    ``end`` is 'left' or 'right', ``position`` how far from the beam's left end it is [mm].
+    ``end`` is 'left' or 'right', or which of several, ``position`` how far from the beam's left end it is [mm], and
+    ``to_end`` how far the seat is from the nearer end.
     """
 
     material: Any
@@ -22,6 +23,7 @@ class SeatMember:
     wet: bool = False
     end: str = "left"
     position: float = 0.0
+    to_end: float = 0.0
 
 
 def seat_of(beam, end, position=0.0):

@@ -189,7 +189,7 @@ def seat_checks(member, pushes):
 
     Notes
     -----
-    NDS 2018 3.10.2, IRC R502.6.
+    NDS 2018 3.10.2, IRC R502.6. A short seat away from the beam's end counts longer for its own face (3.10.4).
 
     Examples
     --------
@@ -209,24 +209,25 @@ def seat_checks(member, pushes):
     known = bending.wet_verified(member.material, value="bearing", wet=member.wet)
     width = member.width if seat.width is None else min(member.width, seat.width)
     stress = bearing_stress(reaction=push, width=width, bearing_length=seat.length)
-    faces = [(BEAM_FACE, "beam", member.material.bearing, member.material.verified,
-              "the underside of the beam is crushed on its seat")]
+    area = _area_factor(member)
+    faces = [(BEAM_FACE, "beam", member.material.bearing * area.value, member.material.verified,
+              "the underside of the beam is crushed on its seat", area)]
     plate = plate_below(seat)
     if plate is not None:
         value, name, known_plate = plate
-        faces.append((PLATE_FACE, name, value, known_plate, "the plate below is crushed by the beam"))
-    factors_used = (at_the_end(), Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known))
+        faces.append((PLATE_FACE, name, value, known_plate, "the plate below is crushed by the beam", at_the_end()))
+    moist = Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known)
     checks = [
         Check(
             name=f"bearing, {member.end} seat, {face}", kind=kind, sentence=sentence, asked=stress, given=value * wet,
             share=stress / (value * wet), dimension="stress", position=member.position,
             where=f"at the {member.end} seat, {face}", combination=combination.name, clause="NDS 2018 3.10.2, 4.3.1",
-            formula="f = R / (b * seat) <= F_perp' = F_perp * C_M",
+            formula=f"f = R / (b * seat) <= F_perp' = F_perp {'* C_b ' if area.value != 1.0 else ''}* C_M",
             substitute=(("R", push, "force"), ("b", width, "section length"), ("seat", seat.length, "section length"),
                         ("f", stress, "stress"), ("F_perp'", value * wet, "stress")),
-            factors=factors_used, verified=least_verified([verified, known]),
+            factors=(area, moist), verified=least_verified([verified, known]),
         )
-        for kind, face, value, verified, sentence in faces
+        for kind, face, value, verified, sentence, area in faces
     ]  # fmt: skip
     least, clause, verified = factors.least_seat(seat.below)
     checks.append(
@@ -238,6 +239,13 @@ def seat_checks(member, pushes):
         )
     )  # fmt: skip
     return checks
+
+
+def _area_factor(member):
+    longer = float(bearing_area_factor(bearing_length=member.seat.length, distance_to_end=member.to_end))
+    if longer == 1.0:
+        return at_the_end()
+    return Factor("C_b", longer, "a short seat away from the beam's end", "NDS 2018 3.10.4", "seen")
 
 
 def at_the_end():
