@@ -12,12 +12,13 @@ from structlib.house.asked_roof import rafters
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
 from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
+from structlib.house.running import clipped, running_demands
 from structlib.house.shares import along
-from structlib.house.seats import clear_spans, ends_of, on_span, room_on
+from structlib.house.seats import clear_spans, on_span, room_on
 from structlib.house.steps import seats_of
-from structlib.mechanics.beams import LineLoad
+from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamMember, BeamUse, Seat
-from structlib.rules.members import PadMember, PlateMember, PostMember, Push
+from structlib.rules.members import ContinuousMember, PadMember, PlateMember, PostMember, Push
 
 _SAME = 1e-3  # mm
 _NOTHING = 1e-3  # N or N/mm: less is rounding
@@ -81,20 +82,6 @@ def _beam(path, element, rulebook):
             f"{element.name}, its beam and the wall above are {tall} high, and {axis.name} is "
             f"{show(axis.height, 'length')} high: it does not fit"
         )
-    ends = seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
-    if (
-        any(len(span) > 2 for span in element.spans)
-        or ends[0] < element.spans[0][0] - _SAME
-        or ends[1] > element.spans[-1][-1] + _SAME
-    ):
-        return (
-            [],
-            gates,
-            [
-                f"{element.name} goes on past its posts or in one piece over them; the checks here are for "
-                "single spans, and what is asked of it stays"
-            ],
-        )
     seats = (
         (part.left_seat, part.right_seat) if isinstance(part, Opening) else [part.seat] * len(element.gives)
     )
@@ -107,15 +94,47 @@ def _beam(path, element, rulebook):
         piece = _put_in(wood, rulebook)
     except OutsideRule as error:
         return [], gates, [*notes, str(error)]
-    asked = []
-    seats = clear_spans(path, element)
-    for number, (left, right) in enumerate(element.spans):
-        if number in seats:
-            asked.append(_span_of(element, axis, ends_of(element, number), seats[number], piece, rulebook, wood.wet))
+    asked, ends = [], seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
+    gates += _stands_past(path, element, lambda share: along(axis, share), (Post, Wall))
+    last, seats = len(element.spans) - 1, clear_spans(path, element)
+    for number, places in enumerate(element.spans):
+        if number not in seats:
+            notes.append(f"the seats of {element.name} leave no clear span between {show(places[0], 'length')} and "
+                         f"{show(places[-1], 'length')} along it")
+            continue
+        reach = (ends[0] if number == 0 else places[0], ends[1] if number == last else places[-1])
+        over = (0.5 if number else 1.0, 0.5 if number < last else 1.0)
+        if _runs_on(places, reach):
+            loads = [one for share in (*element.received, *element.own)
+                     for one in clipped(share.source, share.amount, along(axis, share), reach, over)]
+            member = _running(piece, places, reach, seats[number], _JOISTS_HOLD, wet=wood.wet)
+            asked.append((member, running_demands(member, loads, rulebook)))
         else:
-            notes.append(f"the seats of {element.name} leave no clear span between {show(left, 'length')} and "
-                         f"{show(right, 'length')} along it")
+            asked.append(_span_of(element, axis, list(zip(places, over)), seats[number], piece, rulebook, wood.wet))
     return asked, gates, notes
+
+
+def _runs_on(places, reach):
+    """Whether what lies on these supports goes on over one, or past the first or last."""
+    return len(places) > 2 or reach[0] < places[0] - _SAME or reach[1] > places[-1] + _SAME
+
+
+def _running(piece, places, reach, seats, top_braces, *, use=BeamUse(), **more):
+    """A member in one piece from end to end; its bottom edge is held at its supports alone."""
+    inside = [reach[0], *places, reach[1]]
+    return ContinuousMember(piece.material, piece.ply_width, piece.depth, piece.plies, tuple(at - reach[0] for at in places),
+                            tuple(seats), reach[1] - reach[0], top_braces, max(b - a for a, b in zip(inside, inside[1:])),
+                            use=use, **more)
+
+
+def _stands_past(path, element, stretch, kinds):
+    """A gate for every post or wall that stands past the last support of what carries it."""
+    first, last = element.spans[0][0], element.spans[-1][-1]
+    past = [share.source for share in element.received
+            if (stretch(share)[0] < first - _SAME or stretch(share)[1] > last + _SAME)
+            and isinstance(path.element(share.source).part, kinds)]
+    return [f"{name} stands on {element.name} past its last support: printed tables do not cover that, so an engineer "
+            "designs it and only what is asked is shown." for name in dict.fromkeys(past)]
 
 
 def _span_of(element, axis, ends, seats, piece, rulebook, wet):
@@ -141,50 +160,38 @@ def _joists(path, element, rulebook):
             [],
             [f"the joists of {level.name} are not written; what they bring down stands without their weight"],
         )
-    if any(len(span) > 2 for span in element.spans) or level.left_overhang or level.right_overhang:
-        return (
-            [],
-            [],
-            [f"the joists of {level.name} go on past a support; the checks here are for single spans"],
-        )
-    piece = piece_of(
-        Wood(
-            species=level.joist.species,
-            grade=level.joist.grade,
-            size=level.joist.size,
-            plies=level.joist.plies,
-        )
-    )
-    asked, seat = [], Seat(1.5 * inch, "post")
-    weight = piece.material.weight_density * piece.ply_width * piece.depth * piece.plies
-    lines = [amount * level.joist.spacing for amount in area_load(level, level.slope)]
-    lines[0] -= weight  # the solver adds the joist's own
-    middles = [(one.y + one.y_end) / 2 for one in element.gives]
+    gates = _stands_past(path, element, lambda share: (share.x, share.x_end), Wall)
+    piece = piece_of(Wood(species=level.joist.species, grade=level.joist.grade, size=level.joist.size, plies=level.joist.plies))
+    middles, last = [(one.y + one.y_end) / 2 for one in element.gives], len(element.spans) - 1
     stands = dict.fromkeys(tuple(one for one in element.received if one.y < y < one.y_end) for y in middles)
-    for (left, right), on in product(dict.fromkeys(element.spans), stands):
-        loads = [
-            TypedLoad(kind, LineLoad(0.0, right - left, amount))
-            for kind, amount in zip(LOAD_TYPES, lines)
-            if amount > 0
-        ]
-        for one in on:  # a wall or something long across the joists is a point load on each
-            amounts = [amount * level.joist.spacing for amount in one.amount]
-            ends = [(left, 0.5 if left > element.spans[0][0] else 1.0), (right, 0.5 if right < element.spans[-1][-1] else 1.0)]
-            loads += [TypedLoad(*load) for load in on_span((one.x, one.x), amounts, ends)]
-        loads = tuple(loads)
-        job = BeamJob(right - left - seat.length, seat, seat, loads, 0.0)
-        member = BeamMember(
-            piece.material,
-            piece.ply_width,
-            piece.depth,
-            piece.plies,
-            seat,
-            seat,
-            repetitive=True,
-            use=BeamUse("floor" if level.kind == "floor" else "ceiling"),
-        )
-        asked.append((member, demands_on(job, member, rulebook)))
-    return asked, [], []
+    even = [amount * level.joist.spacing for amount in area_load(level, level.slope)]  # with the joist's own weight
+    asked, seat, use = [], Seat(1.5 * inch, "post"), BeamUse("floor" if level.kind == "floor" else "ceiling")
+    for (number, places), on in product(enumerate(element.spans), stands):
+        reach = (places[0] - (0.0 if number else level.left_overhang),
+                 places[-1] + (0.0 if number < last else level.right_overhang))
+        over = (0.5 if number else 1.0, 0.5 if number < last else 1.0)
+        # a wall or something long across the joists is a point load on each
+        loads = clipped(level.name, even, reach, reach)
+        for one in on:
+            loads += clipped(one.source, [amount * level.joist.spacing for amount in one.amount], (one.x, one.x), reach, over)
+        if _runs_on(places, reach):
+            member = _running(piece, places, reach, [seat] * len(places), 0.0, repetitive=True, use=use)
+            asked.append((member, running_demands(member, loads, rulebook)))
+        else:
+            asked.append(_single_joist(piece, places, loads, seat, use, rulebook))
+    return asked, gates, []
+
+
+def _single_joist(piece, places, loads, seat, use, rulebook):
+    member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, seat, seat, repetitive=True, use=use)
+    typed = []
+    for _, amounts, start, end in loads:
+        if end > start:
+            amounts = [amounts[0] - member.weight_per_length, *amounts[1:]]  # the solver adds the joist's own
+        typed += [TypedLoad(kind, LineLoad(start, end, amount) if end > start else PointLoad(start, amount))
+                  for kind, amount in zip(LOAD_TYPES, amounts) if amount > 0]
+    job = BeamJob(places[1] - places[0] - seat.length, seat, seat, tuple(typed), 0.0)
+    return member, demands_on(job, member, rulebook)
 
 
 # ---- posts and pads: everything above presses along one line ----

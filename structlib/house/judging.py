@@ -4,13 +4,14 @@ from dataclasses import dataclass
 
 from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice
+from structlib.ground.showing import show
 from structlib.house.asked import ASKED
 from structlib.house.influence import influence
 from structlib.house.plan import Beam, Level, Opening, Post
 from structlib.house.seats import beam_ends, clear_spans, plate_under, seat_asked
 from structlib.house.shares import along
 from structlib.rules.check import governing, least_verified
-from structlib.rules.members import Partly, Push
+from structlib.rules.members import ContinuousMember, NotCovered, Partly, Push, RunningDemand, ask
 
 _SAME = 1e-3  # mm
 _NOTHING = 1e-3  # N or N/mm: less is rounding
@@ -34,13 +35,15 @@ class Answer:
 class Judged:
     """An element as a rulebook sees it: its members with demands and checks, in the order of the load.
 
-    ``notes`` say what is not asked at all. ``gates`` are reasons to stop and call: they withdraw every verdict.
+    ``notes`` say what is not asked at all. ``gates`` are reasons to stop and call: they withdraw every verdict;
+    ``lifts`` are those of them that say what lifts.
     """
 
     element: object
     answers: tuple[Answer, ...]
     notes: tuple[str, ...] = ()
     gates: tuple[str, ...] = ()
+    lifts: tuple[str, ...] = ()
 
     @property
     def members(self):
@@ -139,7 +142,8 @@ def judge_element(path, name, rulebook):
     lifts, answers = _lifts(path, element, rulebook), tuple(_answer(rulebook, *one, path.house, element.name) for one in asked)
     if not lifts and any(_lifted(one.demands) for one in answers):
         lifts = (f"{element.name} is lifted: it must be held down, and that is for an engineer.",)
-    return Judged(element, answers, tuple(notes), tuple(dict.fromkeys((*gates, *lifts))))
+    lifts = lifts or _held_down(element, asked, rulebook)
+    return Judged(element, answers, tuple(notes), tuple(dict.fromkeys((*lifts, *gates))), tuple(lifts))
 
 
 def _owner(path, name):
@@ -185,7 +189,29 @@ def _lifted(demands):
 
 
 def _presses(demand):
+    if isinstance(demand, RunningDemand):  # a member that runs on is held down where it lifts, and a gate says so
+        return ()
     return (demand.axial,) if isinstance(demand, Push) else [one.force for one in demand.solution.reactions]
+
+
+def _held_down(element, asked, rulebook):
+    """A gate where a rulebook counts less of the dead load and a member that runs on lifts then."""
+    level = isinstance(element.part, Level)
+    if level and not (element.part.left_overhang or element.part.right_overhang):
+        return ()  # walls above and nails hold the ends of joists between two plates
+    for member, demands in asked:
+        if not isinstance(member, ContinuousMember):
+            continue
+        try:
+            downs = ask(rulebook, "hold_downs", member, demands)
+        except NotCovered:
+            continue
+        most = max(downs, key=lambda one: one.most)
+        if most.most > _NOTHING:
+            return (f"{element.name} lifts off its support at {show(member.supports[most.support], 'length')} from its left end "
+                    f"when only {most.share:g} of the dead load is counted, with up to {show(most.most, 'force')}: it must be "
+                    "held down, and that is for an engineer.",)
+    return ()
 
 
 def _lifts(path, element, rulebook):

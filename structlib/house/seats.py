@@ -27,7 +27,7 @@ class Detail:
 
 
 def seats_under(path, element, axis, number):
-    """Return the seats of one span of a beam: on the studs or the plate of an opening, or half of a post beside another span.
+    """Return the seats of one member of a beam: on the studs or the plate of an opening, or half of a post beside another.
 
     Parameters
     ----------
@@ -38,12 +38,12 @@ def seats_under(path, element, axis, number):
     axis : structlib.house.plan.Wall or structlib.house.plan.Beam
         On whose line it lies [-].
     number : int
-        Which span, from 0 [-].
+        Which member, from 0: a span, or all that is in one piece [-].
 
     Returns
     -------
     tuple of structlib.rules.check.Seat
-        Left and right; never longer than the post or the wall that it is on [-].
+        One a support, from the left; never longer than the post or the wall that it is on [-].
 
     Examples
     --------
@@ -54,11 +54,12 @@ def seats_under(path, element, axis, number):
     ['post', 'post']
     """
     part, last = element.part, len(element.spans) - 1
-    on = [path.element(share.to).part for share in element.gives[number : number + 2]]
+    inner = len(element.spans[number]) - 2
+    on = [path.element(share.to).part for share in element.gives[number : number + inner + 2]]
     if isinstance(part, Opening):
         written = (part.left_seat, part.right_seat)
         return tuple(_in_opening(part, axis, min(length, room_on(below, part))) for length, below in zip(written, on))
-    shared = (0 < number, number < last)
+    shared = (0 < number, *[False] * inner, number < last)
     return tuple(_seat_on(below, min(part.seat, room_on(below, part)) / (2 if half else 1))
                  for half, below in zip(shared, on))
 
@@ -233,7 +234,7 @@ def _within(element, axis):
 
 
 def clear_spans(path, element):
-    """Return the seats of every span of a beam that they leave a clear width.
+    """Return the seats of every member of a beam whose spans they leave a clear width.
 
     Parameters
     ----------
@@ -245,7 +246,7 @@ def clear_spans(path, element):
     Returns
     -------
     dict of tuple
-        By the number of the span: its left and its right seat [-].
+        By the number of the member: its seats from the left [-].
 
     Examples
     --------
@@ -257,8 +258,11 @@ def clear_spans(path, element):
     """
     axis = path.axis(element.name)
     found = {number: seats_under(path, element, axis, number) for number in range(len(element.spans))}
-    return {number: seats for number, seats in found.items()
-            if element.spans[number][-1] - element.spans[number][0] > sum(one.length for one in seats) / 2}
+    return {number: seats for number, seats in found.items() if _clear(element.spans[number], seats)}
+
+
+def _clear(places, seats):
+    return all(b - a > (one.length + two.length) / 2 for a, b, one, two in zip(places, places[1:], seats, seats[1:]))
 
 
 def seat_asked(member, demands, side):

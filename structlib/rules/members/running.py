@@ -27,6 +27,7 @@ class ContinuousMember(OfPlies):
     repetitive: bool | None = None
     wet: bool = False
     use: BeamUse = BeamUse()
+    called = "beam or joist that runs on"  # in the sentence of a rulebook that has no rule for it
 
     @property
     def stretches(self):

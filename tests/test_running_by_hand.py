@@ -1,0 +1,152 @@
+"""Beams and joists that run on, worked by hand in feet and pounds: what a rulebook must say of them through the path."""
+
+import dataclasses
+
+import numpy
+import pytest
+from dummy_rulebook import DUMMY
+from test_path_by_hand import FIR, LONG, floor, force, house, post, tip_house, wall
+
+from structlib.ground.units import ft, inch, lb, plf, psi
+from structlib.house.judging import judge, judge_element
+from structlib.house.path import follow
+from structlib.house.pieces import piece_of
+from structlib.house.plan import Beam, Joists, Load
+from structlib.rules.check import BeamMember
+from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import ContinuousMember
+
+SECTION, AREA, INERTIA = 4.5 * 11.25**2 / 6, 4.5 * 11.25, 4.5 * 11.25**3 / 12  # of 3-2x12, in inches
+JOIST = Joists(species="Hem-Fir", grade="No.2", size="2x10", spacing=16 * inch)
+OWN = piece_of(FIR).material.weight_density * AREA * inch**2 / plf
+E_FIR, E_JOIST = (piece_of(FIR).material.modulus / psi, 1.3e6)
+
+
+def checks(path, name, kind, rulebook=RULEBOOK):
+    return [one for one in judge_element(path, name, rulebook).checks if one.kind == kind]
+
+
+def two_spans(live):
+    """A beam in one piece over posts at 0, 10 and 20 ft, with 12 ft of floor: 120 plf dead and its own weight."""
+    return follow(house(
+        floor("west beam east", live=live), wall("west", 0), wall("east", 24),
+        Beam(name="beam", on=("a", "b", "c"), at=12 * ft, start=0.0, end=LONG * ft, joints="continuous", wood=FIR),
+        *(post(name, 12, y) for name, y in (("a", 0), ("b", 10), ("c", 20)))))
+
+
+def test_a_beam_in_one_piece_over_two_spans():
+    path, span = two_spans(30), 10
+    dead, live = 120 + OWN, 360
+    judged = judge_element(path, "beam", RULEBOOK)
+    (member,), (demands,) = judged.members, (judged.answers[0].demands,)
+    assert isinstance(member, ContinuousMember) and member.supports == pytest.approx((0, 10 * ft, 20 * ft)) and not judged.gates
+    both = next(one for one in demands if one.combination.name == "D + L").all_load
+    assert both.greatest_reaction(1).value / lb == pytest.approx(1.25 * (dead + live) * span)
+    end = 3 / 8 * dead * span + 7 / 16 * live * span  # its own span alone: 1/2 less the 1/16 that bends over the post
+    assert both.greatest_reaction(0).value / lb == pytest.approx(end)
+    assert both.least_reaction(0).value / lb == pytest.approx(3 / 8 * dead * span - live * span / 16)
+    sagging, other = checks(path, "beam", "bending")
+    assert other.asked / psi == pytest.approx((dead + live) * span**2 / 8 * 12 / SECTION) and other.on == (True, True)
+    assert sagging.asked / psi == pytest.approx(end**2 / (2 * (dead + live)) * 12 / SECTION) and sum(sagging.on) == 1
+    (shear,) = checks(path, "beam", "shear")
+    assert shear.asked / psi == pytest.approx(1.5 * 5 / 8 * (dead + live) * span / AREA)
+    x = numpy.linspace(0, span * 12, 4001)  # a simple span less what its end moment w L2 / 16 lifts
+    w, long = live / 12, span * 12
+    shape = w * x * (long**3 - 2 * long * x**2 + x**3) / 24 - w * long**2 / 16 * x * (long**2 - x**2) / (6 * long)
+    sag = next(one for one in checks(path, "beam", "sag") if one.on == (True, False) and "live" in one.name)
+    assert sag.asked / inch == pytest.approx(shape.max() / (E_FIR * INERTIA), rel=1e-6)
+    assert sag.given / inch == pytest.approx(120 / 360)
+    middle = [one for one in checks(path, "beam", "bearing") if "second" in one.name]
+    assert middle[0].asked / psi == pytest.approx(1.25 * (dead + live) * span / (4.5 * 3))
+    assert middle[0].given / psi == pytest.approx(625 * (3 + 3 / 8) / 3)  # a short seat away from the end counts longer
+
+
+@pytest.mark.parametrize("live, lifts", [(30, False), (40, True)])
+def test_a_support_that_lifts_when_less_of_the_dead_load_counts_is_a_gate(live, lifts):
+    # the far span alone lifts w L / 16; 0.6 of 3/8 w L holds it down
+    judged = judge_element(two_spans(live), "beam", RULEBOOK)
+    left = live * 12 * 10 / 16 - 0.6 * 3 / 8 * (120 + OWN) * 10
+    assert (left > 0) == lifts == bool(judged.gates) and judged.checks
+    if lifts:
+        assert f"with up to {left:.0f} lb" in judged.gates[0] and "0.6 of the dead load" in judged.gates[0]
+
+
+def test_a_post_over_the_middle_support_presses_its_seat_and_bends_nothing():
+    plain = two_spans(30)
+    parts = dataclasses.replace(plain.house, posts=(*plain.house.posts, post("above", 12, 10, "beam")),
+                                loads=(Load(name="push", on="above", x=12 * ft, y=10 * ft, live=6000 * lb),))
+    path = follow(parts)
+    assert [one.asked for one in checks(path, "beam", "bending")] == pytest.approx(
+        [one.asked for one in checks(plain, "beam", "bending")])
+    more = [max(one.asked for one in checks(which, "beam", "bearing") if "second" in one.name) for which in (path, plain)]
+    assert (more[0] - more[1]) / psi == pytest.approx(6000 / (4.5 * 3))
+    assert force(path, "b", "live") - force(plain, "b", "live") == pytest.approx(6000)
+
+
+@pytest.mark.parametrize("joints", ["cut", "continuous"])
+def test_an_overhang_with_a_post_on_its_tip_is_judged_and_gated(joints):
+    tip = tip_house(joints)
+    beams = (dataclasses.replace(tip.beams[0], wood=FIR),)
+    path = follow(dataclasses.replace(tip, beams=beams, levels=(dataclasses.replace(tip.levels[0], end=19 * ft),)))
+    judged = judge_element(path, "beam", RULEBOOK)
+    assert [type(one) for one in judged.members] == ([BeamMember, ContinuousMember] if joints == "cut" else [ContinuousMember])
+    assert "lifts off b under D + S" in judged.gates[0] and "tip stands on beam past its last support" in judged.gates[1]
+    # over c: 3 ft of 130 plf dead, its own weight, three quarters of 520 plf live and of 2,000 lb snow
+    moment = (1500 + 0.75 * 2000) * 3 + (130 + OWN + 0.75 * 520) * 3**2 / 2
+    (other,) = [one for one in judged.checks if one.name == "bending, the other way"]
+    assert other.asked / psi == pytest.approx(moment * 12 / SECTION) and other.combination == "D + 0.75 L + 0.75 S"
+    if joints == "cut":  # the tip alone: P a2 (L + a) / 3 EI, and w a3 (4 L + 3 a) / 24 EI of what is spread there
+        three, eight = 36, 96
+        sag = 1500 * three**2 * (eight + three) / 3 + 0.75 * 520 / 12 * three**3 * (4 * eight + 3 * three) / 24
+        (found,) = [one for one in judged.checks if one.name == "sag of the tip, live load"]
+        snow = 2000 * three**2 * (eight + three) / 3  # D + S, with no live load
+        assert found.asked / inch == pytest.approx(max(sag, snow) / (E_FIR * INERTIA))
+        assert found.given / inch == pytest.approx(2 * 36 / 360) and found.verified == "recalled"
+
+
+def test_joists_in_one_piece_over_a_middle_wall():
+    # 12 ft spans, (10 + 40) psf x 4/3 ft and their own weight
+    path = follow(house(floor("west middle east", joist=JOIST, joists="continuous"), *(wall(n, at) for n, at in (
+        ("west", 0), ("middle", 12), ("east", 24)))))
+    own = path.element("floor").own[0].amount[0] / (lb / ft**2) - 10
+    load = (50 + own) * 4 / 3
+    judged = judge(path, RULEBOOK)["floor"]
+    other = next(one for one in judged.checks if one.name == "bending, the other way")
+    section = 1.5 * 9.25**2 / 6
+    assert other.asked / psi == pytest.approx(load * 12**2 / 8 * 12 / section) and not judged.gates
+    assert next(one.value for one in other.factors if one.symbol == "C_r") == 1.15
+    seat = next(one for one in judged.checks if one.name == "bearing, second seat, beam")
+    assert seat.asked / psi == pytest.approx(1.25 * load * 12 / (1.5 * 1.5))
+    assert seat.given / psi == pytest.approx(405 * 1.25)  # (1.5 + 3/8) / 1.5
+
+
+def test_joists_past_the_wall():
+    # 9 ft and 4 ft past: over the wall w 4^2 / 2; the tip under live load alone w a3 (4 L + 3 a) / 24 EI
+    path = follow(house(floor("west middle east", joist=JOIST, right_overhang=4 * ft), *(wall(n, at) for n, at in (
+        ("west", 0), ("middle", 9), ("east", 18)))))
+    judged = judge(path, RULEBOOK)["floor"]
+    assert [type(one) for one in judged.members] == [BeamMember, ContinuousMember]
+    own = path.element("floor").own[0].amount[0] / (lb / ft**2) - 10
+    other = next(one for one in judged.checks if one.name == "bending, the other way")
+    assert other.asked / psi == pytest.approx((50 + own) * 4 / 3 * 8 * 12 / (1.5 * 9.25**2 / 6))
+    tip = next(one for one in judged.checks if one.name == "sag of the tip, live load")
+    live, past, span = 40 * 4 / 3 / 12, 48, 108
+    assert tip.asked / inch == pytest.approx(live * past**3 * (4 * span + 3 * past) / 24 / (E_JOIST * 1.5 * 9.25**3 / 12), rel=1e-6)
+    assert tip.given / inch == pytest.approx(2 * 48 / 360)
+    # 0.6 of 69.5 plf x (9^2 - 4^2) / 18 a foot of dead load holds down what 16 / 18 of the live load of the tip lifts
+    press, lift = (10 + own) * 4 / 3 * (81 - 16) / 18, 40 * 4 / 3 * 16 / 18
+    assert (lift > 0.6 * press) == bool(judged.gates)
+
+
+def test_a_wall_on_joists_past_their_last_wall_is_a_gate():
+    path = follow(house(floor("west east", joist=JOIST, right_overhang=2 * ft), wall("west", 0), wall("east", 12),
+                        wall("parapet", 14, "floor", face=10)))
+    assert any("parapet stands on floor past its last support" in one for one in judge(path, RULEBOOK)["floor"].gates)
+
+
+def test_another_rulebook_says_in_one_sentence_that_it_has_no_rule_and_the_demands_stay():
+    (answer,) = judge_element(two_spans(30), "beam", DUMMY).answers
+    assert answer.refused == ("the rulebook of Dummy (invented) has no rule for a beam or joist that runs on here; what is "
+                              "asked of it stays")
+    strong = answer.demands[0]
+    assert strong.all_load.greatest_reaction(1).value / lb == pytest.approx(1.25 * (1.25 * (120 + OWN) + 1.5 * 360) * 10)
