@@ -8,12 +8,12 @@ import dataclasses
 import pytest
 
 from structlib.ground.refusals import BadInput
-from structlib.ground.units import ft, inch, lb, plf, psf
+from structlib.ground.units import ft, inch, lb, plf, psf, psi
 from structlib.house.file import house_from_text
 from structlib.house.judging import judge, judge_element
 from structlib.house.path import follow
 from structlib.house.pieces import piece_of
-from structlib.house.plan import Beam, House, Joists, Layer, Level, Load, Opening, Pad, Post, Wall, Wood
+from structlib.house.plan import Beam, FlitchBeam, House, Joists, Layer, Level, Load, Opening, Pad, Post, SteelBeam, Wall, Wood
 from structlib.house.takedown import take_down
 from structlib.rules.us import columns, footings
 from structlib.rules.choice import RULEBOOK
@@ -465,3 +465,73 @@ def test_a_header_under_a_ridge_post_is_judged_with_both():
     bending = next(one for one in judge(path, RULEBOOK)["door"].checks if one.name == "bending")
     assert bending.combination == "D + 0.75 L + 0.75 S"
     assert bending.asked == pytest.approx(moment * lb * ft / (3 * 1.5 * 11.25**2 / 6 * inch**3))
+
+
+# ---- beams of steel, and of wood with a plate ----
+
+
+def steel_house(**of_steel):
+    """Two bays of 10 ft under 13 ft of floor on a W10x22: I 118 in4, Z 26.0 in3, 50 ksi."""
+    steel = SteelBeam(shape="W10x22", **{"braced": 0.0, **of_steel})
+    return house(floor("west beam east"), wall("west", 0), wall("east", 26), *(post(name, 13, y) for name, y in zip("abc", (0, 10, 20))),
+                 Beam(name="beam", on=("a", "b", "c"), at=13 * ft, start=0.0, end=LONG * ft, steel=steel))
+
+
+def test_a_steel_beam_comes_down_with_its_own_weight_and_is_judged_as_steel():
+    path = follow(steel_house())
+    assert force(path, "b", "dead") == pytest.approx((130 + 22) * 10) and force(path, "b", "live") == pytest.approx(520 * 10)
+    found = judge_element(path, "beam", RULEBOOK)
+    checks = {one.kind: one for one in found.answers[0].checks}
+    # 672 plf over 10 ft: 8.4 kip-ft of 26.0 x 50 / 1.67 / 12; 5 w L4 / 384 E I of the live load, of 10 ft / 360
+    assert checks["bending"].share == pytest.approx(672 * 100 / 8 / (26.0 * 50_000 / 1.67 / 12), rel=1e-6)
+    assert next(one for one in found.answers[0].checks if "live" in one.name).share == pytest.approx(
+        5 * (520 / 12) * 120**4 / (384 * 29e6 * 118) / (120 / 360), rel=1e-6)
+    assert [note for note in found.refused if "the web of beam" in note]
+    bare = judge_element(follow(steel_house(braced=10 * ft)), "beam", RULEBOOK)
+    assert next(one for one in bare.checks if one.kind == "bending").share > 1.2 * checks["bending"].share
+
+
+def flitch_house(*more, **of_flitch):
+    """A door of 12 ft in the middle wall under 13 ft of floor; two 2x10 of E 1.6e6 psi and a plate of 1/2 x 9 in."""
+    made = dict(species="Douglas Fir-Larch", grade="No.2", size="2x10", thickness=0.5 * inch, depth=9 * inch, bolts=0.5 * inch)
+    flitch = FlitchBeam(**{**made, **of_flitch})
+    door = opening("door", "middle", 2, 12, flitch=flitch)
+    return house(floor("west middle east"), *three(0, 13, 26), door, *more)
+
+
+def test_a_flitch_over_a_door_shares_its_load_by_stiffness():
+    path = follow(flitch_house())
+    own = 2 * 1.5 * 9.25 / 144 * piece_of(FIR).material.weight_density / (lb / ft**3) + 0.5 * 9 / 144 * 490
+    assert force(path, "door, left post", "dead") == pytest.approx((130 + own) * 12.25 / 2)
+    found = judge_element(path, "door", RULEBOOK)
+    # a 9/16 in hole 2 5/16 in from the edge takes 7.9 % off the wood
+    whole = 1.6e6 * 3 * 9.25**3 / 12 + 29e6 * 0.5 * 9**3 / 12
+    wood = 1.6e6 * 4.625 * (650 + own) * 12.25**2 / 8 * 12 / whole / 0.921
+    [bent] = [one for one in found.checks if one.kind == "bending" and "wood" in one.name]
+    assert bent.asked / psi == pytest.approx(wood, rel=2e-3)
+    sag = 5 * ((650 + own) / 12) * 147**4 / (384 * whole)
+    assert next(one for one in found.checks if one.kind == "sag" and "all load" in one.name).asked / inch == pytest.approx(sag)
+    end = [one for one in found.checks if one.kind == "shear" and "bolts" in one.name]
+    assert end[0].asked / lb == pytest.approx((650 + own) * 12.25 / 2) and end[0].share > 1 and not found.refused
+    on_steel = judge_element(follow(flitch_house(plate_bears=True)), "door", RULEBOOK)
+    assert not [one for one in on_steel.checks if one.name == end[0].name]
+
+
+def test_a_flitch_has_no_verdict_on_bolts_under_a_post_nor_any_from_the_side():
+    posted = flitch_house(post("above", 13, 8, "door"), Load(name="chimney", on="above", x=13 * ft, y=8 * ft, dead=500 * lb))
+    found = judge_element(follow(posted), "door", RULEBOOK)
+    assert [one for one in found.refused if "group of bolts of its own" in one]
+    assert not [one for one in found.checks if one.kind == "shear" and one.decides]
+    flush = flitch_house()
+    flush = dataclasses.replace(flush, openings=(dataclasses.replace(flush.openings[0], position="flush"),))
+    assert [gate for gate in judge_element(follow(flush), "door", RULEBOOK).gates if "loaded from one side" in gate]
+
+
+def test_one_beam_is_of_one_thing_and_old_words_of_a_flitch_are_refused_in_a_sentence():
+    both = flitch_house()
+    both = dataclasses.replace(both, openings=(dataclasses.replace(both.openings[0], beam=FIR),))
+    with pytest.raises(BadInput, match="door is written as beam and as flitch; leave one of them"):
+        follow(both)
+    for changes, why in (({"plies": 3}, "half on each side"), ({"depth": 10 * inch}, "not deeper than the wood")):
+        with pytest.raises(BadInput, match=why):
+            follow(flitch_house(**changes))

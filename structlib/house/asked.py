@@ -9,6 +9,7 @@ from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import inch
 from structlib.house.asked_roof import rafters
+from structlib.house.asked_beams import beam_member, told_of
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
 from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
@@ -29,7 +30,7 @@ _JOISTS_HOLD = 16 * inch
 def _put_in(wood, rulebook):
     """The piece that is meant, with the values that the wood has as it is put in."""
     piece = piece_of(wood)
-    if not wood.incised and wood.treatment == "none":
+    if not isinstance(wood, Wood) or not wood.incised and wood.treatment == "none":
         return piece
     return replace(piece, material=rulebook.in_service(piece.material, incised=wood.incised, treatment=wood.treatment))
 
@@ -40,8 +41,8 @@ def _put_in(wood, rulebook):
 def _beam(path, element, rulebook):
     part, house = element.part, path.house
     axis = house.part(part.wall) if isinstance(part, Opening) else part
-    wood = part.beam if isinstance(part, Opening) else part.wood
-    gates, notes = [], []
+    wood = part.chosen
+    gates, notes = told_of(part)
     under = [one for one in house.parts() if one.name in [share.to for share in element.gives]]
     for below in (*under, *([axis] if isinstance(part, Opening) else [])):
         if isinstance(below, Wall) and below.made_of == "masonry":
@@ -55,7 +56,7 @@ def _beam(path, element, rulebook):
             [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"],
         )
     piece = piece_of(wood)
-    width = piece.ply_width * piece.plies
+    width = piece.width
     room = axis.thickness if isinstance(axis, Wall) else width
     if width > room + _SAME:
         gates.append(f"{element.name} is {show(width, 'section length')} wide and hangs past what it sits on "
@@ -104,13 +105,16 @@ def _beam(path, element, rulebook):
             continue
         reach = (ends[0] if number == 0 else places[0], ends[1] if number == last else places[-1])
         over = (0.5 if number else 1.0, 0.5 if number < last else 1.0)
-        if _runs_on(places, reach):
+        if _runs_on(places, reach) and not isinstance(wood, Wood):
+            notes.append(f"{element.name} goes on past its posts or in one piece over them; the checks here of a beam with steel "
+                         "in it are for single spans, and what is asked of it stays")
+        elif _runs_on(places, reach):
             loads = [one for share in (*element.received, *element.own)
                      for one in clipped(share.source, share.amount, along(axis, share), reach, over)]
             member = _running(piece, places, reach, seats[number], _JOISTS_HOLD, wet=wood.wet)
             asked.append((member, running_demands(member, loads, rulebook)))
         else:
-            asked.append(_span_of(element, axis, list(zip(places, over)), seats[number], piece, rulebook, wood.wet))
+            asked.append(_span_of(element, axis, list(zip(places, over)), seats[number], piece, rulebook, wood))
     return asked, gates, notes
 
 
@@ -137,7 +141,7 @@ def _stands_past(path, element, stretch, kinds):
             "designs it and only what is asked is shown." for name in dict.fromkeys(past)]
 
 
-def _span_of(element, axis, ends, seats, piece, rulebook, wet):
+def _span_of(element, axis, ends, seats, piece, rulebook, wood):
     """One simple span as a member and what each combination asks of it."""
     loads = tuple(
         TypedLoad(*one) for share in element.received for one in on_span(along(axis, share), share.amount, ends)
@@ -145,8 +149,7 @@ def _span_of(element, axis, ends, seats, piece, rulebook, wet):
     (left, _), (right, _) = ends
     job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _JOISTS_HOLD,
                   "side" if element.part.position == "flush" else "top")
-    member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, *seats, unbraced_length=_JOISTS_HOLD,
-                        loaded_on=job.loaded_on, wet=wet, use=BeamUse())
+    member = beam_member(wood, piece, job)
     return member, demands_on(job, member, rulebook)
 
 
@@ -252,8 +255,8 @@ def _post(path, element, rulebook):
         return [], gates, [str(error)]
     pushes = _pushes(element, rulebook, post.off_middle)
     asked = [(member, pushes)]
-    pressed = below.wood if isinstance(below, Beam) else below.beam if isinstance(below, Opening) else None
-    if pressed is not None:
+    pressed = below.chosen if isinstance(below, (Beam, Opening)) else None
+    if isinstance(pressed, Wood):
         asked.append((PlateMember(member, piece_of(pressed).material, below.name), pushes))
     if post.plate is not None:
         asked.append((PlateMember(member, find_material(post.plate.species, post.plate.grade)), pushes))

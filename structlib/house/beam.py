@@ -92,6 +92,16 @@ class BeamChoice:
     plies: int
     name: str = ""
 
+    @property
+    def width(self):
+        """Width of all plies together [mm]."""
+        return self.ply_width * self.plies
+
+    @property
+    def weight(self):
+        """Weight by length of all plies together [N/mm]."""
+        return self.material.weight_density * self.width * self.depth
+
 
 @dataclass(frozen=True)
 class BeamResult:

@@ -1,4 +1,4 @@
-"""Wood by name and size, as a house describes it: the piece that is meant, and what a level of it weighs."""
+"""Wood and steel by name and size, as a house describes it: the piece that is meant, and what a level of it weighs."""
 
 from functools import lru_cache
 
@@ -7,22 +7,25 @@ from structlib.ground.loads import slope_to_plan
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.sizes import dressed_size, stock_sizes
+from structlib.ground.steel import steel_shape
 from structlib.house.beam import BeamChoice
+from structlib.house.plan import FlitchBeam, SteelBeam
+from structlib.rules.members import Flitch
 
 
 @lru_cache(maxsize=256)
 def piece_of(wood):
-    """Return the beam or post that is meant by a species, a grade, a size and a number of plies.
+    """Return the beam or post that is meant by the words of a house.
 
     Parameters
     ----------
-    wood : structlib.house.plan.Wood
+    wood : structlib.house.plan.Wood, FlitchBeam or SteelBeam
         The words of the house [-].
 
     Returns
     -------
-    structlib.house.beam.BeamChoice
-        Material, width of a ply and depth [mm], plies, and its name [-].
+    structlib.house.beam.BeamChoice, structlib.rules.members.Flitch or structlib.ground.steel.SteelSection
+        What is meant: each has a width and depth [mm] and a weight [N/mm].
 
     Raises
     ------
@@ -35,6 +38,18 @@ def piece_of(wood):
     >>> piece_of(Wood(species="Hem-Fir", grade="No.2", size="2x10", plies=3)).name
     '3-2x10'
     """
+    if isinstance(wood, SteelBeam):
+        return steel_shape(wood.shape)
+    if isinstance(wood, FlitchBeam):
+        one = _sawn_or_lvl(wood)
+        return Flitch(
+            wood=one.material, ply_width=one.ply_width, depth=one.depth, plies=wood.plies,
+            plate_thickness=wood.thickness, plate_depth=wood.depth,
+        )  # fmt: skip
+    return _sawn_or_lvl(wood)
+
+
+def _sawn_or_lvl(wood):
     if wood.species == "LVL":
         pieces = {one.nominal: one for one in stock_sizes("lvl")}
         piece, material = pieces[check_choice("size of LVL", wood.size, pieces)], lvl(wood.grade)

@@ -12,6 +12,7 @@ from structlib.ground.units import ft, inch, kip, psf
 from structlib.house.fields import Record, of
 from structlib.house.inputs import check_record
 from structlib.house.lines import naming_lines
+from structlib.house.made_of import FlitchBeam, MadeOf, SteelBeam
 from structlib.rules.check import TREATMENTS
 
 KINDS = ("floor", "ceiling", "roof")
@@ -128,7 +129,7 @@ class Level(Record):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Opening(Record):
+class Opening(MadeOf, Record):
     """An opening to be made in a wall, the beam over it, and the room there is for one. Lengths in mm.
 
     ``start`` is its clear edge on the wall's own axis. ``wall_above`` is the height of wall that stays over the
@@ -149,10 +150,13 @@ class Opening(Record):
     greatest_depth: float = of("section length", '"12 in"', low=3 * inch, high=48 * inch, default=18 * inch)
     greatest_width: float = of("section length", '"7 in"', low=1.5 * inch, high=24 * inch, default=7 * inch)
     beam: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
+    flitch: FlitchBeam | None = of("record", "{ species = ... }", record=FlitchBeam, default=None)
+    steel: SteelBeam | None = of("record", '{ shape = "W8x18", ... }', record=SteelBeam, default=None)
     posts: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
     sits_on: str = of("choice", '"studs"', choices=SITS_ON, default="as drawn")
     left_on: str = of("text", '"cellar post"', default="")
     right_on: str = of("text", '"cellar post"', default="")
+    _WORDS = ("beam", "flitch", "steel")
 
     @property
     def middle(self):
@@ -178,7 +182,7 @@ class Wall(Record):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Beam(Record):
+class Beam(MadeOf, Record):
     """A beam on posts or in walls: its line [mm], what it rests on, whether it is cut over them, its wood."""
 
     name: str = of("text", '"main beam"')
@@ -189,6 +193,8 @@ class Beam(Record):
     runs: str = of("choice", '"along"', choices=RUNS, default="along")
     joints: str = of("choice", '"cut"', choices=JOINTS, default="cut")
     wood: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
+    flitch: FlitchBeam | None = of("record", "{ species = ... }", record=FlitchBeam, default=None)
+    steel: SteelBeam | None = of("record", '{ shape = "W8x18", ... }', record=SteelBeam, default=None)
     seat: float = of("section length", '"3 in"', low=0.5 * inch, high=24 * inch, default=3 * inch)
     position: str = of("choice", '"dropped"', choices=POSITIONS, default="dropped")
     greatest_depth: float = of("section length", '"12 in"', low=3 * inch, high=48 * inch, default=18 * inch)
@@ -345,6 +351,10 @@ def _check_house(house):
         seen.add(one.name)
     for level in house.levels:
         _check_level(level)
+    for one in (*house.openings, *house.beams):
+        if len(one.chosen_in) > 1:
+            fault = BadInput(f"{one.name} is written as {' and as '.join(one.chosen_in)}; leave one of them")
+            raise fault.about(one.name, one.chosen_in[1])
     for one in (*house.walls, *house.beams, *house.levels):
         if one.end <= one.start:
             fault = BadInput(f"{one.name} ends where it starts or before; write an end beyond its start")

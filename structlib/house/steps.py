@@ -212,7 +212,7 @@ def _point_through(wall, share, over, below):
 def _opening(opening, parts, received):
     wall, places = parts[opening.wall], seats_of(opening)
     names = (f"{opening.name}, left post", f"{opening.name}, right post")
-    return _spanning(opening, "beam", wall, places, names, "cut", opening.beam, places, received)
+    return _spanning(opening, "beam", wall, places, names, "cut", places, received)
 
 
 def _beam(beam, parts, received):
@@ -227,7 +227,7 @@ def _beam(beam, parts, received):
             f"{beam.name} must rest on at least two things that stand apart, got {', '.join(beam.on) or 'none'}"
         ).about(beam.name, "on")
     return _spanning(
-        beam, "beam", beam, places, names, beam.joints, beam.wood, (beam.start, beam.end), received
+        beam, "beam", beam, places, names, beam.joints, (beam.start, beam.end), received
     )
 
 
@@ -247,12 +247,11 @@ def _support_place(beam, part):
     return at
 
 
-def _spanning(part, kind, axis, places, names, joints, wood, ends, received):
+def _spanning(part, kind, axis, places, names, joints, ends, received):
     """A beam: its own weight and what it received, brought to its supports."""
     own = []
-    if wood is not None:
-        piece = _piece(wood, part, "beam" if isinstance(part, Opening) else "wood")
-        weight = piece.material.weight_density * piece.ply_width * piece.depth * piece.plies
+    if part.chosen is not None:
+        weight = _piece(part.chosen, part, part.chosen_in[0]).weight
         own.append(on_axis(axis, part.name, part.name, (weight, 0.0, 0.0, 0.0), *ends))
     loads = []
     for share in (*received, *own):
@@ -280,7 +279,7 @@ def _post(post, parts, received):
     own = []
     if post.wood is not None:
         piece = _piece(post.wood, post, "wood")
-        weight = piece.material.weight_density * piece.ply_width * piece.depth * piece.plies * post.height
+        weight = piece.weight * post.height
         own.append(Share(post.name, post.name, (weight, 0.0, 0.0, 0.0), post.x, post.y, post.x, post.y))
     for share in received:
         if abs(share.x - post.x) > SAME or abs(share.y - post.y) > SAME:

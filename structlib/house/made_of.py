@@ -1,0 +1,47 @@
+"""What a beam of a house may be made of beside plain wood: a flitch, or a rolled steel shape."""
+
+from dataclasses import dataclass
+
+from structlib.ground.units import ft, inch
+from structlib.house.fields import Record, of
+
+
+@dataclass(frozen=True, kw_only=True)
+class FlitchBeam(Record):
+    """A flitch beam: wood plies, half on each side of a steel plate, and the bolts through all of it. Lengths in mm.
+
+    ``plate_bears`` is a plate that stands on a steel seat of its own; else the end bolts bring its load to the wood.
+    """
+
+    species: str = of("text", '"Hem-Fir"')
+    grade: str = of("text", '"No.2"')
+    size: str = of("text", '"2x10"')
+    plies: int = of("count", "2", low=2, high=6, default=2)
+    thickness: float = of("section length", '"1/2 in"', low=inch / 8, high=2 * inch)
+    depth: float = of("section length", '"9 in"', low=0.5 * inch, high=24 * inch)
+    bolts: float = of("section length", '"1/2 in"', low=0.25 * inch, high=1 * inch)
+    plate_bears: bool = of("yes or no", "true", default=False)
+
+
+@dataclass(frozen=True, kw_only=True)
+class SteelBeam(Record):
+    """A rolled steel beam by its listed name, and how far apart its upper flange is held sideways, 0 all along [mm]."""
+
+    shape: str = of("text", '"W8x18"')
+    braced: float = of("length", '"4 ft"', high=40 * ft)
+
+
+class MadeOf:
+    """What a beam is made of: wood, a flitch or steel, each in a field of its own."""
+
+    _WORDS = ("wood", "flitch", "steel")
+
+    @property
+    def chosen(self):
+        """The one that is written; None where nothing is chosen yet."""
+        return next((getattr(self, word) for word in self._WORDS if getattr(self, word) is not None), None)
+
+    @property
+    def chosen_in(self):
+        """The fields that are written [-]."""
+        return tuple(word for word in self._WORDS if getattr(self, word) is not None)
