@@ -10,7 +10,7 @@ from structlib.house.influence import influence
 from structlib.house.plan import Beam, Level, Opening, Post
 from structlib.house.seats import beam_ends, clear_spans, plate_under, seat_asked
 from structlib.house.shares import along
-from structlib.rules.check import governing, least_verified
+from structlib.rules.check import BeamMember, governing, least_verified
 from structlib.rules.members import ContinuousMember, NotCovered, Partly, Push, RunningDemand, ask
 
 _SAME = 1e-3  # mm
@@ -161,7 +161,8 @@ def _details(path, judged, rulebook):
         solved = dict(zip(clear_spans(path, element), judged.answers)) if judged.answers else {}
         for seat, number, side in beam_ends(path, element):
             one = solved.get(number)
-            asked = () if one is None else (_answer(rulebook, *seat_asked(one.member, one.demands, side), path.house, element.name),)
+            apart = one is not None and isinstance(one.member, BeamMember)  # a flitch or steel beam is judged with its seats
+            asked = () if not apart else (_answer(rulebook, *seat_asked(one.member, one.demands, side), path.house, element.name),)
             yield Judged(seat, asked, judged.notes, judged.gates)
 
 
