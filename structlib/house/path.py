@@ -5,7 +5,7 @@ shared out by halves: where they are continuous, or one end hangs over, the stat
 judged here; `structlib.house.judging` does that, under a rulebook.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from graphlib import CycleError, TopologicalSorter
 
 import numpy
@@ -14,6 +14,7 @@ from structlib.ground.loads import LOAD_TYPES, LoadsByType
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.units import ft  # noqa: F401 (used in the examples)
 from structlib.house.lines import naming_lines
+from structlib.house.parts import Parts
 from structlib.house.plan import SOIL, Beam, Level, Load, Opening, Pad, Post, Wall, check_house, with_changes
 from structlib.house.roofs import thrust_of
 from structlib.house.shares import SAME, Element, along, in_line, text_of
@@ -22,10 +23,14 @@ from structlib.house.steps import STEPS, seats_of
 
 @dataclass(frozen=True)
 class Path:
-    """Every element of a house in the order of the load, from the top down."""
+    """Every element of a house in the order of the load, from the top down.
+
+    ``seen`` is by element what its step looked at, so that `follow` can take it over after a change.
+    """
 
     house: object
     elements: tuple[Element, ...]
+    seen: dict = field(default_factory=dict, compare=False, repr=False)
 
     def element(self, name):
         """Return one element by its name.
@@ -165,7 +170,7 @@ class Path:
         return thrust_of(element, self.house.part(tied_by) if tied_by else None, at)
 
 
-def follow(house, changes=None):
+def follow(house, changes=None, before=None):
     """Follow every load of a house down to the soil.
 
     Parameters
@@ -174,6 +179,9 @@ def follow(house, changes=None):
         The house [-].
     changes : dict or None
         Fields of parts that differ from the house, by the part's name: a choice, or what was found on site [any].
+    before : Path or None
+        The path before the change, of any house: elements whose part, loads and neighbours are the same are taken over
+        from it, so that only what a change touches is followed again. What comes out is the same [-].
 
     Returns
     -------
@@ -195,21 +203,28 @@ def follow(house, changes=None):
     """
     house = check_house(with_changes(house, changes or {}))
     with naming_lines(house):
-        return Path(house, tuple(_elements(house)))
+        return _followed(house, before)
 
 
-def _elements(house):
-    parts = _all_parts(house)
-    received = {name: [] for name in parts}
-    for name in _in_order(house, parts):
-        try:
-            one = STEPS[type(parts[name])](parts[name], parts, tuple(received[name]))
-        except BadInput as error:
-            raise error.about(name)
-        yield one
+def _followed(house, before):
+    plain = _all_parts(house)
+    parts, received, elements, seen = Parts(plain), {name: [] for name in plain}, [], {}
+    known = {} if before is None else {one.name: one for one in before.elements}
+    for name in _in_order(house, plain):
+        part, came, one = plain[name], tuple(received[name]), known.get(name)
+        if one is not None and one.part == part and one.received == came and parts.still(before.seen[name]):
+            seen[name] = before.seen[name]
+        else:
+            parts.seen = seen[name] = {}
+            try:
+                one = STEPS[type(part)](part, parts, came)
+            except BadInput as error:
+                raise error.about(name)
+        elements.append(one)
         for share in one.gives:
             if share.to != SOIL:
                 received[share.to].append(share)
+    return Path(house, tuple(elements), seen)
 
 
 # ---- what there is, and in which order it is met ----

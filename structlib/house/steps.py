@@ -120,10 +120,7 @@ def _holder(level, line, x, start, end):
 
 def _wall(wall, parts, received):
     below = [parts[name] for name in wall.on if name != SOIL]
-    openings = sorted(
-        (one for one in parts.values() if isinstance(one, Opening) and one.wall == wall.name),
-        key=lambda one: one.start,
-    )
+    openings = parts.openings_in(wall.name)
     _check_openings(wall, openings)
     over = [(*seats_of(one), one) for one in openings]
     marks = {wall.start, wall.end} | {y for first, last, _ in over for y in (first, last)}
