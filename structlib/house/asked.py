@@ -8,7 +8,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import inch
-from structlib.house.asked_roof import rafters
+from structlib.house.asked_roof import rafters, roof_on_ridge
 from structlib.house.asked_beams import beam_member, told_of
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
 from structlib.house.pieces import area_load, piece_of
@@ -25,6 +25,7 @@ _SAME = 1e-3  # mm
 _NOTHING = 1e-3  # N or N/mm: less is rounding
 #: Joists on top of a beam hold its edge; where they do not, the page that asks says so.
 _JOISTS_HOLD = 16 * inch
+_RIDGE = "any other structural member"  # for sag: neither a floor nor a ceiling is on it
 
 
 def _put_in(wood, rulebook):
@@ -97,7 +98,7 @@ def _beam(path, element, rulebook):
         return [], gates, [*notes, str(error)]
     asked, ends = [], seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
     gates += _stands_past(path, element, lambda share: along(axis, share), (Post, Wall))
-    last, seats = len(element.spans) - 1, clear_spans(path, element)
+    last, seats, roof = len(element.spans) - 1, clear_spans(path, element), roof_on_ridge(path, element)
     for number, places in enumerate(element.spans):
         if number not in seats:
             notes.append(f"the seats of {element.name} leave no clear span between {show(places[0], 'length')} and "
@@ -111,10 +112,10 @@ def _beam(path, element, rulebook):
         elif _runs_on(places, reach):
             loads = [one for share in (*element.received, *element.own)
                      for one in clipped(share.source, share.amount, along(axis, share), reach, over)]
-            member = _running(piece, places, reach, seats[number], _JOISTS_HOLD, wet=wood.wet)
+            member = _running(piece, places, reach, seats[number], _held(roof), use=_use(roof), wet=wood.wet)
             asked.append((member, running_demands(member, loads, rulebook)))
         else:
-            asked.append(_span_of(element, axis, list(zip(places, over)), seats[number], piece, rulebook, wood))
+            asked.append(_span_of(element, axis, list(zip(places, over)), seats[number], piece, rulebook, wood, roof))
     return asked, gates, notes
 
 
@@ -141,14 +142,24 @@ def _stands_past(path, element, stretch, kinds):
             "designs it and only what is asked is shown." for name in dict.fromkeys(past)]
 
 
-def _span_of(element, axis, ends, seats, piece, rulebook, wood):
-    """One simple span as a member and what each combination asks of it."""
+def _held(roof):
+    """How far apart what lies on a beam holds its edge [mm]; rafters do so on a ridge beam."""
+    return roof.joist.spacing if roof and roof.joist else _JOISTS_HOLD
+
+
+def _use(roof):
+    return BeamUse(_RIDGE) if roof else BeamUse()
+
+
+def _span_of(element, axis, ends, seats, piece, rulebook, wood, roof):
+    """One simple span as a member and what each combination asks of it; ``roof`` is the one whose ridge it is."""
     loads = tuple(
         TypedLoad(*one) for share in element.received for one in on_span(along(axis, share), share.amount, ends)
     )
     (left, _), (right, _) = ends
-    job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _JOISTS_HOLD,
-                  "side" if element.part.position == "flush" else "top")
+    # rafters often hang on the sides of a ridge beam; then no load near its posts may be left out
+    side = "side" if roof or element.part.position == "flush" else "top"
+    job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _held(roof), side, use=_use(roof))
     member = beam_member(wood, piece, job)
     return member, demands_on(job, member, rulebook)
 

@@ -2,7 +2,7 @@
 
 from structlib.house.alternatives import FLITCH_FROM_THE_SIDE
 from structlib.house.plan import FlitchBeam, SteelBeam
-from structlib.rules.check import BeamMember, BeamUse
+from structlib.rules.check import BeamMember
 from structlib.rules.members import FlitchMember, SteelBeamMember
 
 
@@ -32,14 +32,14 @@ def beam_member(made_of, piece, job):
     1200.0
     """
     if isinstance(made_of, SteelBeam):
-        return SteelBeamMember(piece, job.left, job.right, made_of.braced, BeamUse())
+        return SteelBeamMember(piece, job.left, job.right, made_of.braced, job.use)
     if isinstance(made_of, FlitchBeam):
         return FlitchMember(
-            piece, job.left, job.right, made_of.bolts, made_of.plate_bears, job.unbraced_length, job.loaded_on, BeamUse()
+            piece, job.left, job.right, made_of.bolts, made_of.plate_bears, job.unbraced_length, job.loaded_on, job.use
         )
     return BeamMember(
         piece.material, piece.ply_width, piece.depth, piece.plies, job.left, job.right, unbraced_length=job.unbraced_length,
-        loaded_on=job.loaded_on, wet=made_of.wet, use=BeamUse(),
+        loaded_on=job.loaded_on, wet=made_of.wet, use=job.use,
     )  # fmt: skip
 
 

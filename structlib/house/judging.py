@@ -10,8 +10,8 @@ from structlib.house.influence import influence
 from structlib.house.plan import Beam, Level, Opening, Post
 from structlib.house.seats import beam_ends, clear_spans, plate_under, seat_asked
 from structlib.house.shares import along
-from structlib.rules.check import BeamMember, governing, least_verified
-from structlib.rules.members import ContinuousMember, NotCovered, Partly, Push, RunningDemand, ask
+from structlib.rules.check import BeamDemand, BeamMember, governing, least_verified
+from structlib.rules.members import ContinuousMember, NotCovered, Partly, Push, ask
 
 _SAME = 1e-3  # mm
 _NOTHING = 1e-3  # N or N/mm: less is rounding
@@ -190,9 +190,10 @@ def _lifted(demands):
 
 
 def _presses(demand):
-    if isinstance(demand, RunningDemand):  # a member that runs on is held down where it lifts, and a gate says so
-        return ()
-    return (demand.axial,) if isinstance(demand, Push) else [one.force for one in demand.solution.reactions]
+    if isinstance(demand, Push):
+        return (demand.axial,)
+    # a member that runs on is held down where it lifts, and a gate says so; rafters and ties press on nothing here
+    return [one.force for one in demand.solution.reactions] if isinstance(demand, BeamDemand) else ()
 
 
 def _held_down(element, asked, rulebook):

@@ -106,7 +106,7 @@ def area_load(level, slope):
     """
     dead = sum(layer.weight for layer in level.layers)
     try:
-        dead += joist_weight(level.joist) if level.joist else 0.0
+        dead += joist_weight(level.joist) if level.joist and level.joist.weighed else 0.0
     except BadInput as error:
         raise error.about(level.name, "joist")
     if slope[0]:

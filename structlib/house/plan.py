@@ -49,13 +49,25 @@ class Layer(Record):
 
 @dataclass(frozen=True, kw_only=True)
 class Joists(Record):
-    """The joists or rafters of a level: wood, nominal size, spacing [mm], and plies of each."""
+    """The joists or rafters of a level: wood, nominal size, spacing [mm], and plies of each.
+
+    ``weighed`` is false where a layer of the level has their weight in it already.
+    """
 
     species: str = of("text", '"Hem-Fir"')
     grade: str = of("text", '"No.2"')
     size: str = of("text", '"2x10"')
     spacing: float = of("section length", '"16 in"', low=4 * inch, high=48 * inch)
     plies: int = of("count", "1", low=1, high=4, default=1)
+    weighed: bool = of("yes or no", "false", default=True)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Board(Record):
+    """A ridge board, which rafters lean on and which carries nothing: its dressed size [mm]."""
+
+    thickness: float = of("section length", '"3/4 in"', low=0.5 * inch, high=8 * inch)
+    depth: float = of("section length", '"9 1/4 in"', low=3 * inch, high=24 * inch)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -104,7 +116,8 @@ class Level(Record):
     ``on`` names them, from left to right. Layers of a roof are weighed on its slope. The rafters of a roof lean on
     a ridge 'board', which carries nothing (``ridge_at`` where it is not in the middle), or on a ridge 'beam', named
     in ``on``. With a board they push their walls apart: a ``tie``, or the joists of the level ``tied_by``, holds them.
-    ``right_snow`` is the snow right of the ridge where it is not the same.
+    ``right_snow`` is the snow right of the ridge where it is not the same, ``ground_snow`` what it all comes from;
+    ``tie_nails`` hold each joint of a tie.
     """
 
     name: str = of("text", '"upper floor"')
@@ -126,6 +139,9 @@ class Level(Record):
     right_snow: float | None = _area_load('"0 psf"', 300 * psf, default=None)
     tie: Tie | None = of("record", "{ species = ... }", record=Tie, default=None)
     tied_by: str = of("text", '"attic floor"', default="")
+    tie_nails: int | None = of("count", "8", low=1, high=60, default=None)
+    ridge_board: Board | None = of("record", "{ thickness = ... }", record=Board, default=None)
+    ground_snow: float | None = _area_load('"40 psf"', 400 * psf, default=None)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -367,7 +383,8 @@ def _check_level(level):
         if getattr(level, name) is None:
             fault = BadInput(f'{level.name} has no {name}; where there is none, write {name} = "0 psf"')
             raise fault.about(level.name)
-    for name in ("live",) if roof else ("roof_live", "snow", "ridge_at", "right_snow", "tie", "tied_by"):
+    of_roofs = ("roof_live", "snow", "ridge_at", "right_snow", "tie", "tied_by", "tie_nails", "ridge_board", "ground_snow")
+    for name in ("live",) if roof else of_roofs:
         if getattr(level, name) not in (None, ""):
             fault = BadInput(f"{level.name} is a {level.kind}; {name} does not belong to it")
             raise fault.about(level.name, name)
@@ -382,6 +399,9 @@ def _check_level(level):
         holder = "its ridge beam" if level.ridge == "beam" else f"the joists of {level.tied_by}"
         field = "tie" if level.tie else "tied_by"
         raise BadInput(f"the rafters of {level.name} are held by {holder}; leave {field} out").about(level.name, field)
+    for name in ("tie_nails", "ridge_board") if level.ridge == "beam" else ():
+        if getattr(level, name) is not None:
+            raise BadInput(f"{level.name} leans on a ridge beam; leave {name} out").about(level.name, name)
     if not roof and level.slope[0]:
         raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof").about(level.name, "slope")
 

@@ -1,6 +1,8 @@
 """A member that is bent and pulled, or bent and pressed, along the grain (NDS 2018 3.8, 3.9): rafters "
 "and ties."""
 
+from functools import lru_cache
+
 import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule
@@ -288,7 +290,9 @@ def rafter_checks(
     check_one_number("unbraced length", unbraced_length, low=0.0, high=60 * ft, shown=length_text)
     check_one_count("plies", plies, low=1, high=5, hint="1 for one piece, 2 where it is doubled")
     check_one_number("width", width, **_SIZE)
+    check_one_number("depth", depth, **_SIZE)
     check_one_number("members that share", sharing_members, low=1, high=1000, hint="for example 3")
+    check_one_number("time factor", time_factor, low=0.0, high=10.0, low_allowed=False, hint="for example 1.15")
     check_yes_or_no("wet", wet)
     if not isinstance(combination, str):
         raise BadInput(f"the combination must be a name, got {combination!r}; for example 'D + S'")
@@ -302,11 +306,11 @@ def rafter_checks(
         "sharing_members": sharing_members,
         "case": "not listed",
     }
-    value, used = bending.bending_value(material, unbraced_length=unbraced_length, **member)
-    free, _ = bending.bending_value(material, unbraced_length=0.0, **member)
+    value, used = _bending_value(material, unbraced_length=unbraced_length, **member)
     bent = bending_stress(moment=moment, section_modulus=rectangle_section_modulus(width=width, depth=depth))
     area = rectangle_area(width=width, depth=depth)
     if axial < 0:
+        free, _ = _bending_value(material, unbraced_length=0.0, **member)
         return _pulled(
             material, member, -axial, area, hole_area, bent, float(value), float(free), used, combination
         )
@@ -315,8 +319,13 @@ def rafter_checks(
     )
 
 
+#: One piece is asked under many loads: what it can give is found once.
+_bending_value = lru_cache(maxsize=256)(bending.bending_value)
+_column_capacity = lru_cache(maxsize=256)(column_capacity)
+
+
 def _pressed(material, member, axial, area, length, held_width, bent, value, used, combination):
-    found = column_capacity(
+    found = _column_capacity(
         material,
         ply_width=member["ply_width"],
         plies=member["plies"],

@@ -7,10 +7,10 @@ from structlib.rules.us import (
     header_tables, layers, nailing_patterns, notches, old_joists, roof_ties, seats, snow, steel_beams, steel_columns,
     steel_sections, uplift,
 )  # fmt: skip
-from structlib.rules.us.kinds import plies, posts, running
+from structlib.rules.us.kinds import plies, posts, roof, running
 from structlib.rules.us.kinds import seats as seat_kinds
 
-_RULES = {**posts.RULES, **plies.RULES, **seat_kinds.RULES, **running.RULES}
+_RULES = {**posts.RULES, **plies.RULES, **seat_kinds.RULES, **running.RULES, **roof.RULES}
 _ROOMS = {
     one.__name__.rpartition(".")[2]: one
     for one in (bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch,
@@ -19,7 +19,7 @@ _ROOMS = {
 }  # fmt: skip
 
 
-class Members(posts.Posts, plies.Plies, seat_kinds.Seats, running.Running):
+class Members(posts.Posts, plies.Plies, seat_kinds.Seats, running.Running, roof.Roofs):
     """What this rulebook says of members of every kind, and the answers that it gives beside its checks."""
 
     def checks(self, member, demands):
