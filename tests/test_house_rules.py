@@ -80,7 +80,7 @@ def _room(dotted):
 
 def test_every_module_stands_in_a_room():
     strays = [_short(path) for path in MODULES
-              if path.parent == PACKAGE and path.name != "__init__.py"
+              if path.parent == PACKAGE and path.name not in ("__init__.py", "__main__.py")
               or path.parent != PACKAGE and path.relative_to(PACKAGE).parts[0] not in FLOORS]
     _fail_with("modules outside the rooms " + ", ".join(FLOORS), strays)
 
@@ -245,7 +245,7 @@ def test_every_link_of_a_page_leads_somewhere(name):
 
 # ---- docstrings ----
 
-NO_DOCSTRING_RULE = {WIDGET_ROOM, SERVER_ROOM}
+NO_DOCSTRING_RULE = {WIDGET_ROOM, SERVER_ROOM, "structlib/__main__.py"}
 
 #: Docstrings still to be brought in line, as "file name"; to be kept empty.
 PENDING = ()
