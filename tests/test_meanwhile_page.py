@@ -7,7 +7,7 @@ import pytest
 
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.mechanics import formulas, jacking, shoring
-from structlib.pages import meanwhile_page
+from structlib.pages import meanwhile_tables
 from structlib.pages.jack_page import JackPage, lifted_level
 from structlib.pages.meanwhile_page import MeanwhilePage
 from structlib.pages.show import published, start_values
@@ -215,19 +215,19 @@ def test_the_jack_page_says_what_else_resists():
 
 
 def test_tables_of_the_notebook_say_where_they_come_from():
-    cautions = meanwhile_page.cautions_table().rows
+    cautions = meanwhile_tables.cautions_table().rows
     assert {row[3] for row in cautions} <= {"seen", "recalled", "common practice"}
     rates = next(row for row in cautions if "eighth" in row[2])
     assert rates[1] == "no rule known to us" and rates[3] == "common practice"
-    steps = meanwhile_page.order_table().rows
+    steps = meanwhile_tables.order_table().rows
     assert [row[0] for row in steps] == [str(n) for n in range(1, len(steps) + 1)]
-    lands = meanwhile_page.lands_below().rows
+    lands = meanwhile_tables.lands_below().rows
     # 1,440 lb on 6 in of plate spreads over 14 in through a 4 in slab
     assert lands[4][1] == f"{1440 / (14 / 12) ** 2:,.0f} psf under the slab"
 
 
 def test_worked_case_of_the_check_section():
-    for _, by_hand, ours in meanwhile_page.worked_case().rows:
+    for _, by_hand, ours in meanwhile_tables.worked_case().rows:
         assert by_hand.split(" = ")[1] == ours
 
 

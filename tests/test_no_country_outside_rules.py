@@ -41,7 +41,6 @@ NAMES_LEFT = {
     "pages/exercises/post.py": 1,
     "pages/exercises/roof.py": 1,
     "pages/exercises/shared_plies.py": 2,
-    "pages/meanwhile_page.py": 3,
     "pages/myths/beams.py": 1,
     "pages/myths/old_wood.py": 2,
     "pages/myths/post.py": 1,

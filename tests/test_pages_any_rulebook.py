@@ -9,6 +9,8 @@ from test_every_page import _drawn
 
 from structlib.ground.units import ft, inch, plf
 from structlib.pages.beam_page import BeamPage
+from structlib.pages.jack_page import JackPage
+from structlib.pages.meanwhile_page import MeanwhilePage
 from structlib.pages.path_page import PathPage
 from structlib.pages.post_page import PostPage
 from structlib.pages.seat_page import SeatPage
@@ -17,6 +19,8 @@ from structlib.rules.choice import RULEBOOK
 
 OF_ANOTHER_BOOK = re.compile(r"\b(NDS|IRC|ASCE|AISC|IBC)\b|United States")
 PAGES = (BeamPage, PathPage, SeatPage, PostPage)
+#: Pages of demands: they judge nothing, and the jack's asks no rulebook at all.
+DEMANDS = (lambda: MeanwhilePage(rulebook=DUMMY), JackPage)
 
 
 def _anywhere(page, dice):
@@ -98,3 +102,23 @@ def test_the_seat_keeps_its_push_where_no_rule_is_and_the_beam_above_its_share()
     rows = {row[0]: row for row in shown.rows}
     assert rows["seat"][1] == rows["push on the seat"][1] and rows["seat"][3] == "not judged"
     assert shown.scene.title.endswith("not judged: the seat") and "jack studs for the beam's face" not in rows
+
+
+@pytest.mark.parametrize("make", DEMANDS, ids=["MeanwhilePage", "JackPage"])
+def test_a_page_of_demands_says_the_same_under_any_rulebook(make):
+    page, ours, dice = make(), make().__class__(), random.Random(12)
+    for values in (start_values(page), *(_drawn(page, dice) for _ in range(25))):
+        shown, same = page.compute(values, start_values(page)), ours.compute(values, start_values(page))
+        texts = (shown.scene.title, shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row))
+        assert not [text for text in texts if OF_ANOTHER_BOOK.search(text)]
+        told = [row for row in shown.rows if not row[2].startswith("Not judged: ")]
+        assert set(told) <= set(same.rows) and len(shown.rows) - len(told) == (values.get("below") == "slab")
+
+
+def test_a_slab_without_a_rule_is_told_and_the_demand_on_it_stays():
+    page = MeanwhilePage(rulebook=DUMMY)
+    shown = page.compute(start_values(page, below="slab"))
+    *_, (_, force, _), (slab, pressure, told) = shown.rows
+    # 50 psf x 12 ft x 6 / 10 on 4 ft
+    assert force == "1,440 lb" and slab.startswith("under a 4 in slab") and pressure == ""
+    assert told.startswith("Not judged: ") and "no rule for the slab pressure here" in told

@@ -1,12 +1,14 @@
-"""One beam on its own: in bays with a post under its end, or over an opening. The small houses that pages follow."""
+"""Small houses that pages follow: one beam in bays on a post, or over an opening; a floor on the wall that comes out."""
 
 from dataclasses import replace
 
 from structlib.ground.loads import LOAD_TYPES
 from structlib.house.pieces import piece_of
 from structlib.ground.units import ft
-from structlib.house.plan import Beam, House, Load, Pad, Post, Wall
+from structlib.house.plan import SOIL, Beam, House, Layer, Level, Load, Pad, Post, Wall
 from structlib.house.steps import seats_of
+
+_LONG = 20 * ft  # of a floor that is looked at by the foot
 
 
 def bays(line, *, span, wood, post, pad_side, soil, count=2):
@@ -107,6 +109,45 @@ def one_opening(line, opening, *, plate=None, made_of="studs", thickness=3 * ft,
     loads = [Load(name="on the beam", on="beam", x=0.0, y=first, length=last - first, **amounts)]
     loads += [replace(one, on="beam", x=0.0, y=opening.start + one.y) for one in heavy]
     return House(name="one opening", loads=tuple(loads), walls=(wall,), openings=(opening,))
+
+
+def floor_on_a_wall(*, span, sides, joists, dead, live, above):
+    """Return a house of one floor that rests on a wall, without joists of its own: every load is written.
+
+    Parameters
+    ----------
+    span : float
+        Of the joists on each side, from the middle of the wall to the middle of the next [mm].
+    sides : int
+        Sides from which joists come: 1 for an outside wall, 2 for one in the middle [-].
+    joists : str
+        'cut' over the wall, or 'continuous' [-].
+    dead, live : float
+        On the floor [MPa].
+    above : float
+        What else stands on the wall [N/mm].
+
+    Returns
+    -------
+    structlib.house.plan.House
+        The house; its parts are "floor", "wall", "left wall", "right wall" and "above" [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.units import plf, psf
+    >>> from structlib.house.path import follow
+    >>> house = floor_on_a_wall(span=12 * ft, sides=2, joists="continuous", dead=10 * psf, live=40 * psf, above=0.0)
+    >>> round(follow(house).line_on("wall", 1 * ft)["live"] / plf)
+    600
+    """
+    shared = dict(start=0.0, end=_LONG)
+    places = {"left wall": -span, "wall": 0.0, "right wall": span}
+    names = tuple(places)[: sides + 1]
+    floor = Level(name="floor", kind="floor", on=names, joists=joists if sides == 2 else "cut", live=live,
+                  layers=(Layer(name="all of it", weight=dead),), **shared)
+    walls = tuple(Wall(name=name, on=(SOIL,), at=places[name], height=8 * ft, weight=0.0, **shared) for name in names)
+    loads = (Load(name="above", on="wall", x=0.0, y=0.0, dead=above * _LONG, length=_LONG),) if above else ()
+    return House(name="one floor", levels=(floor,), walls=walls, loads=loads)
 
 
 def one_bay_empty(beam, width):

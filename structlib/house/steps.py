@@ -124,7 +124,7 @@ def _wall(wall, parts, received):
     _check_openings(wall, openings)
     over = [(*seats_of(one), one) for one in openings]
     marks = {wall.start, wall.end} | {y for first, last, _ in over for y in (first, last)}
-    marks |= {y for one in below if isinstance(one, (Wall, Beam)) for y in (one.start, one.end)}
+    marks |= {y for one in below if isinstance(one, (Wall, Beam, Level)) for y in (one.start, one.end)}
     lines = [share for share in received if share.x != share.x_end or share.y != share.y_end]
     marks |= {y for share in lines for y in along(wall, share)}
     ordered = sorted(y for y in marks if wall.start - SAME <= y <= wall.end + SAME)
@@ -139,8 +139,8 @@ def _wall(wall, parts, received):
             numpy.array([weight, 0, 0, 0]),
         )
         own.append(on_axis(wall, wall.name, wall.name, (weight, 0.0, 0.0, 0.0), a, b))
-        to = opening.name if opening else _line_below(wall, below, a, b)
-        gives.append(on_axis(wall, wall.name, to, tuple(amount), a, b))
+        holders = (opening.name,) if opening else _line_below(wall, below, a, b)
+        gives += [on_axis(wall, wall.name, to, amount / len(holders), a, b) for to in holders]
     for share in received:
         if share not in lines:
             gives.append(_point_through(wall, share, over, below))
@@ -165,15 +165,16 @@ def _check_openings(wall, openings):
 
 
 def _line_below(wall, below, a, b):
-    """What holds a wall between two places along it."""
-    found = []
+    """What holds a wall between two places along it; where the joists of two levels end under it, each takes half."""
+    found, levels = [], sum(isinstance(one, Level) for one in below)
     for one in below:
         if isinstance(one, Level):
             if wall.runs != "along":
                 raise BadInput(
                     f"{wall.name} runs across the house on {one.name}; give it a wall or a beam below it"
                 ).about(wall.name, "runs")
-            found.append(one.name)
+            if levels == 1 or one.start - SAME <= a and b <= one.end + SAME:
+                found.append(one.name)
         elif (
             isinstance(one, (Wall, Beam))
             and in_line(wall, one)
@@ -181,10 +182,10 @@ def _line_below(wall, below, a, b):
             and b <= one.end + SAME
         ):
             found.append(one.name)
-    if (
-        len(found) == 1 or (found and a == b) or (not found and SOIL in wall.on)
-    ):  # where two meet, the first takes a point
-        return found[0] if found else SOIL
+    if len(found) == levels == 2:
+        return tuple(found)
+    if len(found) == 1 or (found and a == b) or (not found and SOIL in wall.on):
+        return (found[0] if found else SOIL,)  # where two meet, the first takes a point
     what = f"rests on {' and '.join(found)} at once" if found else "has nothing under it"
     raise BadInput(
         f"{wall.name} {what} from {text_of(a)} to {text_of(b)} along it; what is under a wall must be in line with it"
@@ -198,7 +199,7 @@ def _point_through(wall, share, over, below):
         if first - SAME <= at <= last + SAME:
             return on_axis(wall, wall.name, opening.name, share.amount, at, at)
     if wall.made_of == "masonry":
-        to = _line_below(wall, below, at, at)
+        to = _line_below(wall, below, at, at)[0]
         return on_axis(wall, wall.name, to, share.amount, at, at)
     raise BadInput(
         f"{share.source} comes down on {wall.name} at {text_of(at)} along it, where no post takes it on; "

@@ -3,7 +3,7 @@
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.mechanics import formulas, jacking
-from structlib.pages.meanwhile_page import MeanwhilePage, demands
+from structlib.pages.meanwhile_tables import asked_of
 
 from .card import card
 
@@ -21,12 +21,12 @@ def temporary_wall_carries_the_same():
     >>> "360 plf and not 300 plf" in temporary_wall_carries_the_same()
     True
     """
-    near = demands(way="cut", span=12 * ft, offset=2 * ft, load=50 * psf, end_load=0.0)
-    far = demands(way="cut", span=12 * ft, offset=4 * ft, load=50 * psf, end_load=0.0)
+    near = asked_of(span=12 * ft, offset=2 * ft)
+    far = asked_of(span=12 * ft, offset=4 * ft)
     return card(
         "The temporary wall carries just what the wall did.",
-        f"12 ft joists at 50 psf, 2 ft away from the wall: {show(near['each'], 'line load')} and not "
-        f"{show(near['wall'] / 2, 'line load')}. At 4 ft it is {show(far['each'], 'line load')}.",
+        f"12 ft joists at 50 psf, 2 ft away from the wall: {show(near.each, 'line load')} and not "
+        f"{show(near.wall / 2, 'line load')}. At 4 ft it is {show(far.each, 'line load')}.",
     )
 
 
@@ -79,14 +79,10 @@ def the_floor_below_takes_it():
     >>> "5.4 times" in the_floor_below_takes_it()
     True
     """
-    from structlib.pages.show import start_values
-
-    page = MeanwhilePage()
-    now = page.numbers(tuple(start_values(page).items()))
-    far = page.numbers(tuple(start_values(page, offset=5 * ft).items()))
+    now, far = asked_of(), asked_of(offset=5 * ft)
     return card(
         "A floor holds a temporary wall, wherever it stands.",
-        f"along one joist it brings {now['along']:.1f} times that joist's design load. Across the "
+        f"along one joist it brings {now.along:.1f} times that joist's design load. Across the "
         "joists, 5 ft from the "
-        f"wall below, it asks {far['landed'].moment_share:.2f} times their design moment.",
+        f"wall below, it asks {far.landed.moment_share:.2f} times their design moment.",
     )

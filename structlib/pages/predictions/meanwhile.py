@@ -3,7 +3,7 @@
 from structlib.ground.showing import show
 from structlib.ground.units import ft, plf, psf
 from structlib.mechanics import formulas, jacking, shoring
-from structlib.pages.meanwhile_page import demands
+from structlib.pages.meanwhile_tables import asked_of
 
 from .prediction import Prediction
 
@@ -22,16 +22,16 @@ def temporary_wall_further_in():
     'a fifth more'
     """
     names = {-1: "a sixth less", 0: "the same", 1: "a fifth more", 2: "twice as much"}
-    found = demands(way="cut", span=12 * ft, offset=2 * ft, load=50 * psf, end_load=0.0)
-    right = names[1] if abs(found["ratio"] - 1.2) < 1e-9 else "something else"
+    found = asked_of(span=12 * ft, offset=2 * ft)
+    right = names[1] if abs(found.ratio - 1.2) < 1e-9 else "something else"
     return Prediction(
         "A wall with cut 12 ft joists on both sides comes out. A temporary wall stands on each side, 2 "
         "ft from it. "
         "What do the two carry together, compared with the wall?",
         tuple(names.values()),
         right,
-        f"The wall had {show(found['wall'], 'line load')}. The two have "
-        f"{show(found['together'], 'line load')}. "
+        f"The wall had {show(found.wall, 'line load')}. The two have "
+        f"{show(found.together, 'line load')}. "
         "They catch the joists with a shorter lever. And the outside walls get less.",
     )
 

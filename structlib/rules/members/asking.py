@@ -74,7 +74,7 @@ def ask(rulebook, answer, *asked):
         The rulebook [-].
     answer : str
         'soils' (presumed bearing by class), 'capacity' (what a post carries, by height), 'least_pad', 'held_top'
-        (what keeps the top of a post in its place), 'conditions' (what its strength stands on), 'wood_in_use' (what wet
+        (what keeps the top of a post in its place), 'slab_pressure' (under a slab, for a time), 'conditions' (what its strength stands on), 'wood_in_use' (what wet
         service and treatment do) [-].
     *asked : any
         What the answer is about, as the rulebook's method takes it [any].

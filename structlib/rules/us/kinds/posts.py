@@ -87,6 +87,29 @@ class Posts:
         side = footings.pad_side(load=push.axial, soil_pressure=pressure, thickness=thick)
         return LeastPad(max(side, factors.length("footing_least_width")), thick, "IRC R403.1.1")
 
+    def slab_pressure(self, load, plate, thickness):
+        """Return the pressure under a slab on which something stands for a time (geometry; common practice).
+
+        Parameters
+        ----------
+        load : float
+            What stands there; whatever stays is refused on a slab [N].
+        plate, thickness : float
+            Side of the square that it comes down on, and thickness of the slab [mm].
+
+        Returns
+        -------
+        float
+            The pressure, with the load spread at 45 degrees; a demand only [MPa].
+
+        Examples
+        --------
+        >>> from structlib.ground.units import inch, lb, psf
+        >>> round(Posts().slab_pressure(15000 * lb, 6 * inch, 4 * inch) / psf)  # 14 in square
+        11020
+        """
+        return footings.post_on_slab(load=load, plate=plate, slab_thickness=thickness, permanent=False).pressure
+
     def held_top(self, push):
         """Return what keeps the top of a post from kicking out sideways (IRC R502.9; the force is common practice).
 
