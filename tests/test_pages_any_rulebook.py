@@ -7,13 +7,14 @@ import pytest
 from dummy_rulebook import DUMMY, RESISTANCE, SOIL_GIVES
 from test_every_page import _drawn
 
-from structlib.ground.units import ft, inch, plf
+from structlib.ground.units import ft, inch, plf, psi
 from structlib.pages.beam_page import BeamPage
 from structlib.pages.jack_page import JackPage
 from structlib.pages.meanwhile_page import MeanwhilePage
 from structlib.pages.path_page import PathPage
 from structlib.pages.post_page import PostPage
 from structlib.pages.seat_page import SeatPage
+from structlib.pages.shared_plies_page import UnlikePliesPage
 from structlib.pages.show import start_values
 from structlib.rules.choice import RULEBOOK
 
@@ -122,3 +123,25 @@ def test_a_slab_without_a_rule_is_told_and_the_demand_on_it_stays():
     # 50 psf x 12 ft x 6 / 10 on 4 ft
     assert force == "1,440 lb" and slab.startswith("under a 4 in slab") and pressure == ""
     assert told.startswith("Not judged: ") and "no rule for the slab pressure here" in told
+
+
+def test_shared_plies_keep_what_is_asked_and_say_once_that_no_rule_judges_it():
+    page, dice = UnlikePliesPage(rulebook=DUMMY), random.Random("shared plies")
+    for values in (start_values(page), *(_drawn(page, dice) for _ in range(40))):
+        shown = page.compute(values, start_values(page))
+        texts = (shown.scene.title, shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row))
+        assert not [text for text in texts if OF_ANOTHER_BOOK.search(text)]
+        assert len([note for note in shown.notes if note.startswith("Not judged: ") and "no rule for a shared beam here" in note]) == 1
+        assert not [row for row in shown.rows if "%" in row[3]]
+    # by hand: two 2x10 of E 1.6 million psi beside 1 3/4 in of 2.0 million; 1.5 of the load under its strength combination
+    shown = page.compute(start_values(page, span=10 * ft, load=400 * plf))
+    rows = {row[0]: row for row in shown.rows}
+    whole = (1.6e6 * 3.0 + 2.0e6 * 1.75) * psi * inch * (9.25 * inch) ** 3 / 12
+    old = 1.5 * 1.6e6 * psi * 9.25 * inch / 2 * 400 * plf * (10 * ft) ** 2 / 8 / whole
+    assert rows["bending, old plies"][1] == f"{old / psi:,.0f} psi" and rows["bending, old plies"][3] == "not judged"
+    assert "takes 42 %" in shown.scene.title and 2.0 * 1.75 / (2.0 * 1.75 + 1.6 * 3.0) == pytest.approx(0.42, abs=0.005)
+    assert shown.scene.title.endswith("not judged: bending, sag, fasteners between the pieces")
+    flitch = {row[0]: row for row in page.compute(start_values(page, arrangement="flitch", load=400 * plf, new_depth=9.25 * inch)).rows}
+    share = 29e6 * 0.5 / (29e6 * 0.5 + 1.6e6 * 3.0)
+    told = flitch["load into the plate along the beam"]
+    assert told[1] == f"{1.5 * 400 * share:.0f} plf" and told[3] == "not judged"

@@ -8,11 +8,11 @@ from structlib.ground.units import inch
 from structlib.pages.door import hold
 from structlib.pages.show import Table
 from structlib.rules.check import least_verified
-from structlib.rules.us import dowels
-from structlib.rules.us.nailing_patterns import usual_pattern
+from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import Crossing, Fasteners, JointMember, NotCovered, ask
 
 
-def _fasteners():
+def _fasteners(dowels):
     return (
         dowels.nail("10d common"),
         dowels.nail("16d common"),
@@ -21,7 +21,7 @@ def _fasteners():
     )
 
 
-def _joint(ply_width):
+def _joint(ply_width, dowels):
     """A thick main member with one ply on its side, loaded across the grain of both, and its wood."""
     wood = find_material("Douglas Fir-Larch", "No.2")
     given = dict(specific_gravity=wood.specific_gravity, angle=pi / 2)
@@ -29,30 +29,58 @@ def _joint(ply_width):
     return wood, main, dowels.wood_piece(thickness=ply_width, **given)
 
 
-def pattern_words(system="us"):
+def usual_nailing(rulebook=RULEBOOK):
+    """Return the usual nailing of plies where nothing has to pass; None where the rulebook has none.
+
+    Parameters
+    ----------
+    rulebook : structlib.rules.check.Rulebook
+        The rulebook [-].
+
+    Returns
+    -------
+    structlib.rules.members.Nailing or None
+        The pattern [-].
+
+    Examples
+    --------
+    >>> usual_nailing().lines
+    2
+    """
+    try:
+        return ask(rulebook, "usual_nailing")
+    except NotCovered:
+        return None
+
+
+def pattern_words(system="us", rulebook=RULEBOOK):
     """Name the usual nailing of plies where nothing, or next to nothing, has to pass between them.
 
     Parameters
     ----------
     system : str
         Units of the reader: 'us' or 'metric' [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rulebook that names a pattern [-].
 
     Returns
     -------
     str
-        The pattern and how it is known [-].
+        The pattern and how it is known; empty where the rulebook has none [-].
 
     Examples
     --------
     >>> pattern_words()
     'the usual pattern: 16d common in 2 lines, every 12 in (trade advice, pairs of 16d, seen)'
     """
-    one = usual_pattern()
+    one = usual_nailing(rulebook)
+    if one is None:
+        return ""
     apart = show(one.spacing, "section length", system)
     return f"the usual pattern: {one.nail} in {one.lines} lines, every {apart} ({one.name}, {one.verified})"
 
 
-def ways_to_give_way(ply_width=1.5 * inch, system="us"):
+def ways_to_give_way(ply_width=1.5 * inch, system="us", rulebook=RULEBOOK):
     """Compare what one nail, lag screw and bolt pass from a side ply to the plies behind it, and how they yield.
 
     Parameters
@@ -61,6 +89,8 @@ def ways_to_give_way(ply_width=1.5 * inch, system="us"):
         Thickness of the side ply; the plies behind it are twice as thick together [mm].
     system : str
         Units of the reader: 'us' or 'metric' [-].
+    rulebook : structlib.rules.check.Rulebook
+        Whose rules these are [-].
 
     Returns
     -------
@@ -74,9 +104,10 @@ def ways_to_give_way(ply_width=1.5 * inch, system="us"):
     >>> ways_to_give_way().rows[3][2]
     'the fastener bends once, in the main member, and the side member crushes (IIIs)'
     """
-    wood, main, side = _joint(ply_width)
+    dowels = rulebook.room("dowels")
+    wood, main, side = _joint(ply_width, dowels)
     rows, known = [], []
-    for fastener in _fasteners():
+    for fastener in _fasteners(dowels):
         found = dowels.lateral_value(fastener, main=main, side=side)
         known.append(found.verified)
         hardest, most = max(found.modes, key=lambda mode: mode[1])
@@ -88,14 +119,16 @@ def ways_to_give_way(ply_width=1.5 * inch, system="us"):
                 f"{show(most, 'force', system)} ({hardest})",
             )
         )
+    like = JointMember(Fasteners("bolt", 0.5 * inch), main.thickness, ply_width, *[wood.specific_gravity] * 2)
+    clause = ask(rulebook, "fastening", like, Crossing(None)).clause
     caption = (
         f"One fastener, {show(ply_width, 'section length', system)} of {wood.name} on the side, load across the "
-        f"grain, ten years of load. Yield equations of NDS 2018 12.3, {least_verified(known)}."
+        f"grain, ten years of load. Yield equations of {clause}, {least_verified(known)}."
     )
     return Table(("fastener", "passes", "it gives way when", "its hardest way would take"), rows, caption)
 
 
-def distances_wanted(ply_width=1.5 * inch, system="us"):
+def distances_wanted(ply_width=1.5 * inch, system="us", rulebook=RULEBOOK):
     """List how far a nail, a lag screw and a bolt stand from ends, edges and each other, load across the grain.
 
     Parameters
@@ -104,6 +137,8 @@ def distances_wanted(ply_width=1.5 * inch, system="us"):
         Thickness of the side ply; the plies behind it are twice as thick together [mm].
     system : str
         Units of the reader: 'us' or 'metric' [-].
+    rulebook : structlib.rules.check.Rulebook
+        Whose rules these are [-].
 
     Returns
     -------
@@ -115,9 +150,10 @@ def distances_wanted(ply_width=1.5 * inch, system="us"):
     >>> distances_wanted().rows[3][:3]
     ('1/2 in bolt', '2 in', '2 in')
     """
-    _, main, side = _joint(ply_width)
+    dowels = rulebook.room("dowels")
+    _, main, side = _joint(ply_width, dowels)
     rows = []
-    for fastener in _fasteners():
+    for fastener in _fasteners(dowels):
         found = dowels.lateral_value(fastener, main=main, side=side)
         slender = None
         if not dowels.is_thin(fastener.diameter):
@@ -127,8 +163,8 @@ def distances_wanted(ply_width=1.5 * inch, system="us"):
             name: show(wants[name][0], "section length", system)
             for name in ("end", "edge", "in a row", "between rows")
         }
-        rule = "guidance, no rule" if dowels.is_thin(fastener.diameter) else "NDS 2018 12.5.1"
-        rows.append((fastener.name, *full.values(), f"{rule}, {wants['end'][3]}"))
+        word = "guidance, no rule: " if dowels.is_thin(fastener.diameter) else ""
+        rows.append((fastener.name, *full.values(), f"{word}{wants['end'][2]}, {wants['end'][3]}"))
     head = ("fastener", "end", "loaded edge", "in a row", "between rows", "known")
     return Table(head, rows, "Least distances for the whole value. For bolts and lags a row runs with the load.")
 

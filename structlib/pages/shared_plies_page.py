@@ -1,42 +1,22 @@
 """When do plies share the load? A sister, a beam on a beam, a plate between: who takes what, and the stress."""
 
-from dataclasses import dataclass, replace
 from functools import lru_cache
 
-import numpy
-
 from structlib.ground.showing import show
+from structlib.ground.steel import steel_fact_known
 from structlib.ground.units import ft, inch, ksi, plf, psi
 from structlib.house.alternatives import FLITCH_FROM_THE_SIDE
-from structlib.mechanics import formulas
-from structlib.mechanics.beams import Beam, LineLoad, Support, solve
-from structlib.mechanics.composite import (
-    Part,
-    end_group_forces,
-    end_slip,
-    joined_stiffness,
-    loose_stiffness,
-    own_stress,
-    partly_joined_stiffness,
-    partly_joined_stress,
-    seam_force,
-    shares_by_stiffness,
-    stack,
-    stepped_stiffness,
-)
+from structlib.house.beam import BeamChoice
+from structlib.house.shared_plies import SharedJob, judge_shared, share_load
+from structlib.mechanics.composite import joined_stiffness
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
+from structlib.pages.connection_tables import pattern_words, usual_nailing
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
-from structlib.pages.shared_plies_checks import Question, nail_across, questions
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.shared_plies import Piece, SharedPliesView, draw_shared_plies
-from structlib.rules.us.dowels import nail
-from structlib.rules.us.flitch import Flitch
-from structlib.ground.steel import steel_fact, steel_fact_known
-
-#: Distance between the two groups of fasteners at each end of a partial sister.
-GROUP_ARM = 16 * inch
+from structlib.rules.choice import RULEBOOK
 
 ARRANGEMENTS = (
     ("a sister, full length", "sister"),
@@ -53,46 +33,21 @@ _FULL_WOOD = 2000 * psi
 _FULL_STEEL = 24 * ksi
 
 
-@dataclass(frozen=True)
-class Case:
-    """What one set of values comes to; forces in N, lengths in mm, stresses in MPa."""
-
-    kind: str
-    old: tuple  # (depth, ply width, name, material)
-    new: tuple | None
-    plies: int
-    parts: tuple  # composite parts: old, new
-    stiffness: float
-    alone: float  # stiffness of the old plies alone
-    shares: tuple  # (name, share of the moment)
-    stresses: tuple  # for each part (upper edge, lower edge)
-    moment: float
-    shear: float
-    x: tuple
-    sag: tuple
-    end_slope: float
-    joined: float = 1.0
-    slip: float = 0.0
-    helped: tuple = ()
-    groups: tuple = ()
-    cut_moment: float = 0.0
-    group_forces: tuple = ()
-    flitch: Flitch | None = None
-
-
 class UnlikePliesPage(Page):
     """The bench of shared load: old plies, something new beside, on or between them, and what each takes.
 
     Parameters
     ----------
+    rulebook : structlib.rules.check.Rulebook
+        Whose rules judge the pieces [-].
     system : str
         Units of the reader: 'us' or 'metric' [-].
     """
 
-    def __init__(self, system="us"):
-        self.system = system
+    def __init__(self, rulebook=RULEBOOK, system="us"):
+        self.rulebook, self.system = rulebook, system
         self.case = lru_cache(maxsize=64)(self._case)
-        self.asked = lru_cache(maxsize=64)(self._asked)
+        self.answer = lru_cache(maxsize=64)(self._answer)
 
     def controls(self, values):
         partner = values.get("partner", "lvl 2.0")
@@ -118,176 +73,40 @@ class UnlikePliesPage(Page):
 
     def _case(self, items):
         values = dict(items)
-        kind, span, load = values["arrangement"], values["span"], values["load"]
-        old = _piece(_OLD_WOOD, values["depth"])
-        plies = int(values["plies"])
-        base = Part(modulus=old[3].modulus, width=plies * old[1], depth=old[0])
-        moment = formulas.simple_uniform_moment(line_load=load, span=span)
-        shear = formulas.simple_uniform_reaction(line_load=load, span=span)
-        common = dict(
-            kind=kind, old=old, plies=plies, alone=base.bending_stiffness, moment=moment, shear=shear
-        )
-        if kind == "stack":
-            return self._stacked(values, common, base)
-        if kind == "flitch":
-            beam = Flitch(
-                wood=old[3],
-                ply_width=old[1],
-                depth=old[0],
-                plies=max(2, plies - plies % 2),
-                plate_thickness=values["plate"],
-                plate_depth=min(values["new_depth"], old[0]),
-            )
-            added = Part(modulus=steel_fact("modulus"), width=values["plate"], depth=beam.plate_depth)
-            common |= {"flitch": beam, "new": None}
-        else:
-            new = _piece(values["partner"], values["new_depth"])
-            added = Part(modulus=new[3].modulus, width=new[1], depth=new[0])
-            common["new"] = new
-        both = (base, added)
-        stiffness = loose_stiffness(both)
-        shares = shares_by_stiffness(both)
-        stresses = []
-        for part in both:
-            edge = own_stress(part, moment=moment, stiffness=stiffness)
-            stresses.append((-edge, edge))
-        common |= {
-            "parts": both,
-            "stiffness": stiffness,
-            "shares": tuple(zip(("old", "new"), shares)),
-            "stresses": tuple(stresses),
-        }
-        slides = _slides(common["new"], shares[1])
-        if kind != "partial":
-            return Case(**common, **_shape(span, load, stiffness, slides))
-        start = span * (1 - values["length"]) / 2
-        pieces_ = stepped_stiffness(
-            span=span, start=start, end=span - start, outside=base.bending_stiffness, inside=stiffness
-        )
-        inner = min(start + GROUP_ARM, span / 2)
-        at = dict(line_load=load, span=span)
-        outer_force, inner_force = end_group_forces(
-            moment=shares[1] * formulas.simple_uniform_moment_at(**at, position=inner),
-            shear=shares[1] * formulas.simple_uniform_shear_at(**at, position=inner),
-            arm=inner - start,
-        )
-        return Case(
-            **common,
-            **_shape(span, load, pieces_, slides),
-            helped=(start, span - start),
-            groups=(start + 0.02 * span, inner, span - inner, span - start - 0.02 * span),
-            cut_moment=formulas.simple_uniform_moment_at(**at, position=start),
-            group_forces=(outer_force, inner_force),
-        )
+        kind, plies = values["arrangement"], int(values["plies"])
+        return share_load(SharedJob(
+            kind, values["span"], values["load"], _piece(_OLD_WOOD, values["depth"], plies),
+            new=None if kind == "flitch" else _piece(values["partner"], values["new_depth"], 1),
+            plate=(values["plate"], values["new_depth"]), joined=1 - values["slip"], length=values["length"],
+            from_side=values["lands"] == "side",
+        ))  # fmt: skip
 
-    def _stacked(self, values, common, base):
-        new = _piece(values["partner"], values["new_depth"])
-        joined = 1 - values["slip"]
-        top, bottom = stack([(new[3].modulus, base.width, new[0]), (base.modulus, base.width, base.depth)])
-        moment = common["moment"]
-        stiffness = partly_joined_stiffness([top, bottom], joined=joined)
-        gap = bottom.centre - top.centre
-        couple = seam_force(top, bottom, moment=moment, joined=joined) * gap / moment
-        upper, lower = partly_joined_stress(top, bottom, moment=moment, joined=joined)
-        share = top.bending_stiffness / (top.bending_stiffness + bottom.bending_stiffness)
-        wide = (new[0], base.width, *new[2:])
-        shape = _shape(values["span"], values["load"], stiffness, _slides(wide, share))
-        return Case(
-            **common,
-            **shape,
-            new=new,
-            parts=(bottom, top),
-            stiffness=stiffness,
-            shares=(
-                ("old", bottom.bending_stiffness / stiffness),
-                ("new", top.bending_stiffness / stiffness),
-                ("both as one", couple),
-            ),
-            stresses=(lower, upper),
-            joined=joined,
-            slip=end_slip(gap=gap, end_slope=shape["end_slope"], joined=joined),
-        )
-
-    def _asked(self, items):
-        return tuple(questions(dict(items), self.case(items), self.system))
+    def _answer(self, items):
+        return judge_shared(self.case(items), self.rulebook)
 
     def compute(self, values, before=None, frame="page"):
-        case = self.case(tuple(values.items()))
+        items = tuple(values.items())
+        case, answer = self.case(items), self.answer(items)
         ghost = self.case(tuple(before.items())) if before else None
-        gates = self.gates(values, case)
+        gates = _gates(case)
         return Shown(
-            self.scene(values, case, ghost, frame, gates),
+            self.scene(case, answer, ghost, frame, gates),
             ("check", "asked", "can give", "share", "rule"),
-            self.rows(values, case, gates),
-            self.notes(values, case),
+            self.rows(case, answer, gates),
+            _notes(case, answer),
             gates,
-            known=self.known(values, case),
+            known=_known(case, answer),
         )
 
-    def known(self, values, case):
-        """List all that the page used, each with how well it is known.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        case : Case
-            What the values come to [-].
-
-        Returns
-        -------
-        tuple of (str, str)
-            What, and how it is known [-].
-        """
-        more = [(case.old[3].name, case.old[3].verified), ("load", verdict.ENTERED)]
-        if case.new is not None:
-            more.append((case.new[3].name, case.new[3].verified))
-        if case.kind == "flitch":
-            more.append(("E of steel", steel_fact_known("modulus")))
-        else:
-            one = nail("16d common") if case.kind == "stack" else nail_across(case)[1]
-            more.append(("a 16d common nail", one.verified))
-        return verdict.evidence(self.checks(values), *more)
-
-    def gates(self, values, case):
-        """Return the reasons to stop and call an engineer before anything is chosen here.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        case : Case
-            What the values come to [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a gate; empty when none [-].
-        """
-        gates = []
-        if case.kind == "stack" and case.joined > 0:
-            gates.append(
-                "A beam on a beam that is to act as one: no slider decides how little it slips. An engineer "
-                "designs the fasteners; only what is asked is shown."
-            )
-        if case.kind == "flitch" and values["lands"] == "side":
-            gates.append(FLITCH_FROM_THE_SIDE)
-        if case.kind == "flitch" and case.plies % 2:
-            gates.append(
-                "A plate with more wood on one side than on the other: the bolts twist the beam. That is for "
-                "an engineer; only what is asked is shown."
-            )
-        return tuple(gates)
-
-    def rows(self, values, case, gates=()):
+    def rows(self, case, answer, gates=()):
         """Return what is asked of each piece, and what it can give.
 
         Parameters
         ----------
-        values : dict
-            Values of the controls [any].
-        case : Case
-            What the values come to [-].
+        case : structlib.house.shared_plies.SharedLoad
+            Who takes what [-].
+        answer : structlib.house.shared_plies.SharedAnswer
+            What the rulebook says of it [-].
         gates : tuple of str
             Gates that withdraw the verdicts; what is asked stays [-].
 
@@ -296,93 +115,80 @@ class UnlikePliesPage(Page):
         tuple of tuple of str
             Question, asked, can give, share, rule [-].
         """
-        items, checks = self.asked(tuple(values.items())), self.checks(values)
-        return tuple(self._row(one, checks, gates) if isinstance(one, Question) else one for one in items)
+        told = lambda value, dimension: show(value, dimension, self.system)  # noqa: E731
+        rows = []
+        for one in answer.checks:
+            given, share = ("", "") if gates else (told(one.given, one.dimension), verdict.share_text(one, answer.checks))
+            rows.append((one.name, told(one.asked, one.dimension), given, share, self._rule(one, answer)))
+        # a gate withdraws verdicts; that there is none is no verdict
+        rows += [(name, told(asked, what), "", "" if gates else "not judged", why) for name, asked, what, why in answer.unjudged]
+        rows.append(("stiffness, times the old plies", f"{case.stiffness / case.alone:.2f} x", "", "",
+                     "the sum of E I; more where a seam is joined"))  # fmt: skip
+        return (*rows, *self._by_statics(case, answer))
 
-    def checks(self, values):
-        """Return every question of the page that has a limit, as `structlib.pages.verdict` takes it.
+    def _rule(self, check, answer):
+        words = check.clause if check.verified == "seen" else f"{check.clause}, {check.verified}"
+        if check.kind != "bolts":
+            return words
+        layout = answer.bolts
+        if check.dimension == "force":
+            return f"{layout.end_bolts} bolts in each end group, or the plate stands on a steel seat"
+        return f"1/2 in bolts every {show(layout.spacing, 'section length', self.system)}, mode {layout.mode}; {words}"
 
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
+    def _by_statics(self, case, answer):
+        """Rows of what is asked of fasteners: the ends of a short sister, a seam, or from piece to piece."""
+        told = lambda value, dimension: show(value, dimension, self.system)  # noqa: E731
+        if case.job.kind == "flitch":
+            odd = case.job.old.plies % 2
+            return [("bolts", "", "", "", "worked out for 2 or 4 plies, half on each side of the plate")] if odd else []
+        if case.job.kind == "stack":
+            nails = "how many nails pass it is not judged"
+            if answer.fastening:
+                nails = f"{case.flow / answer.fastening.value * ft:.0f} 16d common nails in each foot, and they give way"
+            slip = show(case.slip, "small length", self.system, 3 if self.system == "us" else 2)
+            return [
+                ("slip at each end", slip, "", "", "from the slope at the end"),
+                ("force along the seam, if nothing slipped", told(case.flow, "line load"), "", "", f"V Q / I at the ends: {nails}"),
+            ]
+        rows = []
+        if case.groups:  # a short sister has no room for the usual arm
+            arm = told(case.groups[1] - case.helped[0], "section length")
+            for name, force in zip(("outer", "inner"), case.group_forces):
+                word = "lifts the sister" if force > 0 else "pushes it down"
+                rows.append((f"{name} fastener group, each end", told(abs(force), "force"), "", "",
+                             f"{word}; groups {arm} apart; statics"))  # fmt: skip
+        crossing = told(case.crossing, "line load")
+        return [*rows, ("load to pass between the pieces", crossing, "", "", self._nails(case, answer.fastening))]
 
-        Returns
-        -------
-        tuple of structlib.pages.shared_plies_checks.Question
-            The questions [-].
-        """
-        return tuple(one for one in self.asked(tuple(values.items())) if isinstance(one, Question))
-
-    def _row(self, one, checks, gates):
-        told = lambda value: show(value, one.dimension, self.system)  # noqa: E731
-        if one.given is None:
-            return (one.name, "", "", "refused", one.rule)
-        if gates:
-            return (one.name, told(one.asked), "", "", one.rule)
-        return (one.name, told(one.asked), told(one.given), verdict.share_text(one, checks), one.rule)
-
-    def notes(self, values, case):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        case : Case
-            What the values come to [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
-        notes = [
-            f"Old plies: {case.old[3].name} ({case.old[3].verified}), sound and dry, held sideways all "
-            "along. Own weight is left out. Shear and seats are checks of their own.",
-        ]
-        if case.new is not None and case.new[3].kind == "lvl":
-            notes.append("LVL values are generic and recalled; the maker's report governs.")
-        if case.kind == "flitch":
-            notes.append(
-                "The plate's stress is held to 0.60 Fy of A36 (recalled). It counts as held sideways by "
-                "the bolts. Where a line of bolts fits, a 1/2 in hole is taken off wood and plate where the "
-                "moment peaks. With the years wood creeps and hands more to the plate: one row takes all the "
-                "load as load that stays, which is the most it can be."
-            )
-            if values["new_depth"] > case.old[0] * (1 + 1e-9):
-                notes.append("The plate is cut to the depth of the wood.")
-        if case.kind == "sister" and abs(case.new[0] - case.old[0]) > 1e-6 * case.old[0]:
-            notes.append(
-                "Both tops are level, so only one of the pieces reaches the seat. How the other end is "
-                "carried is not worked out here; without that the shares do not hold."
-            )
-        if case.kind == "partial":
-            notes.append(
-                "Between the two groups of an end, the sister carries the outer group's force as shear. The "
-                "row counts its whole depth; bolts away from the edge that they push towards leave less."
-            )
-            notes.append(
-                "The sister helps only between its fastener groups. A tight fit and stiff fasteners are "
-                "taken for granted here; give in them lets the old plies sag more."
-            )
-        if values["lands"] == "side" and case.kind in ("stack",):
-            notes.append("A stack is loaded on its top here.")
-        notes.append(CAUTION)
-        return tuple(notes)
+    def _nails(self, case, found):
+        """The nails that pass a load between the pieces, and the pattern that is usual beside them."""
+        usual = usual_nailing(self.rulebook)
+        pattern = pattern_words(self.system, self.rulebook)
+        if case.crossing <= 1e-9 * case.job.load:  # nothing but the rounding of a balance
+            return "nothing has to pass" + (f"; {pattern} only holds the pieces together" if usual else "")
+        if found is None:
+            return "statics; which nails pass it is not judged"
+        rule = f"yield mode {found.mode}, {found.clause}, {found.verified}"
+        if usual and case.crossing / found.value < usual.lines / usual.spacing:
+            rule += f"; {pattern} is closer"
+        if case.crossing * ft >= found.value:
+            return f"{case.crossing / found.value * ft:.1f} 16d common nails in each foot: {rule}"
+        # under one a foot, the distance between two says more: whole inches, or tens of millimetres
+        step = inch if self.system == "us" else 10.0
+        return f"one 16d common nail every {show(found.spacing // step * step, 'length', self.system)}: {rule}"
 
     # ---- picture -------------------------------------------------------------------------------------------
 
-    def scene(self, values, case, ghost, frame="page", gates=()):
+    def scene(self, case, answer, ghost, frame="page", gates=()):
         """Draw the section, the stresses, the shares and the sag.
 
         Parameters
         ----------
-        values : dict
-            Values of the controls [any].
-        case : Case
-            What the values come to [-].
-        ghost : Case or None
+        case : structlib.house.shared_plies.SharedLoad
+            Who takes what [-].
+        answer : structlib.house.shared_plies.SharedAnswer
+            What the rulebook says of it [-].
+        ghost : structlib.house.shared_plies.SharedLoad or None
             The same before the last change [-].
         frame : str
             Shape of the picture: 'page', 'wide' or 'tall' [-].
@@ -394,43 +200,36 @@ class UnlikePliesPage(Page):
         structlib.pictures.scene.Scene
             The picture [-].
         """
-        system = self.system
-        steel = case.kind == "flitch"
+        system, job, stacked = self.system, case.job, case.job.kind == "stack"
+        steel = job.kind == "flitch"
         full = [_full(_FULL_WOOD, case.stresses[:1] if steel else case.stresses)]
         full.append(_full(_FULL_STEEL, case.stresses[1:]) if steel else full[0])
         told = [show(one, "stress", system) for one in full]
+        unjudged = tuple(dict.fromkeys(name.split(",")[0] for name, *_ in answer.unjudged))
+        title = f"Stop and call first. {_message(case)}" if gates else verdict.headline(
+            answer.checks, (), lambda first: _message(case), unjudged=unjudged)  # fmt: skip
         view = SharedPliesView(
-            title=self._title(values, case, gates),
+            title=title,
             pieces=_drawn(case, full, system),
             shares=tuple((_share_text(name, share, case), share) for name, share in case.shares),
-            span=values["span"],
+            span=job.span,
             x=case.x,
             sag=case.sag,
             sag_text=f"sags {show(max(case.sag), 'small length', system)}",
-            camera_depth=(24 if case.kind == "stack" else 12) * inch,
+            camera_depth=(24 if stacked else 12) * inch,
             camera_width=8 * inch,
             stress_scale_text=f"wood {told[0]}, steel {told[1]}" if steel else told[0],
-            note=f"{show(values['load'], 'line load', system)} over "
-            f"{show(values['span'], 'length', system)}; own weight left out.",
-            lands="top" if case.kind == "stack" else values["lands"],
-            stacked=case.kind == "stack",
+            note=f"{show(job.load, 'line load', system)} over {show(job.span, 'length', system)}; own weight left out.",
+            lands="side" if job.from_side and not stacked else "top",
+            stacked=stacked,
             slip=case.slip,
             end_text=_end_text(case, system),
             helped=case.helped,
             groups=case.groups,
             previous_sag=() if ghost is None else ghost.sag,
-            previous_share=None if ghost is None or ghost.kind != case.kind else ghost.shares[0][1],
+            previous_share=None if ghost is None or ghost.job.kind != job.kind else ghost.shares[0][1],
         )
         return draw_shared_plies(view, frame)
-
-
-    def _title(self, values, case, gates):
-        """What the picture teaches, and the check that governs; where a gate stands, the first alone."""
-        if gates:
-            return f"Stop and call first. {_message(case)}"
-        checks = self.checks(values)
-        unjudged = tuple(one.name for one in checks if one.given is None)
-        return verdict.headline(checks, (), lambda first: _message(case), unjudged=unjudged)
 
 
 # ---- parts of the page -------------------------------------------------------------------------------------
@@ -440,28 +239,74 @@ def _depths(key, greatest):
     return tuple(depth for depth, *_ in pieces(key) if 5 * inch < depth <= greatest * (1 + 1e-9))
 
 
-def _piece(key, depth):
-    return min(pieces(key), key=lambda piece: abs(piece[0] - depth))
+def _piece(key, depth, plies):
+    depth, ply_width, name, material = min(pieces(key), key=lambda piece: abs(piece[0] - depth))
+    return BeamChoice(material, ply_width, depth, plies, name)
 
 
-def _slides(piece, share):
-    """Shear stiffness of all, where LVL sags by shear under its share as if alone; None without LVL."""
-    if piece is None or piece[3].shear_modulus is None:
-        return None
-    area = piece[0] * piece[1]
-    return formulas.rectangle_shear_stiffness(shear_modulus=piece[3].shear_modulus, area=area) / share
+def _gates(case):
+    """Reasons to stop and call an engineer before anything is chosen here."""
+    gates, flitch = [], case.job.kind == "flitch"
+    if case.job.kind == "stack" and case.job.joined > 0:
+        gates.append(
+            "A beam on a beam that is to act as one: no slider decides how little it slips. An engineer "
+            "designs the fasteners; only what is asked is shown."
+        )
+    if flitch and case.job.from_side:
+        gates.append(FLITCH_FROM_THE_SIDE)
+    if flitch and case.job.old.plies % 2:
+        gates.append(
+            "A plate with more wood on one side than on the other: the bolts twist the beam. That is for "
+            "an engineer; only what is asked is shown."
+        )
+    return tuple(gates)
 
 
-def _shape(span, load, stiffness, slides=None):
-    """Places and sag of the simple beam, stepped or not, and how far its ends turn by bending."""
-    beam = Beam(span, stiffness, (Support(0.0), Support(span)), (LineLoad(0.0, span, load),))
-    bent, solution = solve(beam), solve(replace(beam, shear_stiffness=slides))
-    x = numpy.linspace(0.0, span, 33)
-    return {
-        "x": tuple(float(place) for place in x),
-        "sag": tuple(float(value) for value in solution.deflection(x)),
-        "end_slope": abs(float(bent.slope(0.0))),
-    }
+def _known(case, answer):
+    """All that the page used, each with how well it is known."""
+    used = [(one.material.name, one.material.verified) for one in (case.job.old, case.job.new) if one is not None]
+    if case.flitch is not None:
+        used.append(("E of steel", steel_fact_known("modulus")))
+    if answer.fastening is not None:
+        used.append(("a 16d common nail", answer.fastening.verified))
+    return verdict.evidence(answer.checks, ("load", verdict.ENTERED), *used)
+
+
+def _notes(case, answer):
+    """What must be said below the numbers."""
+    kind, old, new = case.job.kind, case.job.old, case.job.new
+    notes = [
+        f"Old plies: {old.material.name} ({old.material.verified}), sound and dry, held sideways all "
+        "along. Own weight is left out. Shear and seats are checks of their own.",
+    ]
+    if new is not None and new.material.kind == "lvl":
+        notes.append("LVL values are generic and recalled; the maker's report governs.")
+    if kind == "flitch":
+        notes.append(
+            "The plate counts as held sideways by the bolts. Where a line of bolts fits, a 1/2 in hole is taken off "
+            "wood and plate where the moment peaks. With the years wood creeps and hands more to the plate: one row "
+            "takes all the load as load that stays, which is the most it can be."
+        )
+        if case.job.plate[1] > old.depth * (1 + 1e-9):
+            notes.append("The plate is cut to the depth of the wood.")
+    if kind == "sister" and abs(new.depth - old.depth) > 1e-6 * old.depth:
+        notes.append(
+            "Both tops are level, so only one of the pieces reaches the seat. How the other end is "
+            "carried is not worked out here; without that the shares do not hold."
+        )
+    if kind == "partial":
+        notes.append(
+            "Between the two groups of an end, the sister carries the outer group's force as shear. The "
+            "row counts its whole depth; bolts away from the edge that they push towards leave less."
+        )
+        notes.append(
+            "The sister helps only between its fastener groups. A tight fit and stiff fasteners are "
+            "taken for granted here; give in them lets the old plies sag more."
+        )
+    if kind == "stack" and case.job.from_side:
+        notes.append("A stack is loaded on its top here.")
+    notes += [f"Not judged: {why}." for why in dict.fromkeys(why for *_, why in answer.unjudged)]
+    return (*notes, CAUTION)
 
 
 def _full(usual, stresses):
@@ -481,8 +326,8 @@ def _drawn(case, full, system):
     texts = [_stress_text(edges, system) for edges in case.stresses]
     old_boxes, new_boxes = _boxes(case)
     names = _names(case, system)
-    tags = {"stack": ("below", "above"), "flitch": ("wood", "steel")}.get(case.kind, ("old", "new"))
-    kind = "steel" if case.kind == "flitch" else "lvl" if case.new[3].kind == "lvl" else "sawn"
+    tags = {"stack": ("below", "above"), "flitch": ("wood", "steel")}.get(case.job.kind, ("old", "new"))
+    kind = "steel" if case.job.kind == "flitch" else "lvl" if case.job.new.material.kind == "lvl" else "sawn"
     return (
         Piece(names[0], tags[0], old_boxes, "sawn", stressed[0], texts[0]),
         Piece(names[1], tags[1], new_boxes, kind, stressed[1], texts[1]),
@@ -490,22 +335,22 @@ def _drawn(case, full, system):
 
 
 def _names(case, system):
-    words = ("below", "above") if case.kind == "stack" else ("old", "new")
-    many = f"{case.plies}-" if case.plies > 1 else ""
-    old = f"{words[0]}: {many}{case.old[2]}"
-    if case.kind == "flitch":
+    words = ("below", "above") if case.job.kind == "stack" else ("old", "new")
+    many = f"{case.job.old.plies}-" if case.job.old.plies > 1 else ""
+    old = f"{words[0]}: {many}{case.job.old.name}"
+    if case.job.kind == "flitch":
         return old, f"plate {show(case.parts[1].width, 'section length', system)}"
-    if case.new[3].kind != "lvl":
-        return old, f"{words[1]}: {many if case.kind == 'stack' else ''}{case.new[2]}"
-    return old, f"{words[1]}: LVL {show(case.new[0], 'section length', system).removesuffix(' in')}"
+    if case.job.new.material.kind != "lvl":
+        return old, f"{words[1]}: {many if case.job.kind == 'stack' else ''}{case.job.new.name}"
+    return old, f"{words[1]}: LVL {show(case.job.new.depth, 'section length', system).removesuffix(' in')}"
 
 
 def _heights(case):
     """Upper and lower edge of the old and of the new piece, below the top of the section."""
     old, new = case.parts
-    if case.kind == "stack":
+    if case.job.kind == "stack":
         return (new.depth, new.depth + old.depth), (0.0, new.depth)
-    if case.kind == "flitch":
+    if case.job.kind == "flitch":
         inset = (old.depth - new.depth) / 2
         return (0.0, old.depth), (inset, inset + new.depth)
     return (0.0, old.depth), (0.0, new.depth)
@@ -513,7 +358,7 @@ def _heights(case):
 
 def _boxes(case):
     old_high, new_high = _heights(case)
-    one, gap = case.old[1], 0.06 * inch
+    one, gap = case.job.old.ply_width, 0.06 * inch
 
     def row(count, start, wide, high):
         return tuple(
@@ -521,15 +366,15 @@ def _boxes(case):
             for k in range(count)
         )
 
-    if case.kind == "stack":
-        return row(case.plies, 0.0, one, old_high), row(case.plies, 0.0, one, new_high)
-    if case.kind == "flitch":
-        left = case.plies // 2 or 1
+    if case.job.kind == "stack":
+        return row(case.job.old.plies, 0.0, one, old_high), row(case.job.old.plies, 0.0, one, new_high)
+    if case.job.kind == "flitch":
+        left = case.job.old.plies // 2 or 1
         first = row(left, 0.0, one, old_high)
         plate = row(1, first[-1][2] + gap, case.parts[1].width, new_high)
-        return first + row(case.plies - left, plate[0][2] + gap, one, old_high), plate
-    first = row(case.plies, 0.0, one, old_high)
-    return first, row(1, first[-1][2] + gap, case.new[1], new_high)
+        return first + row(case.job.old.plies - left, plate[0][2] + gap, one, old_high), plate
+    first = row(case.job.old.plies, 0.0, one, old_high)
+    return first, row(1, first[-1][2] + gap, case.job.new.ply_width, new_high)
 
 
 def _stress_text(edges, system):
@@ -542,30 +387,30 @@ def _stress_text(edges, system):
 
 def _share_text(name, share, case):
     words = {"flitch": {"old": "wood", "new": "plate"}, "stack": {"old": "below", "new": "above"}}
-    return f"{words.get(case.kind, {}).get(name, name)} {show(share, 'ratio')}"
+    return f"{words.get(case.job.kind, {}).get(name, name)} {show(share, 'ratio')}"
 
 
 def _end_text(case, system):
-    if case.kind == "stack":
+    if case.job.kind == "stack":
         return f"ends slip {show(case.slip, 'small length', system, 3 if system == 'us' else 2)}"
-    if case.kind == "partial":
+    if case.job.kind == "partial":
         return f"end groups {show(max(abs(f) for f in case.group_forces), 'force', system)}"
     return ""
 
 
 def _message(case):
     share, ratio = dict(case.shares)["new"], case.stiffness / case.alone
-    if case.kind == "flitch":
+    if case.job.kind == "flitch":
         taken = show(share, "ratio")
         return f"The plate takes {taken}: load goes by stiffness, not by strength"
-    if case.kind == "stack":
-        if case.joined == 0:
+    if case.job.kind == "stack":
+        if case.job.joined == 0:
             return f"Laid loose, two beams only add up: {ratio:.2f} times the old one's stiffness"
-        if case.joined == 1:
+        if case.job.joined == 1:
             return f"Stacked: {ratio:.2f} times the old one's stiffness, if nothing slips at all"
         ends = joined_stiffness((case.parts[1], case.parts[0])) / case.alone
         return f"Stacked: {ratio:.2f} times the old one's stiffness; {ends:.2f} times if nothing slipped"
-    if case.kind == "partial":
+    if case.job.kind == "partial":
         part = case.cut_moment / case.moment
         return f"Where the sister ends, the old plies carry {show(part, 'ratio')} of the moment alone"
     return f"The new piece takes {show(share, 'ratio')}: load goes by stiffness, not by count"

@@ -31,7 +31,8 @@ from structlib.mechanics.composite import (
 from structlib.mechanics.composite import Part
 from structlib.pages.connection_tables import pattern_words
 from structlib.pages.door import hold
-from structlib.pages.shared_plies_page import GROUP_ARM, UnlikePliesPage
+from structlib.house.shared_plies import GROUP_ARM
+from structlib.pages.shared_plies_page import UnlikePliesPage
 from structlib.pages.show import Table, start_values
 from structlib.pages.woods import pieces
 from structlib.pictures.template import drilling_template

@@ -1,6 +1,7 @@
 """Pieces that share a load as a rulebook is asked about them: plies, a plate between them, steel, and their fasteners."""
 
 from dataclasses import dataclass, field
+from functools import cached_property
 from math import pi
 from typing import Any
 
@@ -153,7 +154,7 @@ class Flitch:
             )
         self.plate  # noqa: B018  refuses a thickness that makes no sense
 
-    @property
+    @cached_property
     def plate(self):
         """The plate as a steel section [-]."""
         return flat_plate(

@@ -5,6 +5,7 @@ at the ends either give it back to the wood or the plate stands on the seat itse
 """
 
 from dataclasses import dataclass
+from functools import lru_cache
 from math import ceil, floor
 
 from structlib.ground.records import measured
@@ -341,7 +342,11 @@ def bolt_through_plate(beam, *, bolt_diameter, time_factor=1.0, moisture="dry"):
     (870.0, 'IIIs')
     """
     _check_beam(beam)
-    one = bolt(bolt_diameter)
+    return _passed_by(beam, bolt(bolt_diameter), time_factor, moisture)
+
+
+@lru_cache(maxsize=64)
+def _passed_by(beam, one, time_factor, moisture):
     found = lateral_value(
         one,
         main=steel_plate(thickness=beam.plate_thickness),

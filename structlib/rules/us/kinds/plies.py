@@ -274,8 +274,8 @@ def flitch_checks(member, demands, beam_checks):
     """
     _refuse_wet(member)
     beam, wood_share = member.beam, 1 - member.beam.steel_share
-    hole = dict(edge_distance=flitch.hole_line(beam, bolt_diameter=member.bolt_diameter), bolt_diameter=member.bolt_diameter)
-    lost = flitch.hole_loss(beam, **hole)
+    flitch.hole_line(beam, bolt_diameter=member.bolt_diameter)  # refused where no line fits
+    lost, plate_lost = _holes_take(beam, member.bolt_diameter)
     wood = BeamMember(
         beam.wood, beam.ply_width, beam.depth, beam.plies, member.left, member.right, member.unbraced_length,
         member.loaded_on, repetitive=False,
@@ -286,7 +286,7 @@ def flitch_checks(member, demands, beam_checks):
             checks.append(_at_a_hole(_of_the_load(one, wood_share), lost))
         else:
             checks.append(_of_the_load(one, wood_share) if member.plate_bears and one.kind not in ("sag", "seat") else one)
-    plate = _plate(member, demands, flitch.plate_hole_loss(beam, **hole))
+    plate = _plate(member, demands, plate_lost)
     checks.sort(key=lambda one: 0 if member.plate_bears or one.kind in _WITH_THE_WOOD else 1)
     try:
         bolts = Plies().plate_bolts(member, demands)
@@ -426,7 +426,7 @@ def _steel(member, demands):
 
 def _shared_beam(member, demands):
     """Bending and shear of each piece under its own stress, the plate after years too, and the sag of all."""
-    checks, wood_lost, plate_lost = [], *_holes_take(member)
+    checks, wood_lost, plate_lost = [], *_holes_take(member.flitch, member.bolt_diameter)
     for number, piece in enumerate(member.pieces):
         steel = isinstance(piece.material, SteelSection)
         lost = plate_lost if steel else wood_lost
@@ -459,9 +459,10 @@ def _edge(piece, asked, at_hole, beam):
     name = f"bending, {piece.name}{at_hole}"
     if beam is not None:
         given, clause, known = flitch.plate_stress_limit(beam)
-        return _piece_check("bending", name, stress, given, clause, demand, least_verified([known, beam.wood.verified]))
+        known = least_verified([known, beam.wood.verified, "recalled" if at_hole else ""])
+        return _piece_check("bending", name, stress, given, clause, demand, known)
     given, used = _bending_given(piece, demand.combination.time_factor)
-    known = least_verified([piece.material.verified, *(one.verified for one in used)])
+    known = least_verified([piece.material.verified, *(one.verified for one in used), "recalled" if at_hole else ""])
     return _piece_check("bending", name, stress, given, "NDS 2018 3.3", demand, known, used)
 
 
@@ -506,7 +507,7 @@ def _sag(member, demands):
     clause, known = clauses["live"]
     worst = max(asked, key=lambda one: one.sag)
     limit = worst.span / divisor
-    woods = [piece.material.verified for piece in member.pieces]
+    woods = [piece.material.verified for piece in member.pieces if not isinstance(piece.material, SteelSection)]
     return (Check(
         name="sag", kind="sag", sentence="the low point hangs this far down", asked=worst.sag, given=limit,
         share=worst.sag / limit, dimension="small length", position=worst.position, where="at the low point",
@@ -515,18 +516,16 @@ def _sag(member, demands):
     ),)  # fmt: skip
 
 
-def _holes_take(member):
+@lru_cache(maxsize=64)
+def _holes_take(beam, diameter):
     """What a bolt hole takes off the bending strength of wood and plate; nothing where none is laid out."""
-    if member.flitch is None or member.bolt_diameter is None:
+    if beam is None or diameter is None:
         return 0.0, 0.0
     try:
-        hole = dict(
-            edge_distance=flitch.hole_line(member.flitch, bolt_diameter=member.bolt_diameter),
-            bolt_diameter=member.bolt_diameter,
-        )
+        hole = dict(edge_distance=flitch.hole_line(beam, bolt_diameter=diameter), bolt_diameter=diameter)
     except OutsideRule:
         return 0.0, 0.0
-    return flitch.hole_loss(member.flitch, **hole), flitch.plate_hole_loss(member.flitch, **hole)
+    return flitch.hole_loss(beam, **hole), flitch.plate_hole_loss(beam, **hole)
 
 
 #: By kind of member; a flitch beam goes by `flitch_checks`, which asks for the checks of its wood.
