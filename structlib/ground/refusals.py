@@ -256,19 +256,16 @@ def check_choice(name, value, choices, shown=repr):
     ...
     structlib.ground.refusals.BadInput: beam ends 3 is not known; accepted are 1, 2
     """
-    if isinstance(value, str) and value in (choices := _kept(choices)):
+    if isinstance(value, str) and isinstance(choices, (tuple, list, dict)) and value in choices:
         return value
     return _near_choice(name, value, list(choices), shown)
-
-
-def _kept(choices):
-    """What can be looked through more than once."""
-    return choices if isinstance(choices, (tuple, list, dict, set, frozenset)) else list(choices)
 
 
 def _near_choice(name, value, choices, shown):
     import difflib
 
+    if isinstance(value, str) and value in choices:
+        return value
     for choice in choices:
         if _same_number(value, choice):
             return choice

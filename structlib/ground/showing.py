@@ -81,8 +81,12 @@ def show(value, dimension, system="us", precision=None):
     >>> show(0.83, "ratio")
     '83 %'
     """
-    form = _FORMS[check_choice("dimension", dimension, _FORMS)][check_choice("system", system, _SYSTEMS) != "us"]
-    value = _plain(value, dimension)
+    if not (isinstance(dimension, str) and dimension in _FORMS and isinstance(system, str) and system in _SYSTEMS):
+        check_choice("dimension", dimension, _FORMS)
+        check_choice("system", system, _SYSTEMS)
+    form = _FORMS[dimension][system != "us"]
+    if not (type(value) is float and -1e30 <= value <= 1e30):
+        value = _plain(value, dimension)
     if form is None or precision is not None:
         _check_precision(precision, fraction=form is None)
     if form is None:
@@ -119,7 +123,7 @@ def _decimal(number, form, precision):
     text = f"{number:,.{decimals}f}" if form.grouped else f"{number:.{decimals}f}"
     if form.trimmed and "." in text and precision is None:
         text = text.rstrip("0").rstrip(".")
-    if float(text.replace(",", "")) == 0:
+    if text[0] == "-" and float(text.replace(",", "")) == 0:
         text = text.lstrip("-")
     return f"{text} {form.text}".rstrip()
 
@@ -128,6 +132,8 @@ def _percent_decimals(ratio):
     """Enough decimals that a share just off 1 is not shown as 100 %, which would hide who is over."""
     percent = 100 * ratio
     if abs(percent - 100) < 5e-4:
+        return 0
+    if abs(percent - 100) > 0.5:
         return 0
     return next((d for d in range(3) if round(percent, d) != 100), 3)
 

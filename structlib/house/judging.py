@@ -223,6 +223,8 @@ def _lifts(path, element, rulebook):
             (share.amount, ""),
             (_least(path, element, share), ", with what comes and goes only where it lifts"),
         ):
+            if min(amounts) >= 0:
+                continue  # nothing lifts, and no factor turns a load round
             present = {kind for kind, amount in zip(LOAD_TYPES, amounts) if amount}
             for one in rulebook.combinations(present):
                 if sum(one.factor(kind) * amount for kind, amount in zip(LOAD_TYPES, amounts)) < -_NOTHING:

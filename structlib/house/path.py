@@ -6,6 +6,7 @@ judged here; `structlib.house.judging` does that, under a rulebook.
 """
 
 from dataclasses import dataclass, field
+from functools import cached_property
 from graphlib import CycleError, TopologicalSorter
 
 import numpy
@@ -45,13 +46,13 @@ class Path:
         Element
             The element; the names are listed where there is none [-].
         """
-        for one in self.elements:
-            if one.name == name:
-                return one
-        raise BadInput(
-            f"nothing on the load's way is called {name!r}; there are "
-            + ", ".join(one.name for one in self.elements)
-        )
+        if isinstance(name, str) and name in self._by_name:
+            return self._by_name[name]
+        raise BadInput(f"nothing on the load's way is called {name!r}; there are {', '.join(self._by_name)}")
+
+    @cached_property
+    def _by_name(self):
+        return {one.name: one for one in self.elements}
 
     @property
     def into_the_soil(self):

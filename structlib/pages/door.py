@@ -66,14 +66,16 @@ def held(function, docstring):
         for name, kind in re.findall(r"^(\w+) : (.+)$", described, re.M) if name in signature.parameters
     }
 
+    names = [one.name for one in signature.parameters.values() if one.kind is one.POSITIONAL_OR_KEYWORD]
+
+    def taken(name, value):
+        words, kind, default = asked.get(name, ("", "", value))
+        return value if value is default else _taken(words, value, kind, function.__globals__)
+
     @functools.wraps(function)
     def behind(*args, **given):
-        bound = signature.bind(*args, **given)
-        for name, value in bound.arguments.items():
-            if name in asked and value is not asked[name][2]:
-                words, kind, _ = asked[name]
-                bound.arguments[name] = _taken(words, value, kind, function.__globals__)
-        return function(*bound.args, **bound.kwargs)
+        named = {name: taken(name, value) for name, value in given.items()}
+        return function(*map(taken, names, args), *args[len(names):], **named)
 
     return behind
 

@@ -7,6 +7,7 @@ says about strength from that record.
 
 import math
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any, Protocol, runtime_checkable
 
 from structlib.ground.refusals import BadInput, check_choice
@@ -425,9 +426,14 @@ def governing(checks):
     >>> governing([a, b]).name
     'sag'
     """
-    deciding = [check for check in checks if check.decides]
-    if not deciding:
+    most = None
+    for check in checks:
+        if check.decides:
+            share = math.inf if check.share != check.share else check.share
+            if most is None or share > greatest:
+                most, greatest = check, share
+    if most is None:
         raise BadInput(
             "no check decides, so none governs; give the checks of one member, for example result.checks"
         )
-    return max(deciding, key=lambda check: math.inf if math.isnan(check.share) else check.share)
+    return most

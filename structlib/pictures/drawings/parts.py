@@ -359,8 +359,9 @@ def check_pairs(name, xs, ys):
     --------
     >>> check_pairs("sag", [0, 1], [0, 0])
     """
-    check_number(f"places of the {name}", xs, low=-1e7, high=1e7)
-    check_number(f"values of the {name}", ys, low=-1e15, high=1e15)
+    for word, numbers, most in (("places", xs, 1e7), ("values", ys, 1e15)):
+        if not (set(map(type, numbers)) == {float} and all([-most <= number <= most for number in numbers])):
+            check_number(f"{word} of the {name}", numbers, low=-most, high=most)
     if len(xs) != len(ys) or len(xs) < 2:
         raise BadInput(
             f"the {name} needs at least two points and as many places as values, "

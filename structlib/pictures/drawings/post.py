@@ -4,6 +4,8 @@ Every text has its own place. The scale and the axes stay while a slider moves; 
 """
 
 from dataclasses import dataclass
+from functools import lru_cache
+from math import pi, sin
 
 import numpy
 
@@ -316,7 +318,7 @@ def _ground(view, at):
     spread = reach / 2
     arrows = [
         Arrow((x, low + reach), (x, low + 3), "force", 7)
-        for x in numpy.linspace(left + 4, right - 4, max(2, min(5, int((right - left) / 22))))
+        for x in _evenly(left + 4, right - 4, max(2, min(5, int((right - left) / 22))))
     ]
     return [
         *parts.ground_line(20, at.beam[1] + 2, at.foot),
@@ -326,6 +328,10 @@ def _ground(view, at):
         Line(((right, low), (right + spread, low + reach)), "guide"),
         *arrows,
     ]
+
+
+def _evenly(first, last, count):
+    return [first + (last - first) * k / (count - 1) for k in range(count)]
 
 
 def _side(view, at):
@@ -420,13 +426,15 @@ def _outline(box):
     return ((a, b), (c, b), (c, d), (a, d), (a, b))
 
 
+_FORTIETHS = tuple(map(float, numpy.linspace(0.0, 1.0, 41)))
+
+
 def _bow(x, top, bottom, waves):
     """The shape in which a post bows: half a sine wave between the points that hold it."""
-    along = numpy.linspace(0.0, 1.0, 41)
     size = 26.0 if waves == 1 else 15.0
     return Curve(
-        tuple(x + size * numpy.sin(numpy.pi * waves * along)),
-        tuple(top + (bottom - top) * along),
+        tuple([x + size * sin(pi * waves * along) for along in _FORTIETHS]),
+        tuple([top + (bottom - top) * along for along in _FORTIETHS]),
         "reference",
     )
 
@@ -480,43 +488,47 @@ def _chart(view, at):
     if at.axis_name:
         labels.append(Label("height of the post", (left + right) / 2, at.axis_name, "quiet", 18, "middle"))
     for curve in sorted(view.curves, key=lambda one: one.current):
-        items += _curve(curve, view, across, up)
-    labels += _names(view, at, across, up)
+        items += _curve(curve, at.chart, view.greatest_load, view.greatest_height)
+    labels += _names(view, across, up)
     items += _point(view, across, up)
     return items + labels
 
 
-def _inside(curve, view):
-    """The part of a curve that the axes have room for."""
-    return [
+@lru_cache(maxsize=64)
+def _inside(curve, greatest_load, greatest_height):
+    """The part of a curve that the axes have room for: heights and loads."""
+    kept = [
         (height, load)
         for height, load in zip(curve.heights, curve.loads)
-        if 0 < load <= view.greatest_load and height <= view.greatest_height
+        if 0 < load <= greatest_load and height <= greatest_height
     ]
+    return tuple(zip(*kept)) or ((), ())
 
 
-def _curve(curve, view, across, up):
-    kept = _inside(curve, view)
-    if len(kept) < 2:
-        return []
-    xs, ys = [across(height) for height, _ in kept], [up(load) for _, load in kept]
+@lru_cache(maxsize=64)
+def _curve(curve, chart, greatest_load, greatest_height):
+    heights, loads = _inside(curve, greatest_load, greatest_height)
+    if len(heights) < 2:
+        return ()
+    left, top, right, bottom = chart
+    xs = tuple([left + (right - left) * height / greatest_height for height in heights])
+    ys = tuple([bottom - (bottom - top) * load / greatest_load for load in loads])
     items = [Curve(xs, ys, "moved" if curve.current else "quiet")]
-    last = kept[-1][0]
-    if last < view.greatest_height * 0.999:  # the rule ends here
+    if heights[-1] < greatest_height * 0.999:  # the rule ends here
         items.append(Line(((xs[-1], ys[-1] - 7), (xs[-1], ys[-1] + 7)), "limit"))
-    return items
+    return tuple(items)
 
 
-def _names(view, at, across, up):
+def _names(view, across, up):
     """The name of each curve at a place along it that is its own, so that no two names meet."""
     labels, count = [], len(view.curves)
     for k, curve in enumerate(view.curves):
         # shortest curves are named first: few plies reach the limit of slenderness soon
         height = view.greatest_height * (0.09 + 0.14 * k if count > 1 else 0.3)
-        kept = _inside(curve, view)
-        if len(kept) < 2 or not kept[0][0] <= height <= kept[-1][0]:
+        heights, loads = _inside(curve, view.greatest_load, view.greatest_height)
+        if len(heights) < 2 or not heights[0] <= height <= heights[-1]:
             continue
-        load = float(numpy.interp(height, *zip(*kept)))
+        load = float(numpy.interp(height, heights, loads))
         role = "moved" if curve.current else "ink"
         labels.append(
             Label(curve.name, across(height), up(load) + 6, role, 18, "middle", curve.current, plate="plate")
