@@ -32,27 +32,19 @@ EXCEPTIONS = (
 
 #: Names that still stand, by module; each count can only go down.
 NAMES_LEFT = {
-    "pages/derivations/old_wood.py": 1,
     "pages/derivations/post.py": 2,
     "pages/exercises/beam.py": 1,
-    "pages/exercises/old_wood.py": 1,
     "pages/exercises/past_post.py": 1,
     "pages/exercises/post.py": 1,
     "pages/exercises/roof.py": 1,
     "pages/exercises/shared_plies.py": 2,
     "pages/myths/beams.py": 1,
-    "pages/myths/old_wood.py": 2,
     "pages/myths/post.py": 1,
     "pages/myths/roof.py": 1,
-    "pages/old_wood_case.py": 3,
-    "pages/old_wood_page.py": 12,
-    "pages/old_wood_tables.py": 7,
-    "pages/old_wood_words.py": 3,
     "pages/past_post_page.py": 9,
     "pages/past_post_tables.py": 1,
     "pages/post_cases.py": 10,
     "pages/post_words.py": 1,
-    "pages/predictions/old_wood.py": 1,
     "pages/predictions/post.py": 1,
     "pages/predictions/roof.py": 1,
     "pages/predictions/shared_plies.py": 2,
@@ -68,8 +60,6 @@ NAMES_LEFT = {
 #: Checks still found by an English name, by module: how many places.
 BY_NAME_LEFT = {
     "pages/choices.py": 3,
-    "pages/old_wood_case.py": 1,
-    "pages/old_wood_words.py": 1,
     "pages/post_cases.py": 3,
     "pages/post_page.py": 1,
     "pages/post_words.py": 3,

@@ -7,6 +7,7 @@ from pathlib import Path
 import numpy
 import pytest
 
+from structlib.ground import cut_sections
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.tables import data_folder
 from structlib.ground.units import ft, inch, psi
@@ -139,8 +140,8 @@ def test_limits_are_those_of_the_publication_read():
         lambda: hole_checks(JOIST, Hole(6 * ft, 100.0, 0.0)),
         lambda: hole_checks(JOIST, Hole(6 * ft, -1.0, 20.0)),
         lambda: hole_checks(JOIST, Notch(100.0, 150.0, 20.0)),
-        lambda: notches.notched_inertia(width=38.0, depth=200.0, notch=201.0),
-        lambda: notches.drilled_inertia(width=38.0, depth=200.0, diameter=100.0, offset=51.0),
+        lambda: cut_sections.notched_inertia(width=38.0, depth=200.0, notch=201.0),
+        lambda: cut_sections.drilled_inertia(width=38.0, depth=200.0, diameter=100.0, offset=51.0),
         lambda: notches.tension_notch_shear(shear_value=1.2, width=38.0, depth=200.0, remaining=210.0),
         lambda: notches.tension_notch_shear(
             shear_value=1.2, width=38.0, depth=200.0, remaining=150.0, power=3
@@ -169,6 +170,6 @@ def test_no_depth_is_enough_for_too_much_shear():
 
 def test_arrays_pass_through_what_cuts_leave():
     cut = numpy.array([10.0, 20.0, 30.0])
-    left = notches.notched_section_modulus(width=38.0, depth=235.0, notch=cut)
+    left = cut_sections.notched_section_modulus(width=38.0, depth=235.0, notch=cut)
     assert left.shape == (3,) and numpy.all(numpy.diff(left) < 0)
-    assert notches.drilled_section_modulus(width=38.0, depth=235.0, diameter=cut, offset=5.0).shape == (3,)
+    assert cut_sections.drilled_section_modulus(width=38.0, depth=235.0, diameter=cut, offset=5.0).shape == (3,)

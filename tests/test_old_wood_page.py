@@ -5,24 +5,35 @@ import re
 
 import pytest
 
-from structlib.ground.lumber import find_material
 from structlib.ground.measured_sections import measured_section
 from structlib.ground.units import ft, inch, lb, psf, psi
+from structlib.house.old_floor import compared
 from structlib.pages import old_wood_tables as tables
 from structlib.pages.controls import Pick, Slide
 from structlib.pages.old_wood_page import OldWoodPage
 from structlib.pages.show import start_values
 from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
+from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import MeasuredJoist
 from structlib.rules.us import notches
-from structlib.rules.us.old_joists import compared_woods, old_joist_shares
 
 FRAMES = ("page", "wide", "tall")
 PAGE = OldWoodPage()
 
 
+def joist(species="", grade="", *, width=2 * inch, depth=7.5 * inch, span=13 * ft, live=30 * psf):
+    """A sawn joist 16 in apart under 10 psf of weight beside every wood that it may be of, without page or house."""
+    one = MeasuredJoist(measured_section("sawn", width=width, depth=depth), 16 * inch, 1, species, grade)
+    return compared(one, span=span, dead=10 * psf, live=live, rulebook=RULEBOOK)
+
+
+def compared_by(**changes):
+    return PAGE.result(tuple(start_values(PAGE, **changes).items())).compared
+
+
 def drawn(number, system="us"):
     """One of many sets of values: ends, starts and places between, the same ones every time."""
-    draw, page = random.Random(number), OldWoodPage(system)
+    draw, page = random.Random(number), OldWoodPage(system=system)
     values = start_values(page)
     for control in page.controls({}):
         if isinstance(control, Pick):
@@ -40,7 +51,7 @@ def drawn(number, system="us"):
 @pytest.mark.parametrize("frame", FRAMES)
 @pytest.mark.parametrize("system", ["us", "metric"])
 def test_no_label_meets_another_and_nothing_leaves_the_picture(frame, system):
-    page = OldWoodPage(system)
+    page = OldWoodPage(system=system)
     for number in range(120):
         values = drawn(number, system)
         scene = page.compute(values, start_values(page) if number % 2 else None, frame).scene
@@ -105,17 +116,13 @@ def test_rows_are_those_of_the_rules():
     """Numbers of a single wood and size, asked directly."""
     values = start_values(PAGE, wood="Hem-Fir", cut="none", span=12 * ft, depth=9.25 * inch, width=1.5 * inch)
     rows = {row[0]: row for row in PAGE.compute(values).rows}
-    section = measured_section("sawn", width=1.5 * inch, depth=9.25 * inch)
-    loads = dict(span=12 * ft, spacing=16 * inch, dead=10 * psf, live=30 * psf)
-    found = [
-        old_joist_shares(find_material("Hem-Fir", grade), section, **loads)
-        for grade in ("Select Structural", "No.1", "No.2", "No.3")
-    ]
-    shares = [one.bending for one in found]
-    assert rows["bending"][1] == f"{found[0].bending_stress / psi:.0f} psi"
-    assert rows["bending"][3] == f"{100 * min(shares):.0f} % to {100 * max(shares):.0f} %"
-    sags = [one.sag for one in found]
-    assert rows["sag under live load"][3] == f"{100 * min(sags):.0f} % to {100 * max(sags):.0f} %"
+    found = joist("Hem-Fir", width=1.5 * inch, depth=9.25 * inch, span=12 * ft)
+    assert [wood.grade for wood in found.woods] == ["Select Structural", "No.1", "No.2", "No.3"]
+    bending, sag = found.question("bending"), found.question("sag")
+    # 53.33 plf on 12 ft: 960 lb-ft on 1.5 x 9.25^2 / 6
+    assert rows["bending"][1] == f"{960 * 12 / (1.5 * 9.25**2 / 6):.0f} psi" == f"{bending.asked / psi:.0f} psi"
+    assert rows["bending"][3] == f"{100 * min(bending.shares):.0f} % to {100 * max(bending.shares):.0f} %"
+    assert rows["sag under live load"][3] == f"{100 * min(sag.shares):.0f} % to {100 * max(sag.shares):.0f} %"
 
 
 def test_the_notched_end_and_the_wood_left_are_worked_out():
@@ -124,17 +131,8 @@ def test_the_notched_end_and_the_wood_left_are_worked_out():
     push = 40 * 16 / 12 * 13 / 2
     assert rows["push on the notched end"][1] == f"{push:.0f} lb"
     can = [
-        notches.tension_notch_shear(
-            shear_value=wood.wood.shear, width=2 * inch, depth=7.5 * inch, remaining=6 * inch
-        )
-        for wood in compared_woods(
-            measured_section("sawn", width=2 * inch, depth=7.5 * inch),
-            span=13 * ft,
-            spacing=16 * inch,
-            dead=10 * psf,
-            live=30 * psf,
-        )
-        if wood.wood.grade in ("No.2", "No.1/No.2")
+        notches.tension_notch_shear(shear_value=wood.shear, width=2 * inch, depth=7.5 * inch, remaining=6 * inch)
+        for wood in joist(grade="No.2").woods
     ]
     assert rows["push on the notched end"][2] == f"{min(can) / lb:.0f} lb to {max(can) / lb:.0f} lb"
     assert rows["depth of the notch"][3] == "80 %" and "length of the notch" not in rows
@@ -163,15 +161,13 @@ def test_a_refused_cut_is_refused_by_every_reason():
 
 def test_a_thin_end_asks_more_and_a_known_wood_shrinks_the_range():
     def used(**changes):
-        now = PAGE.case(
-            tuple(start_values(PAGE, cut="none", shape="round", depth=8 * inch, **changes).items())
-        )
-        return now.used
+        shares = compared_by(cut="none", shape="round", depth=8 * inch, **changes).greatest
+        return min(shares), max(shares)
 
     even, thin = used(), used(taper=2 * inch)
-    assert thin[0].share > even[0].share and thin[1].share > even[1].share
+    assert thin[0] > even[0] and thin[1] > even[1]
     known = used(wood="Hem-Fir")
-    assert even[0].share <= known[0].share <= known[1].share <= even[1].share
+    assert even[0] <= known[0] <= known[1] <= even[1]
 
 
 def test_every_page_carries_its_caution_and_how_well_its_values_are_known():
@@ -204,16 +200,8 @@ def test_the_range_is_the_brute_force_of_its_unknowns():
         species, (1.875, 2.125), (7.25, 7.2501, 7.5, 7.75), (12.75, 13.25), (30, 40)
     ):
         for grade in ("Select Structural", "No.1", "No.2"):
-            try:
-                wood = find_material(name, grade)
-            except ValueError:
-                wood = find_material(name, "No.1/No.2")
-            section = measured_section("sawn", width=width * inch, depth=depth * inch)
-            answers.append(
-                old_joist_shares(
-                    wood, section, span=span * ft, spacing=16 * inch, dead=10 * psf, live=live * psf
-                ).greatest
-            )
+            found = joist(name, grade, width=width * inch, depth=depth * inch, span=span * ft, live=live * psf)
+            answers.append(found.greatest[0])
     least, most = (float(text.split()[0]) / 100 for text in rows["all of them"][2:])
     assert least == pytest.approx(min(answers), abs=0.006) and most == pytest.approx(max(answers), abs=0.006)
 
@@ -292,19 +280,19 @@ def test_help_of_the_neighbours_and_of_more_pieces_is_said_where_it_is_counted()
     assert "fastened to one another" in notes(plies=2) and "fastened to one another" not in notes()
     # 775 psi x 1.1 for the depth, with and without the 15 %
     near, far = (
-        next(one for one in PAGE.case(tuple(start_values(PAGE, spacing=gap * inch).items())).shares
-             if (one.wood.species, one.wood.grade) == ("Eastern White Pine", "No.1"))
-        for gap in (24, 24.5)
+        next(value for wood, value in zip(found.woods, found.question("bending").given)
+             if (wood.species, wood.grade) == ("Eastern White Pine", "No.1"))
+        for found in (compared_by(spacing=gap * inch) for gap in (24, 24.5))
     )  # fmt: skip
-    assert near.bending_value / psi == pytest.approx(775 * 1.1 * 1.15)
-    assert far.bending_value / psi == pytest.approx(775 * 1.1)
+    assert near / psi == pytest.approx(775 * 1.1 * 1.15)
+    assert far / psi == pytest.approx(775 * 1.1)
 
 
 def test_a_log_of_white_pine_is_never_shown_as_another_wood():
     """No timber values are listed for it: then no number of Douglas Fir stands in its place, not even a sag."""
     log = dict(shape="round", cut="none", depth=8 * inch, width=8 * inch)
     for system in ("us", "metric"):
-        page = OldWoodPage(system)
+        page = OldWoodPage(system=system)
         shown = page.compute(start_values(page, wood="Eastern White Pine", **log))
         said = " ".join((shown.scene.alt, shown.scene.title, *shown.notes, *shown.gates, *map(" ".join, shown.rows)))
         assert "Douglas" not in said and "%" not in shown.scene.alt and "Eastern White Pine" in shown.gates[0]

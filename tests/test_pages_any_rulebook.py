@@ -3,30 +3,39 @@
 import random
 import re
 
+import numpy
 import pytest
 from dummy_rulebook import DUMMY, RESISTANCE, SOIL_GIVES
 from test_every_page import _drawn
 
+from structlib.ground.lumber import find_material
 from structlib.ground.units import ft, inch, plf, psi
 from structlib.pages.beam_page import BeamPage
+from structlib.pages.controls import Slide
 from structlib.pages.jack_page import JackPage
 from structlib.pages.meanwhile_page import MeanwhilePage
+from structlib.pages.old_wood_page import OldWoodPage
 from structlib.pages.path_page import PathPage
 from structlib.pages.post_page import PostPage
 from structlib.pages.seat_page import SeatPage
 from structlib.pages.shared_plies_page import UnlikePliesPage
 from structlib.pages.show import start_values
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import Compared, CutMember, Question, acting
 
 OF_ANOTHER_BOOK = re.compile(r"\b(NDS|IRC|ASCE|AISC|IBC)\b|United States")
-PAGES = (BeamPage, PathPage, SeatPage, PostPage)
+PAGES = (BeamPage, PathPage, SeatPage, PostPage, OldWoodPage)
 #: Pages of demands: they judge nothing, and the jack's asks no rulebook at all.
 DEMANDS = (lambda: MeanwhilePage(rulebook=DUMMY), JackPage)
+NOTHING_JUDGED = (OldWoodPage,)  # the invented rulebook knows no old joists
 
 
 def _anywhere(page, dice):
     values = {**_drawn(page, dice), "above": dice.choice(("none", "none", "chimney"))}
-    values["span"] = round(values["span"] / (3 * inch)) * 3 * inch  # as the slider steps
+    for one in page.controls(values):
+        if isinstance(one, Slide):  # as the slider steps
+            value = one.low + round((values[one.name] - one.low) / one.step) * one.step
+            values[one.name] = int(value) if one.dimension == "count" else value
     return values
 
 
@@ -34,14 +43,14 @@ def _anywhere(page, dice):
 def test_a_page_computes_under_another_rulebook_and_names_no_other(kind):
     page, dice = kind(rulebook=DUMMY), random.Random(kind.__name__)
     judged = 0
-    for values in (start_values(page, above="none"), *(_anywhere(page, dice) for _ in range(25))):
+    for values in ({**start_values(page), "above": "none"}, *(_anywhere(page, dice) for _ in range(25))):
         shown = page.compute(values, start_values(page))
         texts = (shown.scene.title, shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row))
         # where a wood comes from is a fact of that wood
         told = [text for text in texts if not re.match("(Design values|Values) of ", text)]
         assert not [text for text in told if OF_ANOTHER_BOOK.search(text)]
         judged += any("%" in cell for row in shown.rows for cell in row[1:])
-    assert judged > 3
+    assert judged == 0 if kind in NOTHING_JUDGED else judged > 3
 
 
 def test_the_post_s_demands_stay_and_each_kind_without_a_rule_is_told_in_a_sentence():
@@ -145,3 +154,34 @@ def test_shared_plies_keep_what_is_asked_and_say_once_that_no_rule_judges_it():
     share = 29e6 * 0.5 / (29e6 * 0.5 + 1.6e6 * 3.0)
     told = flitch["load into the plate along the beam"]
     assert told[1] == f"{1.5 * 400 * share:.0f} plf" and told[3] == "not judged"
+
+
+def test_an_old_joist_s_demands_stay_without_a_rule_and_another_rule_is_used_where_there_is_one():
+    page = OldWoodPage(rulebook=DUMMY)
+    values = start_values(page, cut="notch bottom", place=0.0, size=1.5 * inch, length=6 * inch)
+    shown = page.compute(values)
+    rows = {row[0]: row for row in shown.rows}
+    # 10 and 30 psf every 16 in on 13 ft, factors 1.25 and 1.5: 76.67 plf, 1,620 lb-ft, 498 lb; 2 in by 7 1/2 in
+    line = (1.25 * 10 + 1.5 * 30) * 16 / 12
+    assert rows["bending"][1:4] == (f"{line * 13**2 / 8 * 12 / (2 * 7.5**2 / 6):,.0f} psi", "", "not judged")
+    assert rows["bending"][4] == "1.25 x dead + 1.5 x live" and shown.scene.title.endswith("not judged: the joist, the cut")
+    assert rows["shear at the ends"][1] == f"{1.5 * line * 6.5 / 15:.0f} psi" and rows["push on the notched end"][1] == f"{line * 6.5:.0f} lb"
+    for kind in ("measured joist", "cut", "compared woods", "cut limits", "measured conditions"):
+        assert len([note for note in shown.notes if note.startswith("Not judged: ") and f" {kind} here" in note]) == 1
+
+    class Knows(type(DUMMY)):
+        """The invented rulebook with an invented rule: every wood of the files takes half of its listed value."""
+
+        def compared_woods(self, member, demands):
+            woods, strong = (find_material("Hem-Fir", "No.2"), find_material("Hem-Fir", "No.1")), demands[0]
+            half = numpy.array([wood.bending / 2 for wood in woods])
+            name = "at the cut" if isinstance(member, CutMember) else "bend"
+            asked = Question(name, name, strong.bending_stress, half, "stress", acting(strong.combination), "strength",
+                             "invented", "common practice")
+            return Compared(woods, ("transcribed", "transcribed"), (asked,), "No.2")
+
+    page = OldWoodPage(rulebook=Knows())
+    rows = {row[0]: row for row in page.compute(values).rows}
+    values = [find_material("Hem-Fir", grade).bending / psi / 2 for grade in ("No.1", "No.2")]
+    shares = [100 * line * 13**2 / 8 * 12 / 18.75 / value for value in values]
+    assert rows["bend"][3] == f"{shares[0]:.0f} % to {shares[1]:.0f} %" and rows["bend"][4] == "1.25 x dead + 1.5 x live; invented"

@@ -11,6 +11,8 @@ from structlib.ground.units import inch
 from structlib.house.asked_roof import rafters, roof_on_ridge
 from structlib.house.asked_beams import beam_member, told_of
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
+from structlib.house.measured import cut_member, stops
+from structlib.house.old_floor import asked_of_measured
 from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
 from structlib.house.running import clipped, running_demands
@@ -19,7 +21,7 @@ from structlib.house.seats import clear_spans, on_span, room_on
 from structlib.house.steps import seats_of
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamMember, BeamUse, Seat
-from structlib.rules.members import ContinuousMember, PadMember, PlateMember, PostMember, Push
+from structlib.rules.members import ContinuousMember, JoistMember, PadMember, PlateMember, PostMember, Push
 
 _SAME = 1e-3  # mm
 _NOTHING = 1e-3  # N or N/mm: less is rounding
@@ -168,18 +170,19 @@ def _joists(path, element, rulebook):
     level = element.part
     if level.kind == "roof":
         return rafters(path, element, rulebook)
-    if level.joist is None:
+    if level.joist is None and level.measured is None:
         return (
             [],
             [],
             [f"the joists of {level.name} are not written; what they bring down stands without their weight"],
         )
-    gates = _stands_past(path, element, lambda share: (share.x, share.x_end), Wall)
-    piece = piece_of(Wood(species=level.joist.species, grade=level.joist.grade, size=level.joist.size, plies=level.joist.plies))
+    gates, measured = _stands_past(path, element, lambda share: (share.x, share.x_end), Wall), level.measured
+    gates += [] if measured is None else stops(measured)
     middles, last = [(one.y + one.y_end) / 2 for one in element.gives], len(element.spans) - 1
     stands = dict.fromkeys(tuple(one for one in element.received if one.y < y < one.y_end) for y in middles)
-    even = [amount * level.joist.spacing for amount in area_load(level, level.slope)]  # with the joist's own weight
-    asked, seat, use = [], Seat(1.5 * inch, "post"), BeamUse("floor" if level.kind == "floor" else "ceiling")
+    spacing = (level.joist or measured).spacing
+    even = [amount * spacing for amount in area_load(level, level.slope)]  # with the joist's own weight, where it is known
+    asked = []
     for (number, places), on in product(enumerate(element.spans), stands):
         reach = (places[0] - (0.0 if number else level.left_overhang),
                  places[-1] + (0.0 if number < last else level.right_overhang))
@@ -187,24 +190,41 @@ def _joists(path, element, rulebook):
         # a wall or something long across the joists is a point load on each
         loads = clipped(level.name, even, reach, reach)
         for one in on:
-            loads += clipped(one.source, [amount * level.joist.spacing for amount in one.amount], (one.x, one.x), reach, over)
+            loads += clipped(one.source, [amount * spacing for amount in one.amount], (one.x, one.x), reach, over)
+        if measured is None:
+            asked.append(_joist(level, places, reach, loads, rulebook))
+            continue
         if _runs_on(places, reach):
-            member = _running(piece, places, reach, [seat] * len(places), 0.0, repetitive=True, use=use)
-            asked.append((member, running_demands(member, loads, rulebook)))
-        else:
-            asked.append(_single_joist(piece, places, loads, seat, use, rulebook))
+            return [], gates, [f"the measured joists of {level.name} go on past a support; the checks of old joists are for single "
+                               "spans, and what is asked of them stays"]
+        try:
+            cut = cut_member(measured, places[1] - places[0], level.kind)
+            asked += asked_of_measured(cut.joist, cut.span, _typed(loads), rulebook, cut)
+        except OutsideRule as refusal:
+            return [], gates, [f"{level.name}: {refusal}"]
     return asked, gates, []
 
 
-def _single_joist(piece, places, loads, seat, use, rulebook):
-    member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, seat, seat, repetitive=True, use=use)
-    typed = []
+def _typed(loads, own=0.0):
+    """Loads on one span, by type, without the member's own weight, which the solver adds [N/mm or N]."""
+    found = []
     for _, amounts, start, end in loads:
         if end > start:
-            amounts = [amounts[0] - member.weight_per_length, *amounts[1:]]  # the solver adds the joist's own
-        typed += [TypedLoad(kind, LineLoad(start, end, amount) if end > start else PointLoad(start, amount))
+            amounts = [amounts[0] - own, *amounts[1:]]
+        found += [TypedLoad(kind, LineLoad(start, end, amount) if end > start else PointLoad(start, amount))
                   for kind, amount in zip(LOAD_TYPES, amounts) if amount > 0]
-    job = BeamJob(places[1] - places[0] - seat.length, seat, seat, tuple(typed), 0.0)
+    return tuple(found)
+
+
+def _joist(level, places, reach, loads, rulebook):
+    """One joist of a level, and what each combination asks of it."""
+    joist, seat, use = level.joist, Seat(1.5 * inch, "post"), BeamUse("floor" if level.kind == "floor" else "ceiling")
+    piece = piece_of(Wood(species=joist.species, grade=joist.grade, size=joist.size, plies=joist.plies))
+    if _runs_on(places, reach):
+        member = _running(piece, places, reach, [seat] * len(places), 0.0, repetitive=True, use=use)
+        return member, running_demands(member, loads, rulebook)
+    member = JoistMember(piece.material, piece.ply_width, piece.depth, piece.plies, seat, seat, use=use)
+    job = BeamJob(places[1] - places[0] - seat.length, seat, seat, _typed(loads, member.weight_per_length), 0.0)
     return member, demands_on(job, member, rulebook)
 
 

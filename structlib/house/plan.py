@@ -13,6 +13,7 @@ from structlib.house.fields import Record, of
 from structlib.house.inputs import check_record
 from structlib.house.lines import naming_lines
 from structlib.house.made_of import FlitchBeam, MadeOf, SteelBeam
+from structlib.house.measured import MeasuredJoists, check_measured
 from structlib.rules.check import TREATMENTS
 
 KINDS = ("floor", "ceiling", "roof")
@@ -113,7 +114,8 @@ class Tie(Record):
 class Level(Record):
     """One roof, ceiling or floor between the walls and beams that it rests on. Lengths in mm, loads in MPa of plan.
 
-    ``on`` names them, from left to right. Layers of a roof are weighed on its slope. The rafters of a roof lean on
+    ``on`` names them, from left to right. Its joists are new ones (``joist``) or old ones as ``measured``, whose weight is
+    in the layers. Layers of a roof are weighed on its slope. The rafters of a roof lean on
     a ridge 'board', which carries nothing (``ridge_at`` where it is not in the middle), or on a ridge 'beam', named
     in ``on``. With a board they push their walls apart: a ``tie``, or the joists of the level ``tied_by``, holds them.
     ``right_snow`` is the snow right of the ridge where it is not the same, ``ground_snow`` what it all comes from;
@@ -127,6 +129,7 @@ class Level(Record):
     end: float = _where('"28 ft"')
     joists: str = of("choice", '"cut"', choices=JOINTS, default="cut")
     joist: Joists | None = of("record", "{ species = ... }", record=Joists, default=None)
+    measured: MeasuredJoists | None = of("record", "{ width = ... }", record=MeasuredJoists, default=None)
     layers: tuple[Layer, ...] = of("records", "[[levels.layers]]", record=Layer, default=())
     live: float | None = _area_load('"40 psf"', 300 * psf, default=None)
     roof_live: float | None = _area_load('"20 psf"', 100 * psf, default=None)
@@ -404,6 +407,8 @@ def _check_level(level):
             raise BadInput(f"{level.name} leans on a ridge beam; leave {name} out").about(level.name, name)
     if not roof and level.slope[0]:
         raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof").about(level.name, "slope")
+    if level.measured is not None:
+        check_measured(level)
 
 
 def stretched(house, at, *, left=1.0, right=1.0):

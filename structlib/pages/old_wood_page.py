@@ -1,21 +1,26 @@
 """What can old wood do? One old joist as measured, beside every wood that it might be, and its cuts."""
 
+from dataclasses import dataclass
 from functools import lru_cache
 
+import numpy
+
 from structlib.ground.lumber import materials
+from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
+from structlib.house.judging import Judged, judge_element
+from structlib.house.measured import Cut, MeasuredJoists, cut_member
+from structlib.house.old_floor import first_frequency, one_floor
+from structlib.house.path import follow
 from structlib.pages import old_wood_words as words
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide
 from structlib.pages.door import hold
-from structlib.pages.old_wood_case import beyond, work_out
 from structlib.pictures.drawings.old_wood import OldWoodView, draw_old_wood
-from structlib.rules.check import least_verified
-from structlib.rules.us import notches
-from structlib.rules.us.deflection import creep_factor, limit_divisor, long_term_deflection
-from structlib.rules.us.factors import total_limit, verified
+from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import Compared, CutLimits, CutMember, NotCovered, acting, ask
 
 _SHAPES = (
     ("sawn rectangle", "sawn"),
@@ -48,23 +53,63 @@ _STATES = (
     ("rot or insects at an end", "rot"),
     ("large knots or splits: maybe no grade", "no grade"),
 )
-
-_GATES = {
-    "engineered": "An engineered member is cut only as its maker or a design professional says. No limit "
-    "here is for it.",
-    "crack": "A crack across the grain means that the wood is breaking. Keep load and people off it, and "
-    "call a structural engineer.",
-    "rot": "Rot or insects at an end leave an unknown amount of wood. Have that end looked at by an engineer "
-    "first.",
-    "no grade": "Wood with large knots or long splits may be below the lowest grade, No.3. There no number is "
-    "published and none is shown: only a grader can tell.",
-}
+_WANE = 1 * inch  # the corner that a hewn timber of the page lacks
+_UNKNOWN = "not known: the wood decides"
 
 
-_CUT_LOG = (
-    "What a cut leaves of a log or of a hewn timber is not worked out here, and the limits are those of sawn "
-    "lumber. An engineer looks at it; only what is asked is shown."
-)
+@dataclass(frozen=True)
+class OldWoodResult:
+    """The floor as judged, its joist beside every wood (None where nothing is listed or no rule is), and its cut.
+
+    ``refused`` is the sentence of a rulebook that lists nothing for this wood, ``not_judged`` those of what it has no
+    rule for. ``frequency`` has the slowest and the fastest [Hz], None without a wood.
+    """
+
+    judged: Judged
+    member: CutMember
+    compared: Compared | None
+    limits: CutLimits | None
+    frequency: tuple | None
+    refused: str
+    not_judged: tuple
+    conditions: tuple
+
+    @property
+    def joist(self):
+        """The joist as measured [-]."""
+        return self.member.joist
+
+    @property
+    def section(self):
+        """Its section [-]."""
+        return self.joist.section
+
+    @property
+    def cut(self):
+        """Its notch or hole; None where there is none [-]."""
+        return self.member.cut
+
+    @property
+    def on_the_cut(self):
+        """The code's limits on the cut, and whether each is kept [-]."""
+        return tuple(one for one in self.judged.checks if one.kind in words.LIMITS)
+
+    @property
+    def years(self):
+        """The question of sag after years; None where it is not asked, or is more than the span [-]."""
+        found = self.compared and self.compared.question("sag after years")
+        return found if found and numpy.max(found.asked) <= self.member.span else None
+
+    @property
+    def checks(self):
+        """Every check of the page, each for the wood of which it asks most [-]."""
+        return tuple(one for one in self.judged.checks if one.kind != "sag after years" or self.years)
+
+    @property
+    def gates(self):
+        """Reasons to stop and call: they withdraw every verdict [-]."""
+        more = (self.refused,) if self.refused and self.joist.graded else ()
+        return (*self.judged.gates, *more)
 
 
 class OldWoodPage(Page):
@@ -72,13 +117,15 @@ class OldWoodPage(Page):
 
     Parameters
     ----------
+    rulebook : structlib.rules.check.Rulebook
+        The rules that know woods and limits [-].
     system : str
         Units of the reader: 'us' or 'metric' [-].
     """
 
-    def __init__(self, system="us"):
-        self.system = system
-        self.case = lru_cache(maxsize=64)(self._case)
+    def __init__(self, rulebook=RULEBOOK, system="us"):
+        self.rulebook, self.system = rulebook, system
+        self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
         return (
@@ -102,189 +149,138 @@ class OldWoodPage(Page):
             Box("live", "Live load", "area load", 1 * psf, 200 * psf, 30 * psf),
         )
 
-    def _case(self, items):
-        """The joist worked out from the values as a tuple of pairs."""
-        return work_out(dict(items))
+    def joists(self, values):
+        """Return the joists that a set of values describes, in the words of a house.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        structlib.house.measured.MeasuredJoists
+            The joists [-].
+        """
+        shape, width, depth, wood = (values[name] for name in ("shape", "width", "depth", "wood"))
+        return MeasuredJoists(
+            width=min(width, depth) if shape == "flat sides" else width,  # a log is never wider than it is deep
+            depth=depth, spacing=values["spacing"], plies=int(values["plies"]), shape=shape,
+            wane=min(_WANE, width / 3, depth / 3) if shape == "hewn" else 0.0,
+            taper=values["taper"] if shape == "round" else 0.0,
+            species="" if wood in ("any", "No.2") else wood, grade="No.2" if wood == "No.2" else "",
+            made=values["kind"], state=values["state"], cut=_cut(values),
+        )  # fmt: skip
+
+    def _result(self, items):
+        values = dict(items)
+        span, dead, live = values["span"], values["dead"], values["live"]
+        house = one_floor(self.joists(values), span=span, dead=dead, live=live)
+        judged, member = judge_element(follow(house), "floor", self.rulebook), cut_member(house.levels[0].measured, span)
+        silent, compared, refused = [one.refused for one in judged.answers if one.refused], None, ""
+        try:
+            first, *more = (ask(self.rulebook, "compared_woods", one.member, one.demands) for one in judged.answers)
+            compared = first.with_questions(*more)
+        except NotCovered as none:
+            silent.append(str(none))
+        except OutsideRule as none:
+            refused = str(none)
+        moduli = compared and [wood.modulus for wood in compared.woods]
+        limits = self._told(silent, "cut_limits", member)
+        conditions = self._told(silent, "measured_conditions", member.joist, live) or ()
+        return OldWoodResult(
+            judged, member, compared, limits,
+            moduli and tuple(first_frequency(member.joist, span=span, weight=dead, modulus=one)
+                             for one in (min(moduli), max(moduli))),
+            refused, tuple(one for one in dict.fromkeys(silent) if one != refused), conditions,
+        )  # fmt: skip
+
+    def _told(self, silent, answer, *asked):
+        """An answer that a rulebook may give beside its checks; None where it has none, and why."""
+        try:
+            return ask(self.rulebook, answer, *asked)
+        except NotCovered as none:
+            silent.append(str(none))
+        except OutsideRule:  # a log, or an engineered member: said in a gate or a note
+            pass
+        return None
 
     def compute(self, values, before=None, frame="page"):
-        now = self.case(tuple(values.items()))
-        ghost = self.case(tuple(before.items())) if before else None
-        gates = self.gates(values)
+        now = self.result(tuple(values.items()))
+        ghost = self.result(tuple(before.items())) if before and before != values else None
         return Shown(
-            self.scene(values, now, before, ghost, gates, frame),
+            self.scene(values, now, ghost, frame),
             ("check", "asked", "can give", "share", "rule"),
-            self.rows(values, now, gates),
+            self.rows(values, now),
             self.notes(values, now),
-            gates,
-            known=verdict.evidence(self.judged(values, now), ("loads", verdict.ENTERED)),
+            now.gates,
+            known=verdict.evidence(now.checks, ("loads", verdict.ENTERED), *(() if now.checks else (("what is asked", "computed"),))),
         )
 
-    def judged(self, values, now):
-        """Return every question of the page, each for the wood of which it asks most.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : structlib.pages.old_wood_case.OldWoodCase
-            The joist worked out [-].
-
-        Returns
-        -------
-        tuple of structlib.pages.verdict.Judged or structlib.rules.check.Check
-            The questions [-].
-        """
-        known = least_verified(one.verified for one in now.shares)
-        found = [
-            verdict.Judged(name, max(getattr(one, key) for one in now.shares), known)
-            for name, key in (("bending", "bending"), ("shear at the ends", "shear"), ("sag", "sag"))
-        ]
-        found += [verdict.Judged(one.name, max(one.shares), least_verified([known, "computed"])) for one in now.at_cut]
-        found += now.checks
-        years = _after_years(values, [one.live_sag for one in now.shares])
-        if years:
-            share = max(years) * total_limit()[0] / values["span"]
-            found.append(verdict.Judged("sag after years", share, "recalled", decides=False))
-        return tuple(found)
-
-    def gates(self, values):
-        """Return the reasons to stop and call an engineer before anything else.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a gate; empty when none [-].
-        """
-        gates = [_GATES[values[name]] for name in ("kind", "state") if values[name] in _GATES]
-        if values["shape"] != "sawn" and values["cut"] != "none":
-            gates.append(_CUT_LOG)
-        if values["state"] != "no grade" and self.case(tuple(values.items())).none_of_it:
-            name = next(label for label, key in _WOODS if key == values["wood"]).removesuffix(", any grade")
-            gates.append(
-                f"No values for {name} in this size are in this library, and those of another wood do not "
-                "stand in for it. What it can give, a grader or an engineer says."
-            )
-        return tuple(gates)
-
-    def rows(self, values, now, gates=()):
+    def rows(self, values, now):
         """Return the checks as rows of text, each as a range over the woods.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
-        now : structlib.pages.old_wood_case.OldWoodCase
-            The joist worked out [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts; what is asked stays [-].
+        now : OldWoodResult
+            The floor as judged [-].
 
         Returns
         -------
         tuple of tuple of str
             Name, asked, can give, share, rule [-].
         """
-        shares, system = now.shares, self.system
+        rows = self._demands(now) if now.compared is None else [self._question(now, one) for one in now.compared.questions]
+        rows += [self._limit_row(check, now.gates) for check in now.on_the_cut]
+        if now.cut is not None and values["kind"] != "sawn":
+            rows.append(("cutting this member", "", "", "" if now.gates else "refused", "only as its maker says"))
+        told = _UNKNOWN
+        if now.frequency:
+            low, high = now.frequency
+            told = f"{low:.1f} to {high:.1f} Hz" if high > 1.005 * low else f"{low:.1f} Hz"
+        return (*rows, ("first frequency, empty floor", told, "", "", "no limit here"))
 
-        def row(name, asked, given, used, dimension, rule):
-            verdict = (
-                ("", "")
-                if gates
-                else (words.range_text(given, dimension, system), words.range_text(used, "ratio", system))
-            )
-            return (name, words.range_text(asked, dimension, system), *verdict, rule)
+    def _question(self, now, one):
+        """One question for all woods."""
+        texts = lambda numbers, dimension: words.range_text(numbers, dimension, self.system)  # noqa: E731
+        if one.kind == "sag after years" and now.years is None:
+            return (one.name, "more than the span", "", "", "so much that no number holds")
+        share = texts(one.shares, "ratio") + ("" if one.decides else " (for information)")
+        return (one.name, texts(one.asked, one.dimension), *(("", "") if now.gates else (texts(one.given, one.dimension), share)),
+                f"{one.loads}; {one.limit or one.clause}")
 
-        def stiff(row):
-            """What a wood's stiffness makes; without a wood there is none."""
-            return (row[0], "not known: the wood decides", "", "", row[4]) if now.none_of_it else row
+    def _demands(self, now):
+        """What is asked where no wood is listed, or no rule compares them: each under the combination that asks most."""
+        share, rows = "" if now.gates else "not judged", []
 
-        each = lambda name: [getattr(one, name) for one in shares]  # noqa: E731
-        divisor = limit_divisor("floor")[0]
-        rows = [
-            row(
-                "bending",
-                each("bending_stress"),
-                each("bending_value"),
-                each("bending"),
-                "stress",
-                "dead + live; NDS 2018 4.3",
-            ),
-            row(
-                "shear at the ends",
-                each("shear_stress"),
-                each("shear_value"),
-                each("shear"),
-                "stress",
-                "dead + live; NDS 2018 3.4.2",
-            ),
-            stiff(
-                row(
-                    "sag under live load",
-                    each("live_sag"),
-                    [values["span"] / divisor],
-                    each("sag"),
-                    "small length",
-                    f"live; span/{divisor:g}",
-                )
-            ),
-            stiff(self._years_row(values, each("live_sag"), row)),
-        ]
-        rows += [
-            row(one.name, [one.asked], one.given, one.shares, one.dimension, one.rule) for one in now.at_cut
-        ]
-        for check in now.checks:
-            rows.append(self._limit_row(check, gates))
-        if values["cut"] != "none" and values["kind"] != "sawn":
-            rows.append(("cutting this member", "", "", "" if gates else "refused", "IRC R502.8.2"))
-        low, high = now.frequency
-        rows.append(
-            stiff(
-                (
-                    "first frequency, empty floor",
-                    f"{low:.1f} to {high:.1f} Hz" if high > 1.005 * low else f"{low:.1f} Hz",
-                    "",
-                    "",
-                    "no limit here",
-                )
-            )
-        )
-        return tuple(rows)
+        def row(name, demands, field, dimension):
+            most = max(demands, key=lambda one: getattr(one, field))
+            rows.append((name, show(getattr(most, field), dimension, self.system), "", share, acting(most.combination)))
 
-    def _years_row(self, values, live_sags, row):
-        """Sag after years beside span/240, for information: the weight that stays makes the wood creep."""
-        creep, divisor = creep_factor(wet=False), total_limit()[0]
-        after = _after_years(values, live_sags)
-        if not after:
-            return ("sag after years", "more than the span", "", "", "so much that no number holds")
-        limit = values["span"] / divisor
-        rule = f"{creep:g} x dead + live; span/{divisor:g}"
-        told = row("sag after years", after, [limit], [one / limit for one in after], "small length", rule)
-        share = f"{told[3]} (for information)" if told[3] else ""
-        return (*told[:3], share, told[4])
+        whole, *cut = (one.demands for one in now.judged.answers)
+        row("bending", whole, "bending_stress", "stress")
+        row("shear at the ends", whole, "shear_stress", "stress")
+        rows += [(name, _UNKNOWN, "", "", "") for name in ("sag under live load", "sag after years")]
+        for demands in cut:
+            row("bending in the wood left at the cut", demands, "bending_stress", "stress")
+            if demands[0].end_push:
+                row("push on the notched end", demands, "end_push", "force")
+            else:
+                row("shear in the wood left at the cut", demands, "shear_stress", "stress")
+        return rows
 
     def _limit_row(self, check, gates):
+        told = lambda value: show(value, check.dimension, self.system)  # noqa: E731
         if check.given <= 0:
-            asked = show(check.asked, check.dimension, self.system) if check.asked > 1e-9 else "none"
-            verdict = ("none", "within" if check.share == 0 else "refused")
-            name = {
-                "outside the middle third": "notch in the middle third",
-                "tension side": "notch on the tension side",
-            }.get(check.name, check.name)
-            return (name, asked, *(("", "") if gates else verdict), check.clause)
-        verdict = (
-            show(check.given, check.dimension, self.system),
-            show(check.share, "ratio") + (" refused" if beyond(check) else ""),
-        )
-        return (
-            check.name,
-            show(check.asked, check.dimension, self.system),
-            *(("", "") if gates else verdict),
-            check.clause,
-        )
+            asked = told(check.asked) if check.asked > 1e-9 else "none"
+            answer = ("none", "within" if check.share == 0 else "refused")
+        else:
+            asked = told(check.asked)
+            answer = (told(check.given), show(check.share, "ratio") + (" refused" if words.beyond(check) else ""))
+        name = {"notch place": "notch in the middle third", "notch face": "notch on the tension side"}.get(check.kind, check.name)
+        return (name, asked, *(("", "") if gates else answer), check.clause)
 
     def notes(self, values, now):
         """Return what must be said below the numbers.
@@ -293,92 +289,50 @@ class OldWoodPage(Page):
         ----------
         values : dict
             Values of the controls [any].
-        now : structlib.pages.old_wood_case.OldWoodCase
-            The joist worked out [-].
+        now : OldWoodResult
+            The floor as judged [-].
 
         Returns
         -------
         tuple of str
             One sentence a note [-].
         """
-        shares, notes = now.shares, []
-        if len(shares) > 1 and not now.none_of_it:
-            notes.append(
-                f"{len(shares)} woods and grades compared. Old wood has no stamp: which of them it is, a "
-                f"grader or "
-                "an engineer says."
-            )
-        if not now.none_of_it:
-            notes.append(
-                f"The range ends at {now.lowest_grade}. For wood below it no number is shown here: only a "
-                "grader can tell."
-            )
-            missing = sorted({wood.species for wood in materials("dimension")} - {one.wood.species for one in shares})
+        notes, compared = [f"Not judged: {one}." for one in now.not_judged], now.compared
+        if compared is not None:
+            if len(compared.woods) > 1:
+                notes.append(f"{len(compared.woods)} woods and grades compared. Old wood has no stamp: which of them it is, a "
+                             "grader or an engineer says.")
+            notes.append(f"The range ends at {compared.lowest_grade}. For wood below it no number is shown here: only a grader "
+                         "can tell.")
+            missing = sorted({wood.species for wood in materials("dimension")} - {one.species for one in compared.woods})
             if missing and values["wood"] in ("any", "No.2"):
                 notes.append(f"Not in the range, for lack of values in this size: {', '.join(missing)}.")
-        if values["shape"] not in ("sawn", "hewn"):
-            notes.append(
-                "A log is compared here with sawn lumber of the same outer size. Logs have rules of their "
-                "own, and so "
-                "do cuts in them."
-            )
-        if values["width"] > values["depth"] and values["shape"] == "flat sides":
-            notes.append("A log is no wider than it is deep, so this one is taken as round.")
-        if values["taper"] and values["shape"] != "round":
-            notes.append("Only the round log gets thinner here, to the right.")
-        if values["spacing"] <= 24 * inch * (1 + 1e-9) and any(one.wood.kind != "timber" for one in shares):
-            notes.append(
-                "Joists no more than 24 in apart count as helped by their neighbours through the floor: 15 % "
-                "more in bending (NDS 2018 4.3.9). A loose floor, or fewer than three joists, does not give "
-                "that."
-            )
+        notes += words.of_shape(values)
+        notes += now.conditions
         if values["plies"] > 1:
-            notes.append(
-                "Pieces side by side count as fastened to one another, sound alike and loaded alike."
-            )
-        notes.append(
-            "The share of sag is that of the live load alone. Sag after years has the weight that stays in "
-            f"it, with the creep of wood that was dry (NDS 2018 3.5.2, {verified('creep_dry')}); it decides "
-            "nothing here."
-        )
-        if values["live"] < 40 * psf * (1 - 1e-9):
-            notes.append(
-                "Under 40 psf of live load is for sleeping rooms (30 psf) and attics; other rooms of a house "
-                "ask 40 psf (IRC Table R301.5)."
-            )
-        if any(beyond(check) for check in now.checks) and not self.gates(values):
-            notes.append(
-                "A cut beyond the code's limits is not to be made. Where one exists, an engineer designs "
-                "the repair."
-            )
-        if now.cut is not None and isinstance(now.cut, notches.Notch):
-            notes.append(
-                "The corner of a notch splits wood sooner than the numbers say: they count only the wood "
-                "left."
-            )
-        known = sorted({one.verified for one in shares} - {"seen"})
-        if now.none_of_it:
-            notes.append("Design values: none that would hold for it. Limits on cuts: seen.")
-        elif known:
-            notes.append(f"Design values: NDS Supplement 2018, {' and '.join(known)}. Limits on cuts: seen.")
-        notes.append(CAUTION)
-        return tuple(notes)
+            notes.append("Pieces side by side count as fastened to one another, sound alike and loaded alike.")
+        years = compared and compared.question("sag after years")
+        if years:
+            notes.append("The share of sag is that of the live load alone. Sag after years has the weight that stays in it, with "
+                         f"the creep of wood that was dry ({years.clause}); it decides nothing here.")
+        if any(words.beyond(check) for check in now.on_the_cut) and not now.gates:
+            notes.append("A cut beyond the code's limits is not to be made. Where one exists, an engineer designs the repair.")
+        if values["cut"].startswith("notch"):
+            notes.append("The corner of a notch splits wood sooner than the numbers say: they count only the wood left.")
+        notes.append(words.values_known(compared, now.limits))
+        return (*notes, CAUTION)
 
-    def scene(self, values, now, before=None, ghost=None, gates=(), frame="page"):
+    def scene(self, values, now, ghost=None, frame="page"):
         """Draw the joist, its cut and the range.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
-        now : structlib.pages.old_wood_case.OldWoodCase
-            The joist worked out [-].
-        before : dict or None
-            Values before the last change [any].
-        ghost : structlib.pages.old_wood_case.OldWoodCase or None
-            The joist before [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts [-].
+        now : OldWoodResult
+            The floor as judged [-].
+        ghost : OldWoodResult or None
+            The joist before the last change [-].
         frame : str
             Shape of the picture: 'page', 'wide' or 'tall' [-].
 
@@ -387,58 +341,50 @@ class OldWoodPage(Page):
         structlib.pictures.scene.Scene
             The picture [-].
         """
-        system, section = self.system, now.section
-        checks = () if gates else now.checks
-        ranges, short = ((), ()) if gates else words.ranges(now.used)
-        view = OldWoodView(
-            title=words.title(now, self.judged(values, now), gates),
+        system, section, limits = self.system, now.section, now.limits
+        place = now.cut.middle if now.cut is not None else min(values["place"], values["span"])
+        checks = () if now.gates else now.on_the_cut
+        ranges, short = words.ranges(now.compared) if now.compared and not now.gates else ((), ())
+        allowed = limits if limits is not None and not now.gates else None
+        lowest = f" Below {now.compared.lowest_grade} only a grader can tell." if ranges else ""
+        return draw_old_wood(OldWoodView(
+            title=words.title(now),
             span=values["span"],
             span_text=show(values["span"], "length", system),
             depth=section.depth,
-            right_depth=now.right_depth,
+            right_depth=section.depth - now.joist.taper,
             width=section.width,
-            wane=now.wane,
+            wane=now.judged.element.part.measured.wane,
             shape=section.shape,
-            size_text=words.size_text(values, section, system),
-            place=now.place,
+            size_text=words.size_text(section, now.joist.plies, system),
+            place=place,
             cut=words.drawn_cut(now.cut, section.depth),
-            heading=words.heading(values, now.place, system),
-            reasons=words.reasons(checks, system) or words.may_be_cut(values, section, gates, system),
+            heading=words.heading(values, place, system),
+            reasons=words.reasons(checks, section.depth, system) or words.may_be_cut(values, section, allowed, system),
             ranges=ranges,
             short_ranges=short,
-            allowed=() if gates else now.allowed,
-            limit=None if gates else now.limit,
-            greatest_hole=0.0 if gates else now.greatest_hole,
-            refused=any(beyond(check) for check in checks)
-            or (values["kind"] != "sawn" and values["cut"] != "none"),
-            middle_third=values["kind"] == "sawn",
+            allowed=allowed.boxes if allowed else (),
+            limit=allowed and allowed.notch_box,
+            greatest_hole=allowed.hole_width if allowed and not values["cut"].startswith("notch") else 0.0,
+            refused=any(words.beyond(check) for check in checks) or (values["kind"] != "sawn" and now.cut is not None),
+            middle_third=limits is not None,
             note=f"Joists every {show(values['spacing'], 'section length', system)}, "
-            f"{show(values['dead'] + values['live'], 'area load', system)}."
-            + ("" if gates else f" Below {now.lowest_grade} only a grader can tell."),
-            previous=None
-            if ghost is None or before == values
-            else (
-                before["span"],
-                ghost.section.depth,
-                ghost.right_depth,
-                words.drawn_cut(ghost.cut, ghost.section.depth),
-            ),
-        )
-        return draw_old_wood(view, frame)
+            f"{show(values['dead'] + values['live'], 'area load', system)}.{lowest}",
+            previous=ghost and (ghost.member.span, ghost.section.depth, ghost.section.depth - ghost.joist.taper,
+                                words.drawn_cut(ghost.cut, ghost.section.depth)),
+        ), frame)  # fmt: skip
 
 
-def _after_years(values, live_sags):
-    """Sag after years for each sag under the live load, as the weight that stays makes the wood creep.
-
-    None where the sag is more than the span, so much that no number holds.
-    """
-    if max(live_sags) * (values["dead"] + values["live"]) / values["live"] > values["span"]:
-        return []
-    creep = creep_factor(wet=False)
-    lasting = values["dead"] / values["live"]
-    return [
-        long_term_deflection(lasting=live * lasting, passing=live, creep_factor=creep) for live in live_sags
-    ]
+def _cut(values):
+    """The notch or hole as measured, kept on the joist, in the words of a house; None where there is none."""
+    what, _, where = values["cut"].partition(" ")
+    if what == "none":
+        return None
+    depth = values["depth"]
+    size, place = min(values["size"], 0.9 * depth), min(values["place"], values["span"])
+    if what == "notch":
+        return Cut(what=f"notch in the {where}", place=place, size=size, length=values["length"])
+    return Cut(what="hole", place=place, size=size, below=None if where == "middle" else min(float(where) * inch, depth - size))
 
 
 hold(globals())

@@ -2,11 +2,13 @@
 
 from functools import lru_cache
 
-from structlib.ground.lumber import stock_sizes
+from structlib.ground.cut_sections import drilled_inertia, drilled_section_modulus, notched_inertia, notched_section_modulus
+from structlib.ground.lumber import find_material, stock_sizes
 from structlib.ground.measured_sections import measured_section
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, psf
 from structlib.house.mid_beam import beam_line_load, with_mid_beam
+from structlib.house.old_floor import compared
 from structlib.house.patch_loads import feet_on_two_joists, find_heavy_thing, patch_on_joists, tile_load
 from structlib.house.sag import read_sag, sag_parts
 from structlib.house.triage import triage
@@ -16,17 +18,8 @@ from structlib.mechanics.round_taper import tapered_log
 from structlib.pages.door import hold
 from structlib.pages.show import Picture, Table
 from structlib.pictures.drawings.sag_lines import SagLinesView, draw_sag_lines
-from structlib.rules.ca.vibration import vibration_span
-from structlib.rules.us.deflection import creep_factor
-from structlib.rules.us.notches import (
-    cut_limit,
-    drilled_inertia,
-    drilled_section_modulus,
-    notched_inertia,
-    notched_section_modulus,
-    remaining_depth_for,
-)
-from structlib.rules.us.old_joists import candidate_woods, compared_woods, old_joist_shares, size_jumps
+from structlib.rules.choice import BOUNCE, RULEBOOK
+from structlib.rules.members import MeasuredJoist
 
 #: The joist of the notebook, an invented one: measured size, span, spacing and loads.
 JOIST = dict(width=2 * inch, depth=7.5 * inch)
@@ -162,27 +155,49 @@ def cuts():
     return Table(("cut", "strength left there", "stiffness left there"), rows)
 
 
+def old_joist(species="", grade="", width=JOIST["width"], depth=JOIST["depth"], span=FLOOR["span"], live=FLOOR["live"]):
+    """Compare the notebook's joist, or one like it, with every wood that it may be of.
+
+    Parameters
+    ----------
+    species, grade : str
+        What is known of its wood; empty where nothing is [-].
+    width, depth : float
+        Its size [mm].
+    span : float
+        Its span [mm].
+    live : float
+        Live load of its floor [MPa].
+
+    Returns
+    -------
+    structlib.rules.members.Compared
+        Woods and shares [-].
+
+    Examples
+    --------
+    >>> round(float(old_joist("Hem-Fir", "No.2").greatest[0]), 2)
+    0.67
+    """
+    joist = MeasuredJoist(measured_section("sawn", width=width, depth=depth), FLOOR["spacing"], 1, species, grade)
+    return compared(joist, span=span, dead=FLOOR["dead"], live=live, rulebook=RULEBOOK)
+
+
 @lru_cache(maxsize=1)
 def _unknown_joist():
     """The range of the notebook's joist over wood, sizes, span and load."""
-    woods = candidate_woods(**JOIST)
-    named = {}
-    for wood in woods:
-        for grade in ("No.1", "No.2") if wood.grade == "No.1/No.2" else (wood.grade,):
-            named[wood.species, grade] = wood
     grades = ("Select Structural", "No.1", "No.2")
+    named = {(wood.species, grade) for wood in old_joist().woods for grade in wood.grade.split("/")}
     species = tuple(
-        dict.fromkeys(name for name, _ in named if all((name, grade) in named for grade in grades))
-    )
+        name for name in dict.fromkeys(wood.species for wood in old_joist().woods)
+        if all((name, grade) in named for grade in grades)
+    )  # fmt: skip
 
     def used(species, grade, width, depth, span, load):
-        section = measured_section("sawn", width=width, depth=depth)
-        return old_joist_shares(
-            named[species, grade], section, span=span, spacing=FLOOR["spacing"], dead=FLOOR["dead"], live=load
-        ).greatest
+        return float(old_joist(species, grade, width, depth, span, load).greatest[0])
 
     sizes = measured_unknowns(
-        jumps={"width": size_jumps(), "depth": size_jumps()},
+        jumps=dict.fromkeys(("width", "depth"), RULEBOOK.room("old_joists").size_jumps()),
         width=(1.875 * inch, 2.125 * inch),
         depth=(7.25 * inch, 7.75 * inch),
         span=(12.75 * ft, 13.25 * ft),
@@ -298,13 +313,13 @@ def sag_parts_of_the_floor():
     structlib.house.sag.SagParts
         The parts as ranges [mm].
     """
-    sags = [_dead_sag(wood) for wood in candidate_woods(**JOIST)]
+    sags, creep = [_dead_sag(wood) for wood in old_joist().woods], RULEBOOK.room("deflection").creep_factor
     return sag_parts(
         measured=reading().worst.sag,
         stiff_sag=min(sags),
         soft_sag=max(sags),
-        least_creep=creep_factor(wet=False),
-        most_creep=creep_factor(wet=True),
+        least_creep=creep(wet=False),
+        most_creep=creep(wet=True),
     )
 
 
@@ -364,7 +379,7 @@ def frequencies():
         Case, slowest and fastest wood [-].
     """
     section = measured_section("sawn", **JOIST)
-    moduli = [wood.modulus for wood in candidate_woods(**JOIST)]
+    moduli = [wood.modulus for wood in old_joist().woods]
     ends = [modulus * section.inertia for modulus in (min(moduli), max(moduli))]
     weight = FLOOR["dead"] * FLOOR["spacing"]
     tile = tile_load() * FLOOR["spacing"]
@@ -384,12 +399,12 @@ def frequencies():
     return Table(("one joist with", "softest wood", "stiffest wood"), rows)
 
 
-#: A printed joist of the Canadian tables: E back-solved from many cells [MPa], sizes [mm].
+#: A printed joist of the span tables that count bounce: E back-solved from many cells [MPa], sizes [mm].
 _PRINTED = dict(modulus=12500.0, width=38.0, depth=235.0, spacing=400.0, subfloor=15.5)
 
 
 def vibration_spans():
-    """Spans of one joist by the Canadian criterion, for what ties the joists, beside its span by L/360.
+    """Spans of one joist by the published criterion of bounce, for what ties the joists, beside its span by L/360.
 
     Returns
     -------
@@ -400,14 +415,14 @@ def vibration_spans():
     load = 1.9e-3 * _PRINTED["spacing"]
     by_sag = (384 * _PRINTED["modulus"] * inertia / (5 * load * 360)) ** (1 / 3)
     rows = [
-        (tied, f"{vibration_span(tied=tied, **_PRINTED).span / 1000:.2f} m", f"{by_sag / 1000:.2f} m")
+        (tied, f"{BOUNCE.vibration_span(tied=tied, **_PRINTED).span / 1000:.2f} m", f"{by_sag / 1000:.2f} m")
         for tied in ("strapping", "bridging", "strapping and bridging")
     ]
     return Table(("joists tied by", "vibration lets it span", "L/360 would"), rows)
 
 
 def printed_joist_span():
-    """Span of the printed Canadian joist with strapping by the vibration criterion.
+    """Span of the printed joist with strapping by the vibration criterion.
 
     Returns
     -------
@@ -419,7 +434,7 @@ def printed_joist_span():
     >>> round(printed_joist_span(), 2)
     4.34
     """
-    return vibration_span(tied="strapping", **_PRINTED).span / 1000
+    return BOUNCE.vibration_span(tied="strapping", **_PRINTED).span / 1000
 
 
 def printed_examples():
@@ -436,9 +451,9 @@ def printed_examples():
     [15.2, 250.0, 4.3]
     """
     push = formulas.simple_point_left_reaction(point_load=30.36e3, span=8000.0, load_position=4000.0)
-    depth = remaining_depth_for(
-        shear=push, shear_value=0.85, width=150.0, depth=350.0, power=cut_limit("older_end_notch_shear_power")
-    )
+    notches = RULEBOOK.room("notches")
+    power = notches.cut_limit("older_end_notch_shear_power")
+    depth = notches.remaining_depth_for(shear=push, shear_value=0.85, width=150.0, depth=350.0, power=power)
     return {
         "push of a 150 x 350 mm beam, 8 m, 30.36 kN in the middle": push / 1000,
         "depth that its notched end must keep, older rule": depth,
@@ -455,7 +470,7 @@ def new_beam():
         Way, moments, sag, load on the beam [-].
     """
     section = measured_section("sawn", **JOIST)
-    wood = next(one for one in candidate_woods(**JOIST) if (one.species, one.grade) == ("Hem-Fir", "No.2"))
+    wood = find_material("Hem-Fir", "No.2")
     loads = dict(
         span=FLOOR["span"],
         lasting=FLOOR["dead"] * FLOOR["spacing"],
@@ -602,12 +617,13 @@ def range_of_woods():
     Table
         Wood, share used, what governs [-].
     """
-    found = compared_woods(measured_section("sawn", **JOIST), **FLOOR)
-    picked = (found[0], found[len(found) // 2], found[-1])
+    found = old_joist()
+    order = found.best_first()
+    picked = (order[0], order[len(order) // 2], order[-1])
     return Table(
         ("compared with", "used", "governs"),
         [
-            (f"{word}: {one.wood.name}", show(one.greatest, "ratio"), one.governs)
+            (f"{word}: {found.woods[one].name}", show(float(found.greatest[one]), "ratio"), found.governs(one))
             for word, one in zip(("best", "middle", "worst"), picked)
         ],
     )

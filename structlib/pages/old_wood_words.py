@@ -1,10 +1,11 @@
 """The words of the old-wood page: titles, reasons, ranges and sizes, ready to print."""
 
+import numpy
+
 from structlib.ground.showing import show
 from structlib.pages import verdict
-from structlib.pages.old_wood_case import beyond
 from structlib.pictures.drawings.old_wood import Cut, Reason
-from structlib.rules.us import notches
+from structlib.rules.members import AT_CUT, Notch
 
 
 def range_text(numbers, dimension, system):
@@ -12,7 +13,7 @@ def range_text(numbers, dimension, system):
 
     Parameters
     ----------
-    numbers : sequence of float
+    numbers : float or sequence of float
         Values [by dimension].
     dimension : str
         What they are [-].
@@ -29,80 +30,167 @@ def range_text(numbers, dimension, system):
     >>> range_text([0.37, 1.63], "ratio", "us")
     '37 % to 163 %'
     """
-    low, high = min(numbers), max(numbers)
-    ends = [show(value, dimension, system) for value in (low, high)]
-    return ends[0] if ends[0] == ends[1] else f"{ends[0]} to {ends[1]}"
+    if numpy.ndim(numbers) == 0:
+        return show(float(numbers), dimension, system)
+    low, high = (show(float(end(numbers)), dimension, system) for end in (numpy.min, numpy.max))
+    return low if low == high else f"{low} to {high}"
 
 
-def ranges(used):
+def beyond(check):
+    """Tell whether a limit is overstepped, by more than rounding.
+
+    Parameters
+    ----------
+    check : structlib.rules.check.Check
+        The check [-].
+
+    Returns
+    -------
+    bool
+        True when more is asked than given [-].
+
+    Examples
+    --------
+    >>> from types import SimpleNamespace
+    >>> beyond(SimpleNamespace(share=1.0)), beyond(SimpleNamespace(share=1.01))
+    (False, True)
+    """
+    return check.share > 1 + 1e-9
+
+
+def ends(compared):
+    """Return the least and the greatest share that any of the woods uses, the cut counted: share, what governs, wood.
+
+    Parameters
+    ----------
+    compared : structlib.rules.members.Compared
+        The joist beside every wood [-].
+
+    Returns
+    -------
+    tuple of tuple of (float, str, str)
+        Both ends [-].
+    """
+    shares = compared.greatest
+    found = []
+    for wood in (int(shares.argmin()), int(shares.argmax())):
+        kind, named = compared.governs(wood), compared.woods[wood]
+        found.append((float(shares[wood]), "at the cut" if kind in AT_CUT else kind, f"{named.species} {named.grade}"))
+    return tuple(found)
+
+
+def ranges(compared):
     """Write both ends of the range as sentences, and shorter ones for a film.
 
     Parameters
     ----------
-    used : tuple of Used
-        The least and the greatest share [-].
+    compared : structlib.rules.members.Compared
+        The joist beside every wood [-].
 
     Returns
     -------
     tuple of tuple of str
         The sentences, and the short ones [-].
     """
-    best, worst = used
+    best, worst = ends(compared)
     if best == worst:
-        return (f"{best.wood}: {show(best.share, 'ratio')} used ({best.governs})",), (
-            f"{show(best.share, 'ratio')} used ({best.governs})",
-        )
+        used = f"{show(best[0], 'ratio')} used ({best[1]})"
+        return (f"{best[2]}: {used}",), (used,)
     long = tuple(
-        f"{word}: {one.wood}, {show(one.share, 'ratio')} used ({one.governs})"
-        for word, one in (("Best", best), ("Worst graded", worst))
+        f"{word}: {wood}, {show(share, 'ratio')} used ({governs})"
+        for word, (share, governs, wood) in (("Best", best), ("Worst graded", worst))
     )
-    return long, tuple(
-        f"{word} wood: {show(one.share, 'ratio')} used" for word, one in (("Best", best), ("Worst", worst))
-    )
+    return long, tuple(f"{word} wood: {show(one[0], 'ratio')} used" for word, one in (("Best", best), ("Worst", worst)))
 
 
-def title(case, judged, gates):
+def title(now):
     """Say the message of the picture in one line.
 
     Parameters
     ----------
-    case : structlib.pages.old_wood_case.OldWoodCase
-        The joist worked out [-].
-    judged : tuple of structlib.pages.verdict.Judged or structlib.rules.check.Check
-        Every question of the page [-].
-    gates : tuple of str
-        Gates that withdraw the verdicts [-].
+    now : structlib.pages.old_wood_page.OldWoodResult
+        The floor as judged [-].
 
     Returns
     -------
     str
         The title [-].
     """
-    return verdict.headline(judged, gates, lambda first: _message(case))
+    unjudged = () if now.compared or now.gates else ("the joist", *(("the cut",) if now.cut is not None else ()))
+    return verdict.headline(now.checks, now.gates, lambda first: _message(now), unjudged=unjudged)
 
 
-def _message(case):
-    if case.refused:
+def _message(now):
+    if any(beyond(check) for check in now.on_the_cut):
         return "The code refuses this cut, whatever the wood"
-    best, worst = case.used
-    low, high = show(best.share, "ratio"), show(worst.share, "ratio")
+    if now.compared is None:
+        return "What is asked of this joist"
+    best, worst = ends(now.compared)
+    low, high = show(best[0], "ratio"), show(worst[0], "ratio")
     if best == worst:
-        return f"{low} used, if it is this wood: {best.governs} asks most"
-    if best.share > 1:
+        return f"{low} used, if it is this wood: {best[1]} asks most"
+    if best[0] > 1:
         return f"Even the best wood would need more: {low} to {high} used"
-    decides = "the wood decides" if worst.share > 1 else "by the wood"
-    return f"{low} to {high} used down to {case.lowest_grade}: {decides}"
+    decides = "the wood decides" if worst[0] > 1 else "by the wood"
+    return f"{low} to {high} used down to {now.compared.lowest_grade}: {decides}"
 
 
-def size_text(values, section, system):
-    """Write the measured size of the member.
+def values_known(compared, limits):
+    """Say where design values and limits come from, and how they are known.
+
+    Parameters
+    ----------
+    compared : structlib.rules.members.Compared or None
+        The joist beside every wood [-].
+    limits : structlib.rules.members.CutLimits or None
+        The limits on cuts [-].
+
+    Returns
+    -------
+    str
+        One sentence or two [-].
+    """
+    cuts = f" Limits on cuts: {limits.verified}." if limits else ""
+    if compared is None:
+        return f"Design values: none that would hold for it.{cuts}"
+    known = sorted({*compared.known} - {"seen"}) or ["seen"]
+    sources = sorted({wood.source.split(" (")[0] for wood in compared.woods})
+    return f"Design values: {', '.join(sources)}; {' and '.join(known)}.{cuts}"
+
+
+def of_shape(values):
+    """Say what the shape of the joist leaves out.
 
     Parameters
     ----------
     values : dict
         Values of the controls [any].
+
+    Returns
+    -------
+    tuple of str
+        One sentence each [-].
+    """
+    found = []
+    if values["shape"] not in ("sawn", "hewn"):
+        found.append("A log is compared here with sawn lumber of the same outer size. Logs have rules of their own, and so do "
+                     "cuts in them.")
+    if values["width"] > values["depth"] and values["shape"] == "flat sides":
+        found.append("A log is no wider than it is deep, so this one is taken as round.")
+    if values["taper"] and values["shape"] != "round":
+        found.append("Only the round log gets thinner here, to the right.")
+    return tuple(found)
+
+
+def size_text(section, plies, system):
+    """Write the measured size of the member.
+
+    Parameters
+    ----------
     section : structlib.ground.measured_sections.MeasuredSection
         Its section [-].
+    plies : int
+        Pieces side by side [-].
     system : str
         'us' or 'metric' [-].
 
@@ -111,15 +199,10 @@ def size_text(values, section, system):
     str
         The text [-].
     """
-    show_size = lambda value: show(value, "section length", system)  # noqa: E731
-    plies = int(values["plies"])
+    width, depth = (show(value, "section length", system) for value in (section.width, section.depth))
     if section.shape == "half round":
-        logs = "half log" if plies == 1 else f"{plies} half logs"
-        return f"{logs}, {show_size(section.width)}"
-    if section.shape == "round":
-        size = f"{show_size(section.depth)} round"
-    else:
-        size = f"{show_size(section.width)} x {show_size(section.depth)}"
+        return f"{'half log' if plies == 1 else f'{plies} half logs'}, {width}"
+    size = f"{depth} round" if section.shape == "round" else f"{width} x {depth}"
     return size if plies == 1 else f"{plies} of {size}"
 
 
@@ -148,13 +231,28 @@ def heading(values, place, system):
     return f"Enlarged: {words}, {show(place, 'length', system)} from the left"
 
 
-def reasons(checks, system):
+#: How a limit on a cut is said, long and short, by the kind of its check; {part} is its share of the depth.
+LIMITS = {
+    "notch depth": ("deep: {asked}, at most {limit}, {part} of the depth", "deep {asked}, at most {limit}"),
+    "notch length": ("long: {asked}, at most {limit}, {part} of the depth", "long {asked}, at most {limit}"),
+    "notch place": ("in the middle third of the span, where no notch may be", "in the middle third"),
+    "notch face": ("on the tension side, where a member this thick has no notch", "on the tension side"),
+    "hole width": ("wide: {asked}, at most {limit}, {part} of the depth", "wide {asked}, at most {limit}"),
+    "hole edge": ("wood left to the nearer edge: {limit}, at least {asked}", "edge {limit}, at least {asked}"),
+}
+_KEPT = {"notch place": ("outside the middle third of the span", "outside the middle third")}
+_PARTS = {3: "a third", 4: "a quarter", 5: "a fifth", 6: "a sixth"}
+
+
+def reasons(checks, depth, system):
     """Write each limit on the cut: what is there, and what is the most or the least.
 
     Parameters
     ----------
     checks : iterable of structlib.rules.check.Check
         The code's limits [-].
+    depth : float
+        Depth of the joist [mm].
     system : str
         'us' or 'metric' [-].
 
@@ -165,36 +263,15 @@ def reasons(checks, system):
     """
     found = []
     for check in checks:
-        asked, limit = (show(value, "section length", system) for value in (check.asked, check.given))
-        text, short = {
-            "depth of the notch": (f"deep: {asked}, at most {limit}", f"deep {asked}, at most {limit}"),
-            "length of the notch": (
-                f"long: {asked}, at most {limit}, a third of the depth",
-                f"long {asked}, at most {limit}",
-            ),
-            "outside the middle third": (
-                ("in the middle third of the span, where no notch may be", "in the middle third")
-                if check.asked > 1e-9
-                else ("outside the middle third of the span", "outside the middle third")
-            ),
-            "tension side": ("on the tension side of a member 4 in thick or more", "on the tension side"),
-            "diameter of the hole": (
-                f"wide: {asked}, at most {limit}, a third of the depth",
-                f"wide {asked}, at most {limit}",
-            ),
-            "wood above and below": (
-                f"wood left to the nearer edge: {limit}, at least {asked}",
-                f"edge {limit}, at least {asked}",
-            ),
-        }[check.name]
-        if check.name == "depth of the notch":
-            part = "a quarter" if check.formula.endswith("4") else "a sixth"
-            text += f", {part} of the depth"
-        found.append(Reason(text, short, beyond(check)))
+        said = _KEPT[check.kind] if check.kind in _KEPT and check.asked <= 1e-9 else LIMITS[check.kind]
+        part = round(depth / check.given, 6) if check.given > 0 else 0
+        told = dict(asked=show(check.asked, "section length", system), limit=show(check.given, "section length", system),
+                    part=_PARTS.get(part, f"1/{part:g}"))
+        found.append(Reason(*(text.format(**told) for text in said), beyond(check)))
     return tuple(found)
 
 
-def may_be_cut(values, section, gates, system):
+def may_be_cut(values, section, limits, system):
     """Say what the code would let be cut where nothing is; and that an engineered member is its maker's.
 
     Parameters
@@ -203,8 +280,8 @@ def may_be_cut(values, section, gates, system):
         Values of the controls [any].
     section : structlib.ground.measured_sections.MeasuredSection
         The section [-].
-    gates : tuple of str
-        Gates; where one stands nothing is said [-].
+    limits : structlib.rules.members.CutLimits or None
+        How far it may be cut; None where nothing is said [-].
     system : str
         'us' or 'metric' [-].
 
@@ -215,29 +292,14 @@ def may_be_cut(values, section, gates, system):
     """
     if values["kind"] != "sawn" and values["cut"] != "none":
         return (Reason("an engineered member is cut only as its maker says", "only as its maker says", True),)
-    if gates or values["cut"] != "none" or section.shape != "sawn":
+    if limits is None or values["cut"] != "none":
         return ()
     size = lambda value: show(value, "section length", system)  # noqa: E731
-    depth = section.depth
-    notch, long = (
-        depth / notches.cut_limit("notch_depth_divisor"),
-        depth / notches.cut_limit("notch_length_divisor"),
-    )
-    hole = depth / notches.cut_limit("hole_diameter_divisor")
-    least = notches.cut_limit("hole_edge_distance")
-    found = [
-        Reason(
-            f"a notch may be {size(notch)} deep and {size(long)} long, in the outer thirds",
-            f"notch {size(notch)} x {size(long)}",
-        )
-    ]
-    if depth > 2 * least:
-        found.append(
-            Reason(
-                f"a hole may be {size(min(hole, depth - 2 * least))} wide, {size(least)} from the edges",
-                f"hole {size(min(hole, depth - 2 * least))} wide",
-            )
-        )
+    notch, long, edge = (size(one) for one in (limits.notch_depth, limits.notch_length, limits.hole_edge))
+    found = [Reason(f"a notch may be {notch} deep and {long} long, in the outer thirds", f"notch {notch} x {long}")]
+    if section.depth > 2 * limits.hole_edge:
+        hole = size(min(limits.hole_width, section.depth - 2 * limits.hole_edge))
+        found.append(Reason(f"a hole may be {hole} wide, {edge} from the edges", f"hole {hole} wide"))
     return tuple(found)
 
 
@@ -246,7 +308,7 @@ def drawn_cut(cut, depth):
 
     Parameters
     ----------
-    cut : structlib.rules.us.notches.Notch or structlib.rules.us.notches.Hole or None
+    cut : structlib.rules.members.Notch or structlib.rules.members.Hole or None
         The cut [-].
     depth : float
         Depth of the member [mm].
@@ -256,10 +318,4 @@ def drawn_cut(cut, depth):
     structlib.pictures.drawings.old_wood.Cut
         Its box [mm].
     """
-    if cut is None:
-        return Cut()
-    if isinstance(cut, notches.Notch):
-        low, high = (depth - cut.depth, depth) if cut.face == "top" else (0.0, cut.depth)
-        return Cut("notch", cut.start, cut.end, low, high)
-    half = cut.diameter / 2
-    return Cut("hole", cut.place - half, cut.place + half, cut.height - half, cut.height + half)
+    return Cut() if cut is None else Cut("notch" if isinstance(cut, Notch) else "hole", *cut.box(depth))

@@ -8,6 +8,7 @@ import sympy
 from scipy.integrate import quad
 from scipy.linalg import eigh
 
+from structlib.ground import cut_sections
 from structlib.mechanics import vibration
 from structlib.mechanics.round_taper import tapered_log
 from structlib.rules.us import notches
@@ -125,15 +126,15 @@ def test_hole_against_two_rectangles(offset):
     middle = sum(width * (b - a) * (a + b) / 2 for a, b in parts) / area
     inertia = sum(width * ((b - middle) ** 3 - (a - middle) ** 3) / 3 for a, b in parts)
     size = dict(width=width, depth=depth, diameter=diameter, offset=offset)
-    assert notches.drilled_inertia(**size) == pytest.approx(inertia)
-    assert notches.drilled_section_modulus(**size) == pytest.approx(inertia / max(middle, depth - middle))
+    assert cut_sections.drilled_inertia(**size) == pytest.approx(inertia)
+    assert cut_sections.drilled_section_modulus(**size) == pytest.approx(inertia / max(middle, depth - middle))
 
 
 def test_what_cuts_leave_in_exact_shares():
     d, b = sympy.symbols("d b", positive=True)
     whole_modulus, whole_inertia = b * d**2 / 6, b * d**3 / 12
-    sixth = notches.notched_section_modulus(width=b, depth=d, notch=d / 6) / whole_modulus
-    third = notches.drilled_inertia(width=b, depth=d, diameter=d / 3, offset=sympy.Integer(0)) / whole_inertia
+    sixth = cut_sections.notched_section_modulus(width=b, depth=d, notch=d / 6) / whole_modulus
+    third = cut_sections.drilled_inertia(width=b, depth=d, diameter=d / 3, offset=sympy.Integer(0)) / whole_inertia
     assert sympy.simplify(sixth) == sympy.Rational(25, 36)
     assert sympy.simplify(third) == sympy.Rational(26, 27)
     F = sympy.symbols("F", positive=True)

@@ -1,9 +1,12 @@
 """Derivations of notebook 10: how fast a floor swings, what a notch leaves, and sag after years."""
 
+from structlib.ground.cut_sections import notched_section_modulus
 from structlib.mechanics import formulas, vibration
-from structlib.rules.us import deflection, notches
+from structlib.rules.choice import RULEBOOK
 
 from .proof import Step, derivation, prove, same_as
+
+deflection = RULEBOOK.room("deflection")
 
 
 def first_frequency():
@@ -116,7 +119,7 @@ def what_a_notch_leaves():
         "What does a notch leave?",
         steps,
         (
-            notches.notched_section_modulus,
+            notched_section_modulus,
             {"width": b, "depth": d, "notch": n},
             cut,
             left,

@@ -1,12 +1,14 @@
 """Questions of notebook 10: what can old wood do?"""
 
+from structlib.ground.cut_sections import notched_inertia, notched_section_modulus
 from structlib.ground.units import ft, inch, plf, psi
 from structlib.mechanics import formulas, vibration
-from structlib.rules.us import deflection, notches
+from structlib.rules.choice import RULEBOOK
 
 from .question import Mistake, Question, asks
 from .wording import any_unit, say, say_length, say_size, times
 
+deflection, notches = (RULEBOOK.room(name) for name in ("deflection", "notches"))
 _NOTCH_STEPS = (inch / 16, inch / 8)
 
 
@@ -16,10 +18,10 @@ def _strength_left(draw):
     notch = draw.randrange(2, 9) * depth / 24
     notch = round(notch / inch * 8) / 8 * inch
     size = dict(width=2 * inch, depth=depth)
-    answer = notches.notched_section_modulus(notch=notch, **size) / notches.notched_section_modulus(
+    answer = notched_section_modulus(notch=notch, **size) / notched_section_modulus(
         notch=0.0 * inch, **size
     )
-    stiff = notches.notched_inertia(notch=notch, **size) / notches.notched_inertia(notch=0.0 * inch, **size)
+    stiff = notched_inertia(notch=notch, **size) / notched_inertia(notch=0.0 * inch, **size)
     return Question(
         prompt=(
             f"A joist is {say_size(depth)} deep. A notch takes {say_size(notch)} off its depth. What share of its "

@@ -1,12 +1,10 @@
 """Myths of notebook 10."""
 
-from structlib.ground.measured_sections import measured_section
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.mechanics import vibration
-from structlib.pages.old_wood_tables import reading, sag_parts_of_the_floor
-from structlib.rules.us import notches
-from structlib.rules.us.old_joists import compared_woods
+from structlib.pages.old_wood_tables import old_joist, reading, sag_parts_of_the_floor
+from structlib.rules.choice import RULEBOOK
 
 from .card import card
 
@@ -24,13 +22,12 @@ def old_growth_is_always_stronger():
     >>> "No.3" in old_growth_is_always_stronger()
     True
     """
-    joist = measured_section("sawn", width=2 * inch, depth=7.5 * inch)
-    found = compared_woods(joist, span=13 * ft, spacing=16 * inch, dead=10 * psf, live=30 * psf)
-    best, worst = found[0], found[-1]
+    found = old_joist()
+    order = found.best_first()
+    best, worst = (f"{show(float(found.greatest[one]), 'ratio')} as {found.woods[one].name}" for one in (order[0], order[-1]))
     return card(
         "Old growth is always stronger.",
-        f"the same 2 in x 7 1/2 in joist uses {show(best.greatest, 'ratio')} as {best.wood.name}, and "
-        f"{show(worst.greatest, 'ratio')} as {worst.wood.name}. Old houses have both, and knots and splits "
+        f"the same 2 in x 7 1/2 in joist uses {best}, and {worst}. Old houses have both, and knots and splits "
         f"do not care for "
         "age. No stamp: so it is a range.",
     )
@@ -71,7 +68,7 @@ def a_third_of_the_length():
     >>> "2 1/2 in" in a_third_of_the_length()
     True
     """
-    longest = 7.5 * inch / notches.cut_limit("notch_length_divisor")
+    longest = 7.5 * inch / RULEBOOK.room("notches").cut_limit("notch_length_divisor")
     return card(
         "A notch may be a third of the joist long.",
         f"a third of its depth. In a joist 7 1/2 in deep that is {show(longest, 'section length')}, and not "

@@ -1,11 +1,11 @@
 """Predictions of notebook 10."""
 
+from structlib.ground.cut_sections import drilled_section_modulus, notched_section_modulus
 from structlib.ground.measured_sections import measured_section
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, psf
 from structlib.house.patch_loads import find_heavy_thing, patch_on_joists
 from structlib.mechanics import vibration
-from structlib.rules.us import notches
 
 from .prediction import Prediction
 
@@ -55,9 +55,9 @@ def notch_or_hole():
     'the notch'
     """
     size = dict(width=1.0, depth=6.0)
-    whole = notches.notched_section_modulus(notch=0.0, **size)
-    notch = notches.notched_section_modulus(notch=1.0, **size) / whole
-    hole = notches.drilled_section_modulus(diameter=2.0, **size) / whole
+    whole = notched_section_modulus(notch=0.0, **size)
+    notch = notched_section_modulus(notch=1.0, **size) / whole
+    hole = drilled_section_modulus(diameter=2.0, **size) / whole
     return Prediction(
         "A notch a sixth of the depth, in the top edge. Or a hole a third of the depth wide, at mid-depth. "
         "Which takes "

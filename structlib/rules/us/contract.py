@@ -1,16 +1,16 @@
 """Which rule answers for which kind of member: the one place where the rooms of this rulebook are put together."""
 
 from structlib.rules.check import BeamMember, BeamUse
-from structlib.rules.members import FlitchMember, NotCovered, PadMember, found_by_kind
+from structlib.rules.members import FlitchMember, JoistMember, NotCovered, PadMember, found_by_kind
 from structlib.rules.us import (
     bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch, footings,
     header_tables, layers, nailing_patterns, notches, old_joists, roof_ties, seats, snow, steel_beams, steel_columns,
     steel_sections, uplift,
 )  # fmt: skip
-from structlib.rules.us.kinds import plies, posts, roof, running
+from structlib.rules.us.kinds import old_wood, plies, posts, roof, running
 from structlib.rules.us.kinds import seats as seat_kinds
 
-_RULES = {**posts.RULES, **plies.RULES, **seat_kinds.RULES, **running.RULES, **roof.RULES}
+_RULES = {**old_wood.RULES, **posts.RULES, **plies.RULES, **seat_kinds.RULES, **running.RULES, **roof.RULES}
 _ROOMS = {
     one.__name__.rpartition(".")[2]: one
     for one in (bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch,
@@ -19,7 +19,7 @@ _ROOMS = {
 }  # fmt: skip
 
 
-class Members(posts.Posts, plies.Plies, seat_kinds.Seats, running.Running, roof.Roofs):
+class Members(old_wood.OldWood, posts.Posts, plies.Plies, seat_kinds.Seats, running.Running, roof.Roofs):
     """What this rulebook says of members of every kind, and the answers that it gives beside its checks."""
 
     def checks(self, member, demands):
@@ -51,8 +51,10 @@ class Members(posts.Posts, plies.Plies, seat_kinds.Seats, running.Running, roof.
         ...
         structlib.rules.members.asking.NotCovered: the rulebook of United States has no rule for a str here; what is asked of it stays
         """
+        of_beam = lambda beam, asked: self.beam_checks(beam, asked, beam.use or BeamUse())  # noqa: E731
         rules = {
-            BeamMember: lambda beam, asked: self.beam_checks(beam, asked, beam.use or BeamUse()),
+            BeamMember: of_beam,
+            JoistMember: of_beam,
             FlitchMember: lambda beam, asked: plies.flitch_checks(beam, asked, self.beam_checks),
             **_RULES,
         }

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from math import ceil, floor
 
+from structlib.ground.cut_sections import drilled_section_modulus
 from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice
 from structlib.ground.sections import rectangle_section_modulus
@@ -28,7 +29,7 @@ from structlib.rules.us.dowels import (
     wood_piece,
 )
 from structlib.rules.us.inputs import check_amount, check_yes_or_no
-from structlib.rules.us.notches import drilled_section_modulus, tension_notch_shear
+from structlib.rules.us.notches import tension_notch_shear
 from structlib.rules.us.one_number import check_one_count, check_one_number
 from structlib.rules.us.steel_beams import steel_moment
 from structlib.rules.us.steel_sections import steel_factor, steel_known

@@ -1,52 +1,42 @@
 """Notches and holes in sawn joists: what the code lets be cut, and what the cut leaves.
 
-Two questions, kept apart. The code's limits (IRC R502.8.1, R802.7.1) are distances and shares of the depth: a
-cut is within them or it is not. What strength is left at the cut is mechanics: section modulus and inertia of
-the wood that remains, and shear at a notched end (NDS 3.4.3.2).
+The code's limits (IRC R502.8.1, R802.7.1) are distances and shares of the depth: a cut is within them or it is
+not. The section that is left is mechanics (`structlib.ground.cut_sections`); what a notched end can give is a rule
+again (NDS 3.4.3.2).
 """
 
 import math
 from dataclasses import dataclass
 
-from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
+from structlib.ground.cut_sections import check_within
+from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
+from structlib.ground.sections import check_section_size
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, psi  # noqa: F401 (some: in examples)
 from structlib.rules.check import Check
 from structlib.rules.keyed import KeyedNumbers
+from structlib.rules.members import Hole, Notch
 from structlib.rules.us.factors import nominal_of
 from structlib.rules.us.one_number import check_one_number, inches_text, length_text
 
-KINDS = ("sawn", "lvl", "glulam", "i-joist", "truss")
+KINDS = ("sawn", "lvl", "glulam", "i-joist", "truss", "engineered")
 FACES = ("top", "bottom")
 
+_KIND_OF = {
+    "depth of the notch": "notch depth",
+    "length of the notch": "notch length",
+    "outside the middle third": "notch place",
+    "tension side": "notch face",
+    "diameter of the hole": "hole width",
+    "wood above and below": "hole edge",
+    "wood to the next cut": "hole gap",
+}
 _LIMITS = KeyedNumbers("us_cuts")
 _CLAUSE = "IRC 2021 R502.8.1"
 _WHY_ENGINEERED = (
     "may be cut only as its maker's instructions or a design professional say (IRC R502.8.2); "
     "these limits are for sawn lumber"
 )
-
-
-@dataclass(frozen=True)
-class Notch:
-    """A notch from ``start`` to ``end``, ``depth`` deep [mm], cut into the 'top' or the 'bottom'.
-
-    It is at an end when it reaches the left or right end of the member. Places are from the left support.
-    """
-
-    start: float
-    end: float
-    depth: float
-    face: str = "top"
-
-
-@dataclass(frozen=True)
-class Hole:
-    """A round hole: its middle along the span and above the bottom edge, and its diameter [mm]."""
-
-    place: float
-    height: float
-    diameter: float
 
 
 @dataclass(frozen=True)
@@ -83,6 +73,27 @@ def cut_limit(key):
     6.0
     """
     return _LIMITS.number(key)
+
+
+def limit_verified(key):
+    """Return how well one number of the limits is known.
+
+    Parameters
+    ----------
+    key : str
+        Key of the row [-].
+
+    Returns
+    -------
+    str
+        Its ``verified`` word [-].
+
+    Examples
+    --------
+    >>> limit_verified("end_notch_shear_power")
+    'transcribed'
+    """
+    return _LIMITS.verified(key)
 
 
 def check_joist(joist):
@@ -125,9 +136,8 @@ professional say (IRC R502.8.2); these limits are for sawn lumber
         )
     check_choice("kind of member", joist.kind, KINDS)
     if joist.kind != "sawn":
-        name = {"lvl": "an LVL", "glulam": "a glulam beam", "i-joist": "an I-joist", "truss": "a truss"}[
-            joist.kind
-        ]
+        name = {"lvl": "an LVL", "glulam": "a glulam beam", "i-joist": "an I-joist", "truss": "a truss",
+                "engineered": "an engineered member"}[joist.kind]
         raise OutsideRule(f"{name} {_WHY_ENGINEERED}")
     check_one_number(
         "span", joist.span, low=1 * ft, high=60 * ft, shown=length_text, hint="for example 12*ft"
@@ -139,6 +149,27 @@ professional say (IRC R502.8.2); these limits are for sawn lumber
         "depth", joist.depth, low=2 * inch, high=48 * inch, shown=inches_text, hint="for example 9.25*inch"
     )
     return joist
+
+
+def no_bottom_notch(joist):
+    """Tell whether a member is too thick to be notched on its tension side, away from the ends.
+
+    Parameters
+    ----------
+    joist : Joist
+        The member [-].
+
+    Returns
+    -------
+    bool
+        True from 4 in nominal on (IRC 2021 R502.8.1) [-].
+
+    Examples
+    --------
+    >>> no_bottom_notch(Joist(12*ft, 1.5*inch, 9.25*inch)), no_bottom_notch(Joist(12*ft, 3.5*inch, 9.25*inch))
+    (False, True)
+    """
+    return float(nominal_of(joist.width)) >= cut_limit("tension_notch_nominal_thickness") / inch
 
 
 def notch_checks(joist, notch):
@@ -214,7 +245,7 @@ def notch_checks(joist, notch):
     )
     found.append(_middle_third(joist, notch))
     thick = cut_limit("tension_notch_nominal_thickness") / inch
-    if float(nominal_of(joist.width)) >= thick and notch.face == "bottom":
+    if notch.face == "bottom" and no_bottom_notch(joist):
         found.append(
             _check(
                 "tension side",
@@ -342,7 +373,7 @@ def _check(name, sentence, asked, given, place, formula, joist, key):
     share = asked / given if given > 0 else (0.0 if asked <= 1e-9 else math.inf)
     return Check(
         name=name,
-        kind="cut",
+        kind=_KIND_OF[name],
         sentence=sentence,
         asked=asked,
         given=given,
@@ -408,185 +439,6 @@ def _check_hole(joist, hole):
         shown=inches_text,
         hint="measured from the bottom edge to the middle of the hole",
     )
-
-
-# ---- what the cut leaves ----
-
-
-def _sizes(**sizes):
-    for name, value in sizes.items():
-        check_number(
-            name.replace("_", " "),
-            value,
-            low=0,
-            high=120 * inch,
-            low_allowed=False,
-            shown=lambda size: show(size, "section length"),
-            hint="for example 9.25*inch",
-        )
-
-
-def _within(name, value, limit, than):
-    if is_symbolic(value) or is_symbolic(limit):
-        return
-    check_number(name, value, low=0, high=120 * inch, shown=lambda size: show(size, "section length"))
-    import numpy
-
-    if numpy.any(numpy.asarray(value) > numpy.asarray(limit) * (1 + 1e-9)):
-        raise BadInput(
-            f"{name} must be at most {than}, got {show(float(numpy.max(value)), 'section length')}"
-        )
-
-
-def notched_section_modulus(*, width, depth, notch):
-    """Section modulus of the wood left at a notch, b (d - n)^2 / 6.
-
-    Parameters
-    ----------
-    width : float
-        Width of the member [mm].
-    depth : float
-        Depth of the member [mm].
-    notch : float
-        Depth of the notch, 0 to less than the depth [mm].
-
-    Returns
-    -------
-    float
-        Section modulus at the notch [mm3].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
-    Notes
-    -----
-    The sharp corner of a notch splits wood at less than this says; the formula counts only the wood left.
-
-    Examples
-    --------
-    >>> round(notched_section_modulus(width=1.0, depth=6.0, notch=1.0) / (6.0**2 / 6), 3)
-    0.694
-    """
-    _sizes(width=width, depth=depth)
-    _within("notch", notch, depth, "the depth")
-    return width * (depth - notch) ** 2 / 6
-
-
-def notched_inertia(*, width, depth, notch):
-    """Moment of inertia of the wood left at a notch, b (d - n)^3 / 12.
-
-    Parameters
-    ----------
-    width : float
-        Width of the member [mm].
-    depth : float
-        Depth of the member [mm].
-    notch : float
-        Depth of the notch, 0 to less than the depth [mm].
-
-    Returns
-    -------
-    float
-        Moment of inertia at the notch [mm4].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
-    Examples
-    --------
-    >>> round(notched_inertia(width=1.0, depth=6.0, notch=1.0) / (6.0**3 / 12), 3)
-    0.579
-    """
-    _sizes(width=width, depth=depth)
-    _within("notch", notch, depth, "the depth")
-    return width * (depth - notch) ** 3 / 12
-
-
-def drilled_inertia(*, width, depth, diameter, offset=0.0):
-    """Moment of inertia of the wood left at a hole, about the middle of what is left.
-
-    Parameters
-    ----------
-    width : float
-        Width of the member [mm].
-    depth : float
-        Depth of the member [mm].
-    diameter : float
-        Diameter of the hole [mm].
-    offset : float
-        How far the middle of the hole is from mid-depth, up or down [mm].
-
-    Returns
-    -------
-    float
-        Moment of inertia at the hole [mm4].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range, or the hole reaches an edge.
-
-    Examples
-    --------
-    >>> round(drilled_inertia(width=1.0, depth=6.0, diameter=2.0) / (6.0**3 / 12), 3)
-    0.963
-    """
-    shift = _drilled_shift(depth, diameter, offset, width)
-    gone = width * diameter**3 / 12 + width * diameter * offset**2
-    return width * depth**3 / 12 - gone - width * (depth - diameter) * shift**2
-
-
-def drilled_section_modulus(*, width, depth, diameter, offset=0.0):
-    """Least section modulus of the wood left at a hole.
-
-    Parameters
-    ----------
-    width : float
-        Width of the member [mm].
-    depth : float
-        Depth of the member [mm].
-    diameter : float
-        Diameter of the hole [mm].
-    offset : float
-        How far the middle of the hole is from mid-depth; 0 or more, the hole on one side [mm].
-
-    Returns
-    -------
-    float
-        Section modulus at the edge with the greatest stress [mm3].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range, or the hole reaches an edge.
-
-    Examples
-    --------
-    >>> round(drilled_section_modulus(width=1.0, depth=6.0, diameter=2.0) / (6.0**2 / 6), 3)
-    0.963
-    """
-    shift = _drilled_shift(depth, diameter, offset, width)
-    inertia = drilled_inertia(width=width, depth=depth, diameter=diameter, offset=offset)
-    return inertia / (depth / 2 + shift)
-
-
-def _drilled_shift(depth, diameter, offset, width):
-    """How far the middle of the wood left moves away from the hole."""
-    _sizes(width=width, depth=depth)
-    check_number(
-        "offset",
-        offset,
-        low=0,
-        high=60 * inch,
-        shown=lambda size: show(size, "section length"),
-        hint="how far from mid-depth, on either side",
-    )
-    _within("hole and twice its offset", diameter + 2 * offset, depth, "the depth, or it cuts an edge")
-    return diameter * offset / (depth - diameter)
 
 
 # ---- shear at a notched end ----
@@ -671,14 +523,15 @@ def compression_notch_shear(*, shear_value, width, depth, remaining, reach):
     1485.0
     """
     _check_end_notch(shear_value, width, depth, remaining)
-    _within("reach of the notch", reach, remaining, "the depth left; beyond that use the depth left alone")
+    check_within("reach of the notch", reach, remaining, "the depth left; beyond that use the depth left alone")
     return 2 * shear_value * width * (depth - (depth - remaining) / remaining * reach) / 3
 
 
 def _check_end_notch(shear_value, width, depth, remaining):
     check_number("shear value", shear_value, low=0, high=100, low_allowed=False, hint="for example 180*psi")
-    _sizes(width=width, depth=depth, depth_left=remaining)
-    _within("depth left", remaining, depth, "the full depth")
+    for name, size in (("width", width), ("depth", depth), ("depth left", remaining)):
+        check_section_size(name, size)
+    check_within("depth left", remaining, depth, "the full depth")
 
 
 def remaining_depth_for(*, shear, shear_value, width, depth, power=2):
@@ -716,7 +569,8 @@ def remaining_depth_for(*, shear, shear_value, width, depth, power=2):
     """
     check_one_number("shear", shear, low=0.0, high=1e8, low_allowed=False)
     check_one_number("shear value", shear_value, low=0.0, high=100.0, low_allowed=False)
-    _sizes(width=width, depth=depth)
+    check_section_size("width", width)
+    check_section_size("depth", depth)
     check_number("power", power, low=1, high=2, hint="2 today, 1 in an older rule")
     left = (3 * shear * depth**power / (2 * shear_value * width)) ** (1 / (power + 1))
     if left > depth:
