@@ -98,7 +98,7 @@ REFUSED = [
     ("40 plf", "area load", "is a line load, but an area load is asked for"),
     ("40 psi", "area load", "is a stress"),
     ("12 ft", "force", "is a length"),
-    ("40 kg", "force", "not a unit"),
+    ("40 kg", "force", "is a weight, but a force is asked for"),
     ("40 furlongs", "length", "not a unit"),
     ("9 5/4 in", "length", "cannot be meant"),
     ("9 1/0 in", "length", "cannot be meant"),

@@ -264,7 +264,7 @@ def test_design_span():
 
 NUMBERS = [(part.name, one.name, one.metadata)
            for part in {type(part): part for part in HOUSE.parts()}.values() for one in dataclasses.fields(part)
-           if one.metadata["kind"] in ("length", "section length", "area load", "force", "count")]  # fmt: skip
+           if one.metadata["kind"] in ("length", "section length", "area load", "force", "weight", "count")]  # fmt: skip
 
 
 @pytest.mark.parametrize("part, field, about", NUMBERS, ids=lambda value: value if isinstance(value, str) else "")

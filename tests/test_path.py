@@ -289,7 +289,7 @@ def another(one, value):
         return next(word for word in reversed(about["choices"]) if word != value)
     if about["kind"] == "yes or no":
         return not value
-    if about["kind"] in ("length", "section length", "area load", "force", "ratio"):
+    if about["kind"] in ("length", "section length", "area load", "force", "weight", "ratio"):
         return 0.93 * value if value else 0.01 * about["high"]
     if about["kind"] == "count":
         return value + 1

@@ -11,16 +11,19 @@ _FEET = dict.fromkeys(("ft", "'"), u.ft)
 _INCHES = dict.fromkeys(("in", '"'), u.inch)
 _LENGTH = {**_FEET, **_INCHES, "mm": u.mm, "cm": u.cm, "m": u.m}
 
+_FORCE = {
+    **dict.fromkeys(("lb", "lbf"), u.lb),
+    "kip": u.kip,
+    "kn": u.kN,
+    "n": u.N,
+}
+
 SPELLINGS = {
     "length": _LENGTH,
     "section length": _LENGTH,
     "small length": _LENGTH,
-    "force": {
-        **dict.fromkeys(("lb", "lbf"), u.lb),
-        "kip": u.kip,
-        "kn": u.kN,
-        "n": u.N,
-    },
+    "force": _FORCE,
+    "weight": {**_FORCE, "kg": u.kg},  # of what people carry: a kilogram is what it weighs
     "line load": {
         **dict.fromkeys(("plf", "lb/ft", "lb/lin ft"), u.plf),
         **dict.fromkeys(("klf", "kip/ft"), u.kip / u.ft),
@@ -69,6 +72,7 @@ _SUGGESTED = {
     "section length": (("in", "mm"), "9 1/4 in"),
     "small length": (("in", "mm"), "3/8 in"),
     "force": (("lb", "kN"), "1,500 lb"),
+    "weight": (("lb", "kg"), "200 lb"),
     "line load": (("plf", "kN/m"), "600 plf"),
     "area load": (("psf", "kPa"), "40 psf"),
     "stress": (("psi", "MPa"), "900 psi"),
@@ -96,6 +100,7 @@ WRITTEN_OUT = {
     **dict.fromkeys(("pound", "pounds", "lbs"), "lb"), **dict.fromkeys(("foot", "feet"), "ft"),
     **dict.fromkeys(("inch", "inches"), "in"), "kips": "kip", "square": "sq", "cubic": "cu", "per": "/",
     **dict.fromkeys(("newton", "newtons"), "n"), **dict.fromkeys(("kilonewton", "kilonewtons"), "kn"),
+    **dict.fromkeys(("kilogram", "kilograms", "kilo", "kilos"), "kg"),
     **dict.fromkeys(("meter", "meters", "metre", "metres"), "m"),
     **dict.fromkeys(("centimeter", "centimeters", "centimetre", "centimetres"), "cm"),
     **dict.fromkeys(("millimeter", "millimeters", "millimetre", "millimetres"), "mm"),

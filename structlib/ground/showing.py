@@ -28,6 +28,7 @@ _FORMS = {
     "section length": (None, _Form(u.mm, "mm", 0)),
     "small length": (_Form(u.inch, "in", 2), _Form(u.mm, "mm", 1)),
     "force": (_Form(u.lb, "lb", 0, grouped=True), _Form(u.kN, "kN", 2)),
+    "weight": (_Form(u.lb, "lb", 0, grouped=True), _Form(u.kg, "kg", 0)),  # of what people carry
     "line load": (_Form(u.plf, "plf", 1, 100, grouped=True, trimmed=True), _Form(u.kN_per_m, "kN/m", 2)),
     "area load": (_Form(u.psf, "psf", 1, 100, grouped=True, trimmed=True), _Form(u.kPa, "kPa", 2)),
     "stress": (_Form(u.psi, "psi", 0, grouped=True), _Form(u.MPa, "MPa", 2, 1000)),

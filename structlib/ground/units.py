@@ -18,6 +18,7 @@ N = 1.0
 kN = 1000.0
 lb = 0.45359237 * 9.80665
 kip = 1000 * lb
+kg = 9.80665  # the weight of a kilogram where gravity is standard
 
 # stress and area load, in megapascals (newtons per square millimetre)
 MPa = 1.0

@@ -191,7 +191,7 @@ def exact_text(value, dimension):
     value : float
         The value [mm, N or MPa].
     dimension : str
-        'length', 'section length', 'area load' or 'force' [-].
+        'length', 'section length', 'area load' or 'weight' [-].
 
     Returns
     -------
@@ -206,7 +206,7 @@ def exact_text(value, dimension):
     text = show(value, dimension)
     if abs(read(text, dimension, allow_negative=True) - value) <= 1e-12 * abs(value):
         return text
-    unit, size = {"area load": ("kPa", 1e-3), "force": ("N", 1.0), "ratio": ("", 1.0)}.get(dimension, ("mm", 1.0))
+    unit, size = {"area load": ("kPa", 1e-3), "weight": ("N", 1.0), "ratio": ("", 1.0)}.get(dimension, ("mm", 1.0))
     return f"{float(value) / size!r} {unit}"
 
 

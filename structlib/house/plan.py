@@ -37,7 +37,7 @@ def _area_load(example, high, **more):
 
 
 def _force(example):
-    return of("force", example, high=1000 * kip, default=0.0)
+    return of("weight", example, high=1000 * kip, default=0.0)
 
 
 @dataclass(frozen=True, kw_only=True)

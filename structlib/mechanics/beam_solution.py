@@ -160,6 +160,19 @@ def _curving(piece):
     )
 
 
+def _cut(piece, start, end):
+    """The part of a piece that lies between two places, as a piece of its own."""
+    if piece.start >= start and piece.end <= end:
+        return piece
+    a, b = max(start, piece.start), min(end, piece.end)
+    ends = [[polynomial(piece, x - piece.start) for polynomial in (_shear, _moment, _slope, _deflection)] for x in (a, b)]
+    load = piece.load + piece.load_rate * (a - piece.start)
+    return piece._replace(start=a, end=b, load=load, **dict(zip(_AT_START, ends[0])), **dict(zip(_AT_END, ends[1])))
+
+
+_AT_START, _AT_END = Piece._fields[5:9], Piece._fields[9:13]
+
+
 @dataclass(frozen=True)
 class Solution:
     """A solved beam. At a jump the value just right of it is given, unless ``side='left'`` is asked.
@@ -346,6 +359,38 @@ class Solution:
     def extremes(self):
         """Greatest and least shear, moment, slope and deflection, found when first asked for."""
         return find_extremes(self.pieces)
+
+    def extremes_between(self, start, end):
+        """Greatest and least shear, moment, slope and deflection between two places, such as two supports.
+
+        Parameters
+        ----------
+        start : float
+            Where to begin, from the left end of the beam [mm].
+        end : float
+            Where to end, to the right of it [mm].
+
+        Returns
+        -------
+        Extremes
+            The same as ``extremes``, of this part alone; at a jump at its ends, the values inside it [-].
+
+        Raises
+        ------
+        BadInput
+            When a place lies off the beam, or the end is not beyond the start.
+
+        Examples
+        --------
+        >>> from structlib.mechanics.beams import Beam, LineLoad, Support, solve
+        >>> beam = Beam(8000.0, 2e12, [Support(0.0), Support(4000.0), Support(8000.0)], [LineLoad(0.0, 4000.0, 5.0)])
+        >>> round(solve(beam).extremes_between(4000.0, 8000.0).least_moment.value)
+        -5000000
+        """
+        length, hint = self.beam.length, "positions run in mm from the left end of the beam"
+        check_number("start", start, low=0.0, high=length, shown=length_text, hint=hint)
+        check_number("end", end, low=start, high=length, shown=length_text, hint=hint, low_allowed=False)
+        return find_extremes([_cut(piece, start, end) for piece in self.pieces if piece.start < end and piece.end > start])
 
     @cached_property
     def quantities(self):

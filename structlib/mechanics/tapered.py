@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 import numpy
 
+from structlib.ground.asked_back import asked_back
 from structlib.ground.refusals import BadInput, OutsideRule, check_number
 from structlib.ground.sections import rectangle_inertia, rectangle_section_modulus
 from structlib.mechanics.beam_model import LONGEST, SHORTEST, length_text
@@ -315,11 +316,8 @@ def tapered_simple(member, *, line_load=0.0, point_load=0.0, load_position=None)
 
         return _integral(lambda t: unit(t) * moment(t) / member.stiffness_at(t), sorted({*cuts, x}))
 
-    low, high = 0.0, length  # the slope falls all the way, because the moment sags the member everywhere
-    for _ in range(60):
-        middle = (low + high) / 2
-        low, high = (middle, high) if slope(middle) > 0 else (low, middle)
-    lowest = (low + high) / 2
+    # the slope falls all the way, because the moment sags the member everywhere
+    lowest = asked_back(lambda x: 1 - slope(x), low=0.0, high=length) if left else 0.0
     return TaperedAnswer(*_greatest_stress(member, pieces), *_greatest_moment(pieces), sag(lowest), lowest)
 
 

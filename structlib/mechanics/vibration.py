@@ -98,6 +98,41 @@ def frequency_from_sag(*, sag, gravity=GRAVITY):
     return _pi(sag, gravity) / 2 * square_root(5 * gravity / (384 * sag))
 
 
+def frequency_in_series(*, upper, lower):
+    """First frequency of what swings on something that swings: joists on their beam, 1/f^2 = 1/f_joist^2 + 1/f_beam^2.
+
+    Parameters
+    ----------
+    upper : float or numpy.ndarray
+        First frequency of the joists on supports that do not give [Hz].
+    lower : float or numpy.ndarray
+        First frequency of the beam alone with the weight that the joists bring to it [Hz].
+
+    Returns
+    -------
+    float or numpy.ndarray
+        Swings in a second of both together [Hz].
+
+    Raises
+    ------
+    BadInput
+        When an input is not a finite number above zero.
+
+    Notes
+    -----
+    Sags add up, and a frequency goes with one over the root of its sag. It is exact for one weight on two springs
+    in series. A floor's weight is spread, and joists that only tip bring less than half of it to the beam: there it comes
+    out up to a fifth too low, on the careful side.
+
+    Examples
+    --------
+    >>> round(frequency_in_series(upper=12.0, lower=9.0), 6)
+    7.2
+    """
+    _positive(upper=upper, lower=lower)
+    return upper * lower / square_root(upper**2 + lower**2)
+
+
 def midspan_weight_frequency(*, bending_stiffness, line_weight, point_weight, span, gravity=GRAVITY):
     """First frequency of a simple span with an even weight and one more weight at mid-span, by Rayleigh.
 

@@ -275,10 +275,10 @@ class BeamPage(Page):
         rows.append(
             (
                 "weight of one ply",
-                show(one, "force", self.system),
+                show(one, "weight", self.system),
                 "",
                 "",
-                "two people carry up to about 200 lb (common practice)",
+                f"two people carry up to about {show(TWO_PEOPLE, 'weight', self.system)} (common practice)",
             )
         )
         return tuple(rows)
@@ -309,7 +309,7 @@ class BeamPage(Page):
             )
         length = result.job.clear_width + result.job.left.length + result.job.right.length
         if member.weight_per_length / member.plies * length > TWO_PEOPLE:
-            notes.append("One ply is heavier than two people carry (common practice: about 200 lb).")
+            notes.append(f"One ply is heavier than two people carry (common practice: about {show(TWO_PEOPLE, 'weight', self.system)}).")
         if values["position"] == "flush":
             notes.append(
                 "Flush: the joists hang on the sides, so shear is taken in full, and the hangers must pass the "

@@ -108,7 +108,7 @@ def _row(page, job, sizing, row, names):
         show(result.share, "ratio"),
         result.governs.name,
         show(choice.plies * choice.ply_width * choice.depth, "area", page.system),
-        show(float(sizing.piece_weight[row]), "force", page.system),
+        show(float(sizing.piece_weight[row]), "weight", page.system),
         doubt(choice, page.rulebook),
     )
 

@@ -462,7 +462,7 @@ def plate_pieces_table(beam=None, job=None):
             (
                 str(count),
                 show(one.end - one.start, "length"),
-                show(one.weight, "force"),
+                show(one.weight, "weight"),
                 alone,
                 splice_note(count),
             )
@@ -619,8 +619,8 @@ def four_ways_table(middle=11.25 * inch, left=None, right=None, job=None):
             show(one.share, "ratio")
             + (", over" if one.share > 1 else f", {one.withheld}" if one.withheld else ""),
             one.governs,
-            show(one.weight, "force"),
-            show(one.piece_weight, "force"),
+            show(one.weight, "weight"),
+            show(one.piece_weight, "weight"),
         )
         for one in found
     ]

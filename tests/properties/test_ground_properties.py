@@ -18,6 +18,7 @@ ROUNDING = {
     "section length": (60 * inch, inch / 32, 0.5),
     "small length": (4 * inch, inch * 0.005, 0.05),
     "force": (1e5 * lb, lb / 2, 5.0),
+    "weight": (1e5 * lb, lb / 2, 9.80665 / 2),
     "line load": (1e4 * plf, plf / 2, 0.005),
     "area load": (1000 * psf, psf / 2, kPa * 0.005),
     "stress": (3e6 * psi, psi / 2, 0.5),

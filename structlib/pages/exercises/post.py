@@ -1,5 +1,6 @@
 """Questions of notebook 06: where does it come down?"""
 
+from structlib.ground.asked_back import first_listed
 from structlib.ground.lumber import find_material
 from structlib.ground.units import ft, inch, lb, pcf
 from structlib.mechanics import formulas
@@ -244,7 +245,7 @@ def _plies_on_a_plate(draw):
     piece, plate = board(name), find_material(species, grade)
     one = piece.width * piece.depth * plate.bearing  # what one ply may press
     load = draw.randrange(int(1.1 * one / lb), int(4.9 * one / lb), 50) * lb
-    answer = next(plies for plies in (1, 2, 3, 4, 5) if _plate_share(name, plies, load, plate) <= 1)
+    answer = first_listed(lambda plies: _plate_share(name, plies, load, plate), (1, 2, 3, 4, 5))
     (ply,) = carried([(one, "force")], lambda shown: load / shown, "number")
     by_name = next(
         plies for plies in range(1, 9) if load <= plies * 2 * int(name[2:]) * inch**2 * plate.bearing

@@ -394,11 +394,7 @@ def _bending_check(member, demand):
 
 def _shear_check(member, demand, end):
     force, position, left_out = shear.design_shear(demand, member)[0 if end == "left" else 1]
-    bending.check_time_factor(member.material, demand.combination.time_factor)
-    wet = bending.wet_factor(member.material, value="shear", wet=member.wet)
-    known = bending.wet_verified(member.material, value="shear", wet=member.wet)
-    time = demand.combination.time_factor
-    given = member.material.shear * time * wet
+    given, used = shear.shear_value(member.material, time_factor=demand.combination.time_factor, wet=member.wet)
     stress = 1.5 * abs(force) / member.area
     reason = "load within a depth of the seat left out" if left_out else "the whole push of the seat counts"
     return Check(
@@ -422,17 +418,8 @@ def _shear_check(member, demand, end):
             ("F_v", member.material.shear, "stress"),
             ("F_v'", given, "stress"),
         ),
-        factors=(
-            Factor(
-                "C_D",
-                time,
-                "how long the load lasts",
-                "NDS 2018 Table 2.3.2",
-                factors.verified("load_duration_live"),
-            ),
-            Factor("C_M", wet, "wet or dry in use", "NDS Supplement 2018", known),
-        ),
-        verified=least_verified([member.material.verified, known]),
+        factors=used,
+        verified=least_verified([member.material.verified, used[-1].verified]),
     )
 
 

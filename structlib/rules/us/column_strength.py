@@ -5,6 +5,7 @@ from typing import Any
 
 import numpy
 
+from structlib.ground.asked_back import asked_back, first_listed
 from structlib.ground.material import check_design_values
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.showing import show
@@ -513,17 +514,13 @@ def longest_height(
             wet=wet,
         ).load[0]
 
-    low, high = 1.0, _TALLEST
-    if load > carries(low):
-        raise OutsideRule("the load crushes this post at any height; take a thicker post or more plies")
-    if load <= carries(high):
-        raise OutsideRule(
-            "held as it is, this post carries the load at any height up to 60 ft; its height is no limit"
-        )
-    while high - low > 1e-6:
-        middle = (low + high) / 2
-        low, high = (middle, high) if carries(middle) >= load else (low, middle)
-    return low
+    return asked_back(
+        lambda height: 1 + load - carries(height),
+        low=1.0,
+        high=_TALLEST,
+        never="the load crushes this post at any height; take a thicker post or more plies",
+        always="held as it is, this post carries the load at any height up to 60 ft; its height is no limit",
+    )
 
 
 def fewest_plies(
@@ -589,13 +586,12 @@ def fewest_plies(
     """
     check_one_number("load", load, low=0.0, high=1e9, hint="for example 6000*lb")
     check_one_number("height", height, low=1.0, high=_TALLEST, hint="for example 8*ft")
-    counts = numpy.arange(1, _MOST_PLIES + 1)
     carried = column_capacity(
         material,
         ply_width=ply_width,
         depth=depth,
         height=height,
-        plies=counts,
+        plies=numpy.arange(1, _MOST_PLIES + 1),
         time_factor=time_factor,
         fastening=fastening,
         held_depth=held_depth,
@@ -603,13 +599,12 @@ def fewest_plies(
         end_factor=end_factor,
         wet=wet,
     ).load
-    enough = counts[carried >= load]
-    if not len(enough):
-        raise OutsideRule(
-            f"not even {_MOST_PLIES} plies carry {show(load, 'force')} at this height; take deeper "
-            "plies, hold them closer, or a solid or steel post"
-        )
-    return int(enough[0])
+    return first_listed(
+        lambda plies: 1 + load - carried[plies - 1],
+        range(1, _MOST_PLIES + 1),
+        never=f"not even {_MOST_PLIES} plies carry {show(load, 'force')} at this height; take deeper "
+        "plies, hold them closer, or a solid or steel post",
+    )
 
 
 def check_column(column):

@@ -9,6 +9,7 @@ from functools import lru_cache
 
 import numpy
 
+from structlib.ground.asked_back import asked_back
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, is_symbolic
 from structlib.ground.roots import square_root
 from structlib.ground.showing import show
@@ -526,18 +527,14 @@ def plain_pad(*, load, soil, base):
         return least, pad_thickness(side=least, base=base)
     # what it carries grows with the side until the thickness weighs a third of the soil's bearing
     sides = numpy.linspace(least, _WIDEST, 2000)
-    enough = sides[carries(sides) >= load]
-    if not len(enough):
-        raise OutsideRule(
-            f"no plain pad carries {show(load, 'force')} on {soil.name}: its own weight uses up the soil; a "
-            "reinforced pad is for an engineer"
-        )
-    high = float(enough[0])
-    low = high - float(sides[1] - sides[0])
-    while high - low > 1e-6:
-        middle = (low + high) / 2
-        low, high = (low, middle) if carries(middle) >= load else (middle, high)
-    return high, pad_thickness(side=high, base=base)
+    side = asked_back(
+        lambda side: 1 + load - carries(side),
+        low=least,
+        high=max(float(sides[numpy.argmax(carries(sides))]), least + 1.0),
+        never=f"no plain pad carries {show(load, 'force')} on {soil.name}: its own weight uses up the soil; a "
+        "reinforced pad is for an engineer",
+    )
+    return side, pad_thickness(side=side, base=base)
 
 
 def table_footing(

@@ -2,7 +2,55 @@
 
 from structlib.ground.refusals import check_choice
 from structlib.mechanics.resultants import load_between
-from structlib.rules.check import LOADED_ON, SEATS
+from structlib.rules.check import LOADED_ON, SEATS, Factor
+from structlib.rules.us import factors
+from structlib.rules.us.bending import check_time_factor, wet_factor, wet_verified
+
+
+def shear_value(material, *, time_factor, wet=False):
+    """Return the adjusted shear value of a wood and the factors that made it.
+
+    Parameters
+    ----------
+    material : structlib.ground.lumber.Material
+        The wood [-].
+    time_factor : float
+        Load duration factor C_D of the combination [-].
+    wet : bool
+        Wet service [-].
+
+    Returns
+    -------
+    tuple of (float, tuple of Factor)
+        Adjusted shear value and its factors [MPa, -].
+
+    Raises
+    ------
+    OutsideRule
+        When a factor is asked outside its rule.
+
+    Notes
+    -----
+    NDS 2018 Table 4.3.1 and 8.3.1: F_v' = F_v C_D C_M. Size, plies and bracing do not touch it. What incising takes
+    is in the wood itself (`RULEBOOK.in_service`).
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import psi
+    >>> value, used = shear_value(find_material("Hem-Fir", "No.2"), time_factor=1.15)
+    >>> round(value / psi, 1), [factor.symbol for factor in used]
+    (172.5, ['C_D', 'C_M'])
+    """
+    check_time_factor(material, time_factor)
+    moist = wet_factor(material, value="shear", wet=wet)
+    known = wet_verified(material, value="shear", wet=wet)
+    lasts = ("C_D", time_factor, "how long the load lasts", "NDS 2018 Table 2.3.2")
+    used = (
+        Factor(*lasts, factors.verified("load_duration_live")),
+        Factor("C_M", moist, "wet or dry in use", "NDS Supplement 2018", known),
+    )
+    return material.shear * time_factor * moist, used
 
 
 def loads_near_support_may_be_left_out(*, below, loaded_on):
