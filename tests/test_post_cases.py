@@ -7,7 +7,7 @@ import pytest
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf
-from structlib.pages import myths, post_cases, show
+from structlib.pages import myths, pad_cases, post_cases, show, transfer_cases
 
 
 def _number(text):
@@ -45,18 +45,18 @@ def test_a_tall_wall_without_its_floor():
 
 @pytest.mark.parametrize("place", [1, 3, 7.5])
 def test_both_posts_below_a_transfer_beam_carry_the_load(place):
-    rows = [row[1] for row in post_cases.transfer_beam(12_000 * lb, 10 * ft, place * ft).rows]
+    rows = [row[1] for row in transfer_cases.transfer_beam(12_000 * lb, 10 * ft, place * ft).rows]
     left = 12_000 * (10 - place) / 10
     assert [_number(text) for text in rows[:5]] == [left, 12_000 - left, 12_000, 0, left * place]
 
 
 def test_a_post_that_stands_off_the_transfer_beam_is_refused():
     with pytest.raises(BadInput):
-        post_cases.transfer_beam(12_000 * lb, 10 * ft, 11 * ft)
+        transfer_cases.transfer_beam(12_000 * lb, 10 * ft, 11 * ft)
 
 
 def test_a_new_post_on_an_old_header():
-    rows = {row[0]: row[1:] for row in post_cases.post_on_a_header(dead=2000 * lb, live=4000 * lb).rows}
+    rows = {row[0]: row[1:] for row in transfer_cases.post_on_a_header(dead=2000 * lb, live=4000 * lb).rows}
     before, after = (_number(text) for text in rows["push on each side"])
     assert after - before == 3000
     # Hem-Fir gives 405 psi across its grain; the header is 3 in wide
@@ -67,7 +67,7 @@ def test_a_new_post_on_an_old_header():
 
 
 def test_the_load_goes_all_around_the_stair_opening():
-    rows = {row[0]: row[1] for row in post_cases.stair_opening().rows}
+    rows = {row[0]: row[1] for row in transfer_cases.stair_opening().rows}
     # tail joists 4 ft long bring half their span; 52 psf in all
     assert _number(rows["tail joists bring to the header"]) == 52 * 2
     own = 1.5 * 2 * 9.25 / 144  # square feet of a 2-2x10
@@ -81,12 +81,12 @@ def test_the_load_goes_all_around_the_stair_opening():
 
 
 def test_the_stair_itself_is_told_to_be_left_out():
-    told = post_cases.stair_opening().caption
+    told = transfer_cases.stair_opening().caption
     assert "Not in: the stair that hangs on the header" in told and "their weight is in" in told
 
 
 def test_pads_press_no_harder_than_their_soil():
-    for _, bearing, side, thick, weighs in post_cases.pads_by_soil(12_000 * lb).rows[:4]:
+    for _, bearing, side, thick, weighs in pad_cases.pads_by_soil(12_000 * lb).rows[:4]:
         feet = [sum(float(Fraction(part)) for part in text.split()[:-1]) / 12 for text in (side, thick)]
         pressed = 12_000 / feet[0] ** 2 + 150 * feet[1]
         smaller = feet[0] - 0.5 / 12  # sides are shown to the next half inch up
@@ -96,13 +96,13 @@ def test_pads_press_no_harder_than_their_soil():
 
 
 def test_footing_widths_by_hand():
-    rows = post_cases.wall_footings(2000 * plf).rows
+    rows = pad_cases.wall_footings(2000 * plf).rows
     assert rows[0][1] == "17 1/4 in"  # 2000 / (1500 - 150 * 8 / 12) ft = 17.14 in
     assert rows[2][1] == "12 in"  # 8.3 in, and the code asks 12
 
 
 def test_the_slab_is_refused_for_good_and_only_asked_for_a_while():
-    rows = post_cases.slab_under_a_post(12_000 * lb, plate=6 * inch, slab=4 * inch).rows
+    rows = pad_cases.slab_under_a_post(12_000 * lb, plate=6 * inch, slab=4 * inch).rows
     assert rows[0][1].startswith("refused: a post that stays needs a footing")
     pressure, shear = 12_000 / (14 / 12) ** 2, 12_000 / (4 * 10 * 4)
     assert rows[1][1].startswith(f"{pressure:,.0f} psf") and f"{shear:.0f} psi" in rows[1][1]
@@ -110,7 +110,7 @@ def test_the_slab_is_refused_for_good_and_only_asked_for_a_while():
 
 
 def test_the_stone_wall_has_no_verdict():
-    table = post_cases.stone_wall(10_000 * lb)
+    table = pad_cases.stone_wall(10_000 * lb)
     assert "without a verdict" in table.caption and "%" not in repr(table)
     assert _number(table.rows[3][1]) == pytest.approx(10_000 / (7 * 1.5), abs=0.5)
     # an opening 6 in away leaves 6 in on either side of the 12 in plate, however far down

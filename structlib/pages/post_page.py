@@ -236,7 +236,7 @@ class PostPage(Page):
             on_plate=len(post.answers) > 1,
             soil_pressure=replace(pads[0], name="soil under the pad") if pads else None,
             # the page makes the pad as thick as its reach asks, so that is no question here
-            pad=tuple(one for one in pads[1:] if one.name not in ("reach past the base", "least thickness")),
+            pad=tuple(one for one in pads[1:] if one.kind != "pad thickness"),
             soil=self.soils.get(pad.answers[0].member.soil) if pad.answers else None,
             base=min(column.width, column.depth),
             refused=slender, unbent=below.refused if not slender else "",

@@ -77,10 +77,10 @@ def bows(result, values):
     """
     if result.refused:
         return "width" if values["held"] != "all" else "depth"
-    bowing = [check for check in reversed(result.post) if check.kind == "bowing"]
+    bowing = [check for check in reversed(result.post) if check.kind.startswith("bowing")]
     if values["held"] == "all" or not bowing:
         return "depth" if values["held"] == "all" else "width"
-    return "depth" if max(bowing, key=lambda one: one.share).name.endswith("depth") else "width"
+    return "depth" if max(bowing, key=lambda one: one.share).kind.endswith("depth") else "width"
 
 
 def marks(result):
@@ -123,7 +123,7 @@ def _place(check, result):
         return "soil", "soil"
     if check in result.pad:
         return "soil", "pad"
-    if check.name == "end grain":
+    if check.kind == "end grain":
         return "plate", "end grain"
     return "middle", {"slenderness": "slender", "size": "size"}.get(check.kind, "post")
 
@@ -133,7 +133,7 @@ def named(column):
 
     Parameters
     ----------
-    column : structlib.rules.us.columns.Column
+    column : structlib.rules.members.PostMember
         The post [-].
 
     Returns

@@ -3,7 +3,7 @@
 from structlib.ground import sections
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.mechanics import formulas
-from structlib.rules.us import bearing
+from structlib.rules.choice import RULEBOOK
 
 from .question import Mistake, Question, asks
 from .wording import SEAT_STEPS, any_unit, board, carried, one_word, say, say_length, say_line_load
@@ -316,7 +316,7 @@ def _bearing_length(draw):
     crushing = draw.choice((400, 450, 500, 550, 600, 650)) * psi
     reaction = formulas.simple_uniform_reaction(line_load=load, span=span)
     width = size.plies(plies).width
-    answer = bearing.bearing_length_needed(reaction=reaction, width=width, bearing_value=crushing)
+    answer = RULEBOOK.room("bearing").bearing_length_needed(reaction=reaction, width=width, bearing_value=crushing)
     push = say(reaction, "force")
     (area,) = carried([(reaction / crushing, "area")], lambda shown: shown / width, "small length")
     return Question(

@@ -7,12 +7,12 @@ from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, PointLoad, Support, solve
 from structlib.mechanics.columns import euler_load, slenderness
 from structlib.pages.post_cases import post
-from structlib.rules.us import columns, footings
 from structlib.rules.choice import RULEBOOK
 
 from .question import Mistake, Question, asks
 from .wording import any_unit, board, carried, say, say_length, say_size, times, whole
 
+columns, footings = RULEBOOK.room("columns"), RULEBOOK.room("footings")
 _PAD_STEPS = (inch, 2 * inch, 6 * inch)
 
 

@@ -9,7 +9,7 @@ from structlib.house.path import follow
 from structlib.ground.sizes import dressed_size
 from structlib.house.takedown import widths_on
 from structlib.mechanics import formulas
-from structlib.rules.us.bending import bending_value
+from structlib.rules.choice import RULEBOOK
 
 from .card import card
 
@@ -163,8 +163,9 @@ def feet_for_inches():
         stress = formulas.bending_stress(
             moment=formulas.simple_uniform_moment(line_load=load, span=span),
             section_modulus=sections.rectangle_section_modulus(width=2 * board.width, depth=board.depth))
-        value, _ = bending_value(wood, width=2 * board.width, depth=board.depth, plies=2, ply_width=board.width,
-                                 unbraced_length=0.0, time_factor=1.0)
+        value, _ = RULEBOOK.room("bending").bending_value(
+            wood, width=2 * board.width, depth=board.depth, plies=2, ply_width=board.width, unbraced_length=0.0, time_factor=1.0
+        )
         over += stress > value
         parts.append(f"2-{nominal} at {span / ft:.0f} ft asks {show(stress, 'stress')} of {show(float(value), 'stress')}")
     return card("For a double beam, the span in feet may be the depth in inches.",

@@ -6,10 +6,11 @@ from structlib.ground.sections import round_area
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb
 from structlib.pages.post_cases import post
-from structlib.rules.us import columns, footings
 from structlib.rules.choice import RULEBOOK
 
 from .card import card
+
+columns, footings = RULEBOOK.room("columns"), RULEBOOK.room("footings")
 
 
 def the_slab_will_do():

@@ -4,9 +4,11 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb
 from structlib.mechanics.columns import euler_load
 from structlib.pages.post_cases import post
-from structlib.rules.us import columns, footings
+from structlib.rules.choice import RULEBOOK
 
 from .prediction import Prediction
+
+columns, footings = RULEBOOK.room("columns"), RULEBOOK.room("footings")
 
 
 def twice_the_height():

@@ -249,7 +249,7 @@ def _bowing(column, demand, found, way):
         )
     return Check(
         name=name,
-        kind="bowing",
+        kind=f"bowing, {way}",
         sentence="what it would carry if it could bow this way only",
         asked=stress,
         given=given,
@@ -287,7 +287,7 @@ def _end_grain(column, demand, found):
     return (
         Check(
             name="end grain",
-            kind="bearing",
+            kind="end grain",
             sentence="the end of the post is crushed along the grain",
             given=value,
             share=stress / value,
@@ -297,7 +297,7 @@ def _end_grain(column, demand, found):
         ),
         Check(
             name="metal plate at the ends",
-            kind="bearing",
+            kind="metal plate",
             decides=False,
             given=share * value,
             sentence="over this the end grain wants a metal plate, so that fibres do not push into fibres",

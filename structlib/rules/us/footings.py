@@ -347,17 +347,17 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
         "verified"
     ]
 
-    def check(name, sentence, asked, given, dimension, clause, formula, substitute, known):
+    def check(name, kind, sentence, asked, given, dimension, clause, formula, substitute, known):
         return Check(
             name=name,
-            kind="footing",
+            kind=kind,
             sentence=sentence,
             asked=asked,
             given=given,
             share=asked / given if given > 0 else float("inf"),
             dimension=dimension,
             position=0.0,
-            where="under the pad" if name == "soil pressure" else "at the edge of the pad",
+            where="under the pad" if kind == "soil" else "at the edge of the pad",
             combination=combination,
             clause=clause,
             formula=formula,
@@ -374,6 +374,7 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
     return (
         check(
             "soil pressure",
+            "soil",
             "the pad and its load press on the soil",
             pressure,
             soil.pressure,
@@ -390,6 +391,7 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
         ),
         check(
             "reach past the base",
+            "pad thickness",
             "plain concrete that reaches farther than it is thick would crack across",
             reach,
             thickness,
@@ -401,6 +403,7 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
         ),
         check(
             "least reach",
+            "pad",
             "the pad shows all around what stands on it",
             least_reach,
             reach,
@@ -412,6 +415,7 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
         ),
         check(
             "least thickness",
+            "pad thickness",
             "the code's least, whatever the load",
             thin,
             thickness,
@@ -423,6 +427,7 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
         ),
         check(
             "least width",
+            "pad",
             "the code's least, whatever the load",
             narrow,
             side,
