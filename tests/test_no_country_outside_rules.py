@@ -34,18 +34,15 @@ EXCEPTIONS = (
 NAMES_LEFT = {
     "pages/exercises/past_post.py": 1,
     "pages/exercises/roof.py": 1,
-    "pages/exercises/shared_plies.py": 2,
     "pages/myths/roof.py": 1,
     "pages/past_post_page.py": 9,
     "pages/past_post_tables.py": 1,
     "pages/predictions/roof.py": 1,
-    "pages/predictions/shared_plies.py": 2,
     "pages/roof_joint.py": 3,
     "pages/roof_one_side.py": 3,
     "pages/roof_page.py": 10,
     "pages/roof_snow.py": 2,
     "pages/roof_tables.py": 7,
-    "pages/shared_plies_tables.py": 15,
     "pages/woods.py": 1,
 }
 
@@ -54,7 +51,6 @@ BY_NAME_LEFT = {
     "pages/choices.py": 3,
     "pages/roof_page.py": 1,
     "pages/roof_tables.py": 1,
-    "pages/shared_plies_tables.py": 1,
 }
 
 

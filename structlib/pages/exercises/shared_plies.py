@@ -1,5 +1,6 @@
 """Questions of notebook 09: when do plies share the load?"""
 
+from structlib.ground.steel import flat_plate
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.mechanics.composite import (
     Part,
@@ -9,8 +10,7 @@ from structlib.mechanics.composite import (
     shares_by_stiffness,
     stack,
 )
-from structlib.rules.us.fastening import load_to_pass
-from structlib.rules.us.steel_sections import flat_plate
+from structlib.rules.choice import RULEBOOK
 
 from .question import Mistake, Question, asks
 from .wording import any_unit, board, carried, say, times
@@ -235,7 +235,7 @@ def _plate_weight(draw):
 @asks("09", "side_load", "Load on one side: what must cross?")
 def _side_load(draw):
     load, plies = draw.randrange(200, 1001, 20) * plf, draw.choice((2, 3, 4))
-    answer = load_to_pass(side_load=load, plies=plies)
+    answer = RULEBOOK.room("fastening").load_to_pass(side_load=load, plies=plies)
     (keeps,) = carried([(load / plies, "line load")], lambda shown: load - shown, "line load")
     return Question(
         prompt=(

@@ -10,6 +10,7 @@ from structlib.ground.sizes import dressed_size
 from structlib.house.takedown import widths_on
 from structlib.mechanics import formulas
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import SharedBeamMember, SharedDemand, SharedPiece
 
 from .card import card
 
@@ -156,18 +157,17 @@ def feet_for_inches():
     from structlib.ground.lumber import find_material
 
     wood = find_material("Spruce-Pine-Fir", "No.1/No.2")
-    parts, over = [], 0
+    parts, over, combination = [], 0, RULEBOOK.combinations({"live"})[-1]
     for nominal, span in (("2x8", 8 * ft), ("2x10", 10 * ft), ("2x12", 12 * ft)):
         board = dressed_size(nominal)
         load = 50 * psf * 6 * ft
         stress = formulas.bending_stress(
             moment=formulas.simple_uniform_moment(line_load=load, span=span),
             section_modulus=sections.rectangle_section_modulus(width=2 * board.width, depth=board.depth))
-        value, _ = RULEBOOK.room("bending").bending_value(
-            wood, width=2 * board.width, depth=board.depth, plies=2, ply_width=board.width, unbraced_length=0.0, time_factor=1.0
-        )
-        over += stress > value
-        parts.append(f"2-{nominal} at {span / ft:.0f} ft asks {show(stress, 'stress')} of {show(float(value), 'stress')}")
+        pair = SharedBeamMember((SharedPiece(f"2-{nominal}", wood, board.width, board.depth, 2),))
+        [bent] = RULEBOOK.checks(pair, (SharedDemand(combination, (stress,), span, span / 2),))
+        over += bent.share > 1
+        parts.append(f"2-{nominal} at {span / ft:.0f} ft asks {show(stress, 'stress')} of {show(bent.given, 'stress')}")
     return card("For a double beam, the span in feet may be the depth in inches.",
                  "with 12 ft joists on one side at 50 psf, in Spruce-Pine-Fir No.2: " + "; ".join(parts)
                  + f". {over} of {len(parts)} ask too much. A rule of thumb is a guess to test.")

@@ -1,11 +1,11 @@
 """Predictions of notebook 09."""
 
 from structlib.ground.showing import show
+from structlib.ground.steel import steel_shape
 from structlib.ground.units import ft, inch
+from structlib.house.alternatives import example_flitch
 from structlib.mechanics.composite import joined_stiffness, loose_stiffness, stack
-from structlib.pages.shared_plies_tables import example_flitch
-from structlib.rules.us.steel_beams import steel_moment
-from structlib.rules.us.steel_sections import steel_shape
+from structlib.rules.choice import RULEBOOK
 
 from .prediction import Prediction
 
@@ -82,7 +82,8 @@ def no_braces_on_the_flange():
     'about half'
     """
     shape = steel_shape("W8x18")
-    held, free = (steel_moment(shape, unbraced_length=length).allowed for length in (0.0, 16 * ft))
+    moment = RULEBOOK.room("steel_beams").steel_moment
+    held, free = (moment(shape, unbraced_length=length).allowed for length in (0.0, 16 * ft))
     words = {"nothing, steel is steel": 0.0, "about a tenth": 0.1, "about half": 0.5}
     deep = show(shape.depth, "section length")
     return Prediction(
