@@ -43,7 +43,6 @@ NAMES_LEFT = {
     "pages/roof_page.py": 10,
     "pages/roof_snow.py": 2,
     "pages/roof_tables.py": 7,
-    "pages/woods.py": 1,
 }
 
 #: Checks still found by an English name, by module: how many places.

@@ -8,6 +8,7 @@ import pytest
 from structlib.ground.measured_sections import measured_section
 from structlib.ground.units import ft, inch, lb, psf, psi
 from structlib.house.old_floor import compared
+from structlib.pages import old_floor_tables as floors
 from structlib.pages import old_wood_tables as tables
 from structlib.pages.controls import Pick, Slide
 from structlib.pages.old_wood_page import OldWoodPage
@@ -208,7 +209,7 @@ def test_the_range_is_the_brute_force_of_its_unknowns():
 
 @pytest.mark.parametrize("frame", FRAMES)
 def test_the_picture_of_sag_is_clear(frame):
-    scene = tables.sag_picture(frame).scene
+    scene = floors.sag_picture(frame).scene
     assert label_overlaps(scene) == [] and outside(scene) == [] and "L/178" in scene.alt
 
 
@@ -224,7 +225,7 @@ def test_tables_say_what_is_well_known():
         "96 %",
         "96 %",
     )
-    beams = {row[0]: row for row in tables.new_beam().rows}
+    beams = {row[0]: row for row in floors.new_beam().rows}
     assert (
         beams["beam, joists run through"][4] == "325 plf" and beams["beam, joists cut on it"][4] == "260 plf"
     )
@@ -233,7 +234,7 @@ def test_tables_say_what_is_well_known():
     assert half[4] == f"{(1.25 * 10 + 0.625 * 30) * 6.5:.0f} plf"
     push = (3 / 8 * 10 + 7 / 16 * 30) * 16 / 12 * 6.5
     assert half[1] == f"{push**2 / (2 * 40 * 16 / 12):.0f} lb-ft"
-    feet = {row[0].split(",")[0]: row for row in tables.heavy_load().rows}["cast-iron tub on four feet"]
+    feet = {row[0].split(",")[0]: row for row in floors.heavy_load().rows}["cast-iron tub on four feet"]
     # 325 lb, 45 gal and 180 lb on four feet, two on one joist, 9 in either side of the middle of 13 ft
     tub, joist = 325 + 180 + 45 * 231 / 1728 * 62.4, 16 / 12 * 13**2 / 8
     assert feet[2] == f"{tub / 2:.0f} lb" == "440 lb"

@@ -20,7 +20,7 @@ from structlib.house.shares import along
 from structlib.house.seats import clear_spans, on_span, room_on
 from structlib.house.steps import seats_of
 from structlib.mechanics.beams import LineLoad, PointLoad
-from structlib.rules.check import BeamMember, BeamUse, Seat
+from structlib.rules.check import BeamUse, Seat
 from structlib.rules.members import ContinuousMember, JoistMember, PadMember, PlateMember, PostMember, Push
 
 _SAME = 1e-3  # mm

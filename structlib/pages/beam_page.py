@@ -133,7 +133,7 @@ class BeamPage(Page):
         """
         if key == OWN and self.own_lvl is not None:
             return tuple((depth, width, name, self.own_lvl) for depth, width, name, _ in pieces("lvl 2.0"))
-        return pieces(key)
+        return pieces(key, self.rulebook)
 
     def _seat_boxes(self):
         """One box for both seats, or one for each end where the house has two lengths."""

@@ -308,6 +308,7 @@ class OldWoodPage(Page):
             if missing and values["wood"] in ("any", "No.2"):
                 notes.append(f"Not in the range, for lack of values in this size: {', '.join(missing)}.")
         notes += words.of_shape(values)
+        notes.append("The span runs from the middle of one support to the middle of the other; the clear span between them is less.")
         notes += now.conditions
         if values["plies"] > 1:
             notes.append("Pieces side by side count as fastened to one another, sound alike and loaded alike.")
@@ -319,7 +320,8 @@ class OldWoodPage(Page):
             notes.append("A cut beyond the code's limits is not to be made. Where one exists, an engineer designs the repair.")
         if values["cut"].startswith("notch"):
             notes.append("The corner of a notch splits wood sooner than the numbers say: they count only the wood left.")
-        notes.append(words.values_known(compared, now.limits))
+        if compared is not None or now.refused:
+            notes.append(words.values_known(compared, now.limits))
         return (*notes, CAUTION)
 
     def scene(self, values, now, ghost=None, frame="page"):

@@ -9,8 +9,8 @@ from structlib.ground.units import inch
 from structlib.house import plan
 from structlib.pages.controls import Pick
 from structlib.rules.check import least_verified
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import NotCovered, ask
-from structlib.rules.us.bending import size_factor
 
 #: Key of a wood that nobody has named: at each size the least of each value of the sawn woods listed.
 UNKNOWN = "unknown"
@@ -193,13 +193,15 @@ def in_use_notes(values, material, where, rulebook):
 
 
 @lru_cache(maxsize=None)
-def pieces(key):
+def pieces(key, rulebook=RULEBOOK):
     """Return every size of a wood as (depth, width of a ply, name, material).
 
     Parameters
     ----------
     key : str
         Key of the wood; ``unknown`` for the weakest of those listed [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules, which say which of those listed is the weakest of a size [-].
 
     Returns
     -------
@@ -212,7 +214,7 @@ def pieces(key):
     ['2x4', '2x6', '2x8', '2x10', '2x12']
     """
     if key == UNKNOWN:
-        return weakest_pieces()
+        return weakest_pieces(rulebook)
     one = wood(key)
     return tuple(
         (size.depth, size.width, size.nominal, one.material(size.nominal))
@@ -222,8 +224,13 @@ def pieces(key):
 
 
 @lru_cache(maxsize=None)
-def weakest_pieces():
+def weakest_pieces(rulebook=RULEBOOK):
     """Return every 2x size with the least of each design value that a listed wood has there.
+
+    Parameters
+    ----------
+    rulebook : structlib.rules.check.Rulebook
+        The rules; where they know no factor of size, the values count as listed [-].
 
     Returns
     -------
@@ -237,15 +244,18 @@ def weakest_pieces():
     [405, 405, 405, 405, 405]
     """
     listed = [pieces(one.key) for one in WOODS if one.kind == "dimension"]
-    return tuple(_weakest(same) for same in zip(*listed))
+    return tuple(_weakest(same, rulebook) for same in zip(*listed))
 
 
-def _weakest(same):
+def _weakest(same, rulebook):
     depth, width, name, base = same[0]
     woods = [wood for *_, wood in same]
 
     def factor(wood):
-        return float(size_factor(wood, width=width, depth=depth)[0])
+        try:
+            return ask(rulebook, "size_on_bending", wood, width, depth)
+        except NotCovered:
+            return 1.0
 
     values = ("tension", "shear", "bearing", "compression", "modulus", "modulus_stability", "specific_gravity")
     least = {field: min(getattr(wood, field) for wood in woods) for field in values}

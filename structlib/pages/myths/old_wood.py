@@ -1,9 +1,10 @@
 """Myths of notebook 10."""
 
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch, psf
+from structlib.ground.units import ft, inch
 from structlib.mechanics import vibration
-from structlib.pages.old_wood_tables import old_joist, reading, sag_parts_of_the_floor
+from structlib.pages.old_floor_tables import reading, sag_parts_of_the_floor
+from structlib.pages.old_wood_tables import old_joist
 from structlib.rules.choice import RULEBOOK
 
 from .card import card

@@ -76,7 +76,8 @@ def ask(rulebook, answer, *asked):
         'soils' (presumed bearing by class), 'capacity' (what a post carries, by height), 'least_pad', 'held_top'
         (what keeps the top of a post in its place), 'slab_pressure' (under a slab, for a time), 'conditions' (what its strength stands on), 'wood_in_use' (what wet
         service and treatment do), 'compared_woods' (an old joist beside every wood that it may be of), 'cut_limits' (how far
-        a joist may be cut), 'measured_conditions' (what the values of an old joist stand on) [-].
+        a joist may be cut), 'measured_conditions' (what the values of an old joist stand on), 'size_on_bending' (what the
+        size of a piece does to its bending value) [-].
     *asked : any
         What the answer is about, as the rulebook's method takes it [any].
 

@@ -188,8 +188,13 @@ def wood_values(section, *, spacing, plies=1, species="", grade=""):
         numpy.array([wood.bending * factor for wood, (factor, _) in kept]),
         numpy.array([wood.shear for wood, _ in kept]),
         numpy.array([wood.modulus for wood, _ in kept]),
-        tuple(least_verified((wood.verified, *known)) for wood, (_, known) in kept),
+        tuple(_least_known(wood.verified, known) for wood, (_, known) in kept),
     )
+
+
+@lru_cache(maxsize=None)
+def _least_known(wood, factors_used):
+    return least_verified((wood, *factors_used))
 
 
 def _nothing_listed(species, grade, refused):

@@ -7,7 +7,7 @@ from structlib.ground.tables import table_row
 from structlib.ground.units import inch, psf
 from structlib.rules.check import VARIABLE_TYPES, least_verified
 from structlib.rules.members import AT_CUT, Compared, CutLimits, CutMember, MeasuredJoist, Notch, Partly, Question, acting
-from structlib.rules.us import deflection, factors, notches, old_joists
+from structlib.rules.us import bending, deflection, factors, notches, old_joists
 
 _NO_GRADE = (
     "Wood with large knots or long splits may be below the lowest grade listed. There no number is published and none "
@@ -17,7 +17,7 @@ _LIMITS = ("notch_depth_divisor", "notch_length_divisor", "hole_diameter_divisor
 
 
 class OldWood:
-    """Answers about old joists: what every wood gives that one may be of, and how far it may be cut."""
+    """Answers about old joists: what every wood gives that one may be of, how its size counts, and how far it may be cut."""
 
     def compared_woods(self, member, demands):
         """Compare a joist as measured, or the wood left at its cut, with every wood that it may be of (NDS 2018 4.3, 3.4).
@@ -48,6 +48,29 @@ class OldWood:
         """
         return (_at_cut if isinstance(member, CutMember) else _whole)(member, tuple(demands))
 
+    def size_on_bending(self, material, width, depth):
+        """Return what the size of a piece does to the bending value listed for its wood (NDS 2018 4.3.6, 8.3.6).
+
+        Parameters
+        ----------
+        material : structlib.ground.lumber.Material
+            The wood [-].
+        width, depth : float
+            Size of one piece [mm].
+
+        Returns
+        -------
+        float
+            The factor [-].
+
+        Examples
+        --------
+        >>> from structlib.ground.lumber import find_material
+        >>> OldWood().size_on_bending(find_material("Hem-Fir", "No.2"), 1.5 * inch, 7.25 * inch)
+        1.2
+        """
+        return float(bending.size_factor(material, width=width, depth=depth)[0])
+
     def cut_limits(self, member):
         """Return how far a sawn joist may be cut, and where (IRC 2021 R502.8.1).
 
@@ -75,7 +98,7 @@ class OldWood:
         deep, long, wide = (
             depth / notches.cut_limit(f"{one}_divisor") for one in ("notch_depth", "notch_length", "hole_diameter")
         )
-        known = least_verified(notches.limit_verified(one) for one in _LIMITS)
+        known = _limits_known()
         band = ((0.0, span, least, depth - least),) if depth > 2 * least else ()
         if not isinstance(cut, Notch):
             return CutLimits(deep, long, wide, least, known, band)
@@ -133,6 +156,11 @@ class OldWood:
                 f"ask {rooms:g} psf (IRC Table R301.5)."
             )
         return tuple(found)
+
+
+@lru_cache(maxsize=None)
+def _limits_known():
+    return least_verified(notches.limit_verified(one) for one in _LIMITS)
 
 
 def _values(joist):
