@@ -8,6 +8,19 @@ import sympy
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, plf
+from structlib.ground.lumber import find_material
+from structlib.ground.units import psi
+from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import (
+    Crossing,
+    Fasteners,
+    JointMember,
+    PlyJointMember,
+    SharedBeamMember,
+    SharedDemand,
+    SharedPiece,
+    ask,
+)
 from structlib.rules.us import dowels, fastening, nailing_patterns
 
 BEAM = {
@@ -220,3 +233,44 @@ def test_other_nonsense_is_answered_with_one_sentence(ask):
     with pytest.raises(BadInput) as caught:
         ask()
     assert "\n" not in str(caught.value)
+
+
+# ---- the same by kind of member ----
+
+LIVE, SNOW = (next(one for one in RULEBOOK.combinations({kind}) if one.factor(kind)) for kind in ("live", "snow"))
+
+
+def test_a_joint_is_judged_by_its_spacing_along_it_and_by_its_count_for_a_force():
+    """One 16d common nail in 1 1/2 in of Douglas Fir-Larch: mode IV of the yield equations, d2 / K_D sqrt(2 F_e F_yb / (3 x 2)), in pounds."""
+    bearing = round(16_600 * 0.5**1.84 / 50) * 50
+    nail = 0.162**2 / 2.2 * (2 * bearing * 90_000 / (3 * 2)) ** 0.5
+    stands = Fasteners("nail", "16d common", lines=2, spacing=6 * inch, count=8)
+    joint = JointMember(stands, 5.5 * inch, 1.5 * inch, 0.5, 0.5)
+    asked = tuple(Crossing(one, line_load=load * plf, force=4 * load * lb) for one, load in ((LIVE, 300), (SNOW, 320)))
+    along, force = RULEBOOK.checks(joint, asked)
+    # snow lasts two months: the nail is worth 1.15 of that, and 300 under live load asks more
+    assert along.given / plf == pytest.approx(nail * 2 * 2, rel=1e-3) and along.asked / plf == pytest.approx(300)
+    assert force.given / lb == pytest.approx(8 * nail, rel=1e-3) and force.combination == LIVE.name
+    found = ask(RULEBOOK, "fastening", joint, asked[0])
+    assert found.spacing / inch == pytest.approx(2 * nail / 300 * 12, rel=1e-3) and found.mode == "IV"
+
+
+def test_plies_by_kind_are_laid_out_for_the_combination_that_asks_most():
+    wood = find_material("Douglas Fir-Larch", "No.2")
+    joint = PlyJointMember(wood, 1.5 * inch, 9.25 * inch, 2, Fasteners("nail", "10d common", 2))
+    asked = (Crossing(LIVE, line_load=400 * plf), Crossing(SNOW, line_load=440 * plf))
+    assert ask(RULEBOOK, "joined_plies", joint, asked) == fastening.ply_fastening(**BEAM, combination=LIVE.name)
+    assert RULEBOOK.checks(joint, asked)[0].asked / plf == pytest.approx(200)
+    assert ask(RULEBOOK, "joined_plies", joint, ()) is None and RULEBOOK.checks(joint, ()) == ()
+
+
+def test_each_piece_of_a_shared_beam_has_its_own_stress_and_all_have_one_sag():
+    """Douglas Fir-Larch No.2, 2x10: 900 psi x 1.1 for its size; snow counts 1.15 of it. Sag of a floor: span over 360."""
+    wood = find_material("Douglas Fir-Larch", "No.2", "2x10")
+    pieces = (SharedPiece("old plies", wood, 1.5 * inch, 9.25 * inch, 2), SharedPiece("a sister's end", wood, 1.5 * inch, 9.25 * inch))
+    asked = [SharedDemand(one, (stress * psi, None), 12 * ft, 6 * ft, 0.3 * inch, (None, 90 * psi))
+             for one, stress in ((LIVE, 880), (SNOW, 940))]
+    bent, sheared, sag = RULEBOOK.checks(SharedBeamMember(pieces), tuple(asked))
+    assert bent.share == pytest.approx(880 / 990) and bent.combination == LIVE.name
+    assert sheared.share == pytest.approx(90 / 180) and sheared.kind == "shear"
+    assert sag.share == pytest.approx(0.3 / (144 / 360))

@@ -9,14 +9,8 @@ from structlib.ground.engineered import lvl
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, kip, lb, plf, psi
-from structlib.house.alternatives import (
-    Alternative,
-    Space,
-    alternatives,
-    check_flitch,
-    check_steel,
-    lay_out_flitch,
-)
+from structlib.house.alternatives import Alternative, Space, alternatives
+from structlib.house.with_steel import check_flitch, check_steel, lay_out_flitch
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.mechanics import composite
 from structlib.mechanics.beams import LineLoad, PointLoad

@@ -8,7 +8,7 @@ import pytest
 from structlib.ground.lumber import find_material, lvl
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, plf, psi
-from structlib.house.alternatives import check_steel
+from structlib.house.with_steel import check_steel
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam, demands_on
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import (

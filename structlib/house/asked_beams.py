@@ -1,6 +1,6 @@
 """A beam of wood, a flitch or steel as a rulebook is asked about it, and what stands beside its checks."""
 
-from structlib.house.alternatives import FLITCH_FROM_THE_SIDE
+from structlib.house.with_steel import FLITCH_FROM_THE_SIDE
 from structlib.house.plan import FlitchBeam, SteelBeam
 from structlib.rules.check import BeamMember
 from structlib.rules.members import FlitchMember, SteelBeamMember
@@ -25,7 +25,7 @@ def beam_member(made_of, piece, job):
 
     Examples
     --------
-    >>> from structlib.house.alternatives import example_job
+    >>> from structlib.house.with_steel import example_job
     >>> from structlib.house.pieces import piece_of
     >>> steel = SteelBeam(shape="W8x18", braced=1200.0)
     >>> beam_member(steel, piece_of(steel), example_job()).unbraced_length

@@ -163,7 +163,8 @@ def _details(path, judged, rulebook):
             one = solved.get(number)
             apart = one is not None and isinstance(one.member, BeamMember)  # a flitch or steel beam is judged with its seats
             asked = () if not apart else (_answer(rulebook, *seat_asked(one.member, one.demands, side), path.house, element.name),)
-            yield Judged(seat, asked, judged.notes, judged.gates)
+            told = () if one is None or apart else (f"the seats of {element.name} are judged with the beam",)
+            yield Judged(seat, asked, (*judged.notes, *told), judged.gates)
 
 
 def _answer(rulebook, member, demands, house, name):

@@ -4,7 +4,7 @@ import re
 
 from structlib.ground.showing import show
 from structlib.ground.units import inch
-from structlib.house.alternatives import FLITCH_FROM_THE_SIDE, check_flitch, example_flitch, example_job, lay_out_flitch
+from structlib.house.with_steel import FLITCH_FROM_THE_SIDE, check_flitch, example_flitch, example_job, lay_out_flitch
 from structlib.mechanics import formulas
 from structlib.mechanics.composite import own_stress
 from structlib.pages.door import hold

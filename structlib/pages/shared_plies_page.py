@@ -5,7 +5,7 @@ from functools import lru_cache
 from structlib.ground.showing import show
 from structlib.ground.steel import steel_fact_known
 from structlib.ground.units import ft, inch, ksi, plf, psi
-from structlib.house.alternatives import FLITCH_FROM_THE_SIDE
+from structlib.house.with_steel import FLITCH_FROM_THE_SIDE
 from structlib.house.beam import BeamChoice
 from structlib.house.shared_plies import SharedJob, judge_shared, share_load
 from structlib.mechanics.composite import joined_stiffness

@@ -6,7 +6,8 @@ from structlib.ground.showing import show
 from structlib.ground.steel import shape_names, steel_shape
 from structlib.ground.tables import table_value
 from structlib.ground.units import ft, inch, kip, ksi, lb, pcf, plf, psf, psi
-from structlib.house.alternatives import Space, alternatives, example_flitch, example_job  # noqa: F401  the notebook's own
+from structlib.house.alternatives import Space, alternatives
+from structlib.house.with_steel import example_flitch, example_job  # noqa: F401  the notebook's own
 from structlib.house.beam import BeamChoice, check_beam
 from structlib.house.shared_plies import GROUP_ARM
 from structlib.mechanics import formulas

@@ -3,7 +3,7 @@
 from structlib.ground.showing import show
 from structlib.ground.steel import steel_shape
 from structlib.ground.units import ft, inch
-from structlib.house.alternatives import example_flitch
+from structlib.house.with_steel import example_flitch
 from structlib.mechanics.composite import joined_stiffness, loose_stiffness, stack
 from structlib.rules.choice import RULEBOOK
 

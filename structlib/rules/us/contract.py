@@ -7,7 +7,7 @@ from structlib.rules.us import (
     header_tables, layers, nailing_patterns, notches, old_joists, roof_ties, seats, snow, steel_beams, steel_columns,
     steel_sections, uplift,
 )  # fmt: skip
-from structlib.rules.us.kinds import old_wood, plies, posts, roof, running
+from structlib.rules.us.kinds import flitches, old_wood, plies, posts, roof, running
 from structlib.rules.us.kinds import seats as seat_kinds
 
 _RULES = {**old_wood.RULES, **posts.RULES, **plies.RULES, **seat_kinds.RULES, **running.RULES, **roof.RULES}
@@ -19,7 +19,7 @@ _ROOMS = {
 }  # fmt: skip
 
 
-class Members(old_wood.OldWood, posts.Posts, plies.Plies, seat_kinds.Seats, running.Running, roof.Roofs):
+class Members(flitches.Flitches, old_wood.OldWood, posts.Posts, plies.Plies, seat_kinds.Seats, running.Running, roof.Roofs):
     """What this rulebook says of members of every kind, and the answers that it gives beside its checks."""
 
     def checks(self, member, demands):
@@ -55,7 +55,7 @@ class Members(old_wood.OldWood, posts.Posts, plies.Plies, seat_kinds.Seats, runn
         rules = {
             BeamMember: of_beam,
             JoistMember: of_beam,
-            FlitchMember: lambda beam, asked: plies.flitch_checks(beam, asked, self.beam_checks),
+            FlitchMember: lambda beam, asked: flitches.flitch_checks(beam, asked, self.beam_checks),
             **_RULES,
         }
         return found_by_kind(rules, self.name, member, demands)
