@@ -11,13 +11,15 @@ from structlib.ground.units import inch
 from structlib.house.asked_roof import rafters, roof_on_ridge
 from structlib.house.asked_beams import beam_member, told_of
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
+from structlib.house.beam_jobs import beam_job, held_every, on_masonry, use_of
 from structlib.house.measured import cut_member, stops
 from structlib.house.old_floor import asked_of_measured
 from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
+from structlib.house.plies import ply_layout
 from structlib.house.running import clipped, running_demands
 from structlib.house.shares import along
-from structlib.house.seats import clear_spans, on_span, room_on
+from structlib.house.seats import clear_spans, room_on
 from structlib.house.steps import seats_of
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
@@ -25,9 +27,6 @@ from structlib.rules.members import ContinuousMember, JoistMember, PadMember, Pl
 
 _SAME = 1e-3  # mm
 _NOTHING = 1e-3  # N or N/mm: less is rounding
-#: Joists on top of a beam hold its edge; where they do not, the page that asks says so.
-_JOISTS_HOLD = 16 * inch
-_RIDGE = "any other structural member"  # for sag: neither a floor nor a ceiling is on it
 
 
 def _put_in(wood, rulebook):
@@ -47,11 +46,7 @@ def _beam(path, element, rulebook):
     wood = part.chosen
     gates, notes = told_of(part)
     under = [one for one in house.parts() if one.name in [share.to for share in element.gives]]
-    for below in (*under, *([axis] if isinstance(part, Opening) else [])):
-        if isinstance(below, Wall) and below.made_of == "masonry":
-            gates.append(
-                f"{element.name} sits on masonry: whether {below.name} can take the push is for an engineer."
-            )
+    gates += on_masonry(path, element)
     if wood is None:
         return (
             [],
@@ -62,7 +57,7 @@ def _beam(path, element, rulebook):
     width = piece.width
     room = axis.thickness if isinstance(axis, Wall) else width
     if width > room + _SAME:
-        gates.append(f"{element.name} is {show(width, 'section length')} wide and hangs past what it sits on "
+        gates.append(f"{element.name} is {show(width, 'section length')} wide, wider than what it sits on "
                      f"({show(room, 'section length')}): how the outer plies come down is for an engineer.")
     for below in under:
         if isinstance(below, Post) and below.wood is not None and width > piece_of(below.wood).depth + _SAME:
@@ -114,10 +109,14 @@ def _beam(path, element, rulebook):
         elif _runs_on(places, reach):
             loads = [one for share in (*element.received, *element.own)
                      for one in clipped(share.source, share.amount, along(axis, share), reach, over)]
-            member = _running(piece, places, reach, seats[number], _held(roof), use=_use(roof), wet=wood.wet)
+            member = _running(piece, places, reach, seats[number], held_every(part, roof), use=use_of(roof), wet=wood.wet)
             asked.append((member, running_demands(member, loads, rulebook)))
         else:
-            asked.append(_span_of(element, axis, list(zip(places, over)), seats[number], piece, rulebook, wood, roof))
+            job = beam_job(path, element.name, number)
+            member = beam_member(wood, piece, job)
+            asked.append((member, demands_on(job, member, rulebook)))
+            withheld = isinstance(wood, Wood) and not roof and ply_layout(replace(job, seat_width=None), piece, rulebook)[0]
+            gates += [f"No verdict: {withheld} ({element.name})."] if withheld else []
     return asked, gates, notes
 
 
@@ -142,28 +141,6 @@ def _stands_past(path, element, stretch, kinds):
             and isinstance(path.element(share.source).part, kinds)]
     return [f"{name} stands on {element.name} past its last support: printed tables do not cover that, so an engineer "
             "designs it and only what is asked is shown." for name in dict.fromkeys(past)]
-
-
-def _held(roof):
-    """How far apart what lies on a beam holds its edge [mm]; rafters do so on a ridge beam."""
-    return roof.joist.spacing if roof and roof.joist else _JOISTS_HOLD
-
-
-def _use(roof):
-    return BeamUse(_RIDGE) if roof else BeamUse()
-
-
-def _span_of(element, axis, ends, seats, piece, rulebook, wood, roof):
-    """One simple span as a member and what each combination asks of it; ``roof`` is the one whose ridge it is."""
-    loads = tuple(
-        TypedLoad(*one) for share in element.received for one in on_span(along(axis, share), share.amount, ends)
-    )
-    (left, _), (right, _) = ends
-    # rafters often hang on the sides of a ridge beam; then no load near its posts may be left out
-    side = "side" if roof or element.part.position == "flush" else "top"
-    job = BeamJob(right - left - (seats[0].length + seats[1].length) / 2, *seats, loads, _held(roof), side, use=_use(roof))
-    member = beam_member(wood, piece, job)
-    return member, demands_on(job, member, rulebook)
 
 
 def _joists(path, element, rulebook):

@@ -1,6 +1,8 @@
 """Wood and steel by name and size, as a house describes it: the piece that is meant, and what a level of it weighs."""
 
+from dataclasses import dataclass
 from functools import lru_cache
+from typing import Any
 
 from structlib.ground.engineered import lvl
 from structlib.ground.loads import slope_to_plan
@@ -9,8 +11,16 @@ from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.sizes import dressed_size, stock_sizes
 from structlib.ground.steel import steel_shape
 from structlib.house.beam import BeamChoice
-from structlib.house.plan import FlitchBeam, SteelBeam
+from structlib.house.fields import of
+from structlib.house.plan import FlitchBeam, SteelBeam, Wood
 from structlib.rules.members import Flitch
+
+
+@dataclass(frozen=True, kw_only=True)
+class GivenWood(Wood):
+    """Wood with values that stand in no table here: those of a maker's report, or the least of several woods."""
+
+    material: Any = of("given", "")
 
 
 @lru_cache(maxsize=256)
@@ -52,9 +62,13 @@ def piece_of(wood):
 def _sawn_or_lvl(wood):
     if wood.species == "LVL":
         pieces = {one.nominal: one for one in stock_sizes("lvl")}
-        piece, material = pieces[check_choice("size of LVL", wood.size, pieces)], lvl(wood.grade)
+        piece = pieces[check_choice("size of LVL", wood.size, pieces)]
     else:
-        piece, material = dressed_size(wood.size), find_material(wood.species, wood.grade, wood.size)
+        piece = dressed_size(wood.size)
+    if isinstance(wood, GivenWood):
+        material = wood.material
+    else:
+        material = lvl(wood.grade) if wood.species == "LVL" else find_material(wood.species, wood.grade, wood.size)
     return BeamChoice(material, piece.width, piece.depth, wood.plies, f"{wood.plies}-{wood.size}")
 
 

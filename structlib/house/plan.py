@@ -24,6 +24,8 @@ RUNS = ("along", "across")
 MADE_OF = ("studs", "masonry")
 FASTENINGS = ("nailed", "bolted")
 SITS_ON = ("as drawn", "studs", "plate")
+#: How the plies of a beam that is loaded from its side are joined; what each is made of stands in `structlib.house.plies`.
+JOINED = ("not chosen", "10d", "16d", "bolts")
 SOIL = "soil"
 _SITE = 200 * ft
 
@@ -154,7 +156,8 @@ class Opening(MadeOf, Record):
     ``start`` is its clear edge on the wall's own axis. ``wall_above`` is the height of wall that stays over the
     beam. ``posts`` are the studs under its ends; they rest on what the wall rests on, unless ``left_on`` or
     ``right_on`` says otherwise. The beam ``sits_on`` those studs; where none are written, on the plate or the masonry
-    of its wall, unless 'studs' or 'plate' says otherwise.
+    of its wall, unless 'studs' or 'plate' says otherwise. Its top edge is ``held_every`` so much, 0 for all along; joists
+    on it hold it every 16 in. ``joined`` are the fasteners between plies that are loaded from the side.
     """
 
     name: str = of("text", '"kitchen opening"')
@@ -173,6 +176,8 @@ class Opening(MadeOf, Record):
     steel: SteelBeam | None = of("record", '{ shape = "W8x18", ... }', record=SteelBeam, default=None)
     posts: Wood | None = of("record", "{ species = ... }", record=Wood, default=None)
     sits_on: str = of("choice", '"studs"', choices=SITS_ON, default="as drawn")
+    held_every: float = of("length", '"16 in"', high=40 * ft, default=16 * inch)
+    joined: str = of("choice", '"10d"', choices=JOINED, default="not chosen")
     left_on: str = of("text", '"cellar post"', default="")
     right_on: str = of("text", '"cellar post"', default="")
     _WORDS = ("beam", "flitch", "steel")
@@ -202,7 +207,10 @@ class Wall(Record):
 
 @dataclass(frozen=True, kw_only=True)
 class Beam(MadeOf, Record):
-    """A beam on posts or in walls: its line [mm], what it rests on, whether it is cut over them, its wood."""
+    """A beam on posts or in walls: its line [mm], what it rests on, whether it is cut over them, its wood.
+
+    ``held_every`` and ``joined`` are as for the beam over an opening.
+    """
 
     name: str = of("text", '"main beam"')
     on: tuple[str, ...] = of("names", '["north post", "south post"]')
@@ -218,6 +226,8 @@ class Beam(MadeOf, Record):
     position: str = of("choice", '"dropped"', choices=POSITIONS, default="dropped")
     greatest_depth: float = of("section length", '"12 in"', low=3 * inch, high=48 * inch, default=18 * inch)
     greatest_width: float = of("section length", '"7 in"', low=1.5 * inch, high=24 * inch, default=7 * inch)
+    held_every: float = of("length", '"16 in"', high=40 * ft, default=16 * inch)
+    joined: str = of("choice", '"10d"', choices=JOINED, default="not chosen")
 
 
 @dataclass(frozen=True, kw_only=True)
