@@ -47,7 +47,6 @@ NAMES_LEFT = {
 
 #: Checks still found by an English name, by module: how many places.
 BY_NAME_LEFT = {
-    "pages/choices.py": 3,
     "pages/roof_page.py": 1,
     "pages/roof_tables.py": 1,
 }

@@ -136,7 +136,7 @@ def test_the_page_asks_near_soil_and_counts_nothing_until_it_is_chosen(page, ask
 def test_no_choice_of_a_page_gets_lighter_by_it(fact):
     beam = BeamPage()
     plain, told = start_values(beam), start_values(beam, **fact)
-    assert beam.result(tuple(told.items())).share > beam.result(tuple(plain.items())).share
+    assert beam.result(tuple(told.items())).governs.share > beam.result(tuple(plain.items())).governs.share
     assert len(below_full(beam, count=99, **fact).rows) < len(below_full(beam, count=99).rows)
     offered = (*below_full(beam, count=99, **fact).rows, *giving_way(beam, **fact).rows)
     assert offered and not any("LVL" in str(cell) for row in offered for cell in row)

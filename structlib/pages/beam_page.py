@@ -1,25 +1,31 @@
 """How big must the beam be? One opening, one beam, every check, drawn where it governs."""
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from structlib.ground.lumber import find_material
+from structlib.ground.loads import LoadsByType
+from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
-from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+from structlib.house.beam_jobs import beam_job, on_masonry
+from structlib.house.bays import one_opening
+from structlib.house.beam import BeamChoice, BeamJob
 from structlib.house.file import demo_house
+from structlib.house.judging import Answer, judge_element
 from structlib.house.path import follow
-from structlib.house.plies import PLY_JOINTS, doubt
-from structlib.mechanics.beams import LineLoad
+from structlib.house.pieces import GivenWood, piece_of
+from structlib.house.plan import Load, Plate
+from structlib.house.plies import PLY_JOINTS, doubt, ply_layout
+from structlib.house.shares import along
 from structlib.pages import verdict
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
-from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, in_use_notes, pieces
+from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, in_use_notes, pieces, wood
 from structlib.pictures.drawings.opening_view import KINDS
-from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PreviousBeam, draw_opening
-from structlib.rules.check import Seat
+from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PointLoad, PreviousBeam, draw_opening
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE
 
 CAUTION = (
     "This page teaches and prepares. A licensed engineer, the local code and the permit decide what is built."
@@ -41,9 +47,9 @@ _BELOW = (
     ("not looked yet", UNKNOWN),
 )
 _PLATES = {
-    "spf": ("Spruce-Pine-Fir", "No.1/No.2"),
-    "hem-fir": ("Hem-Fir", "No.2"),
-    "fir": ("Douglas Fir-Larch", "No.2"),
+    "spf": Plate(species="Spruce-Pine-Fir", grade="No.1/No.2"),
+    "hem-fir": Plate(species="Hem-Fir", grade="No.2"),
+    "fir": Plate(species="Douglas Fir-Larch", grade="No.2"),
 }
 _BRACES = (
     ("by joists, every 16 in", "joists"),
@@ -52,12 +58,49 @@ _BRACES = (
     ("all along", "all"),
     ("not known: as if at the ends only", UNKNOWN),
 )
-_JOINED = (("not chosen yet", UNKNOWN), *((joint.name, key) for key, joint in PLY_JOINTS.items()))
+_JOINTS = (("not chosen yet", UNKNOWN), *((joint.name, key) for key, joint in PLY_JOINTS.items()))
+_JOINED = {key: key for key in PLY_JOINTS}
 _LOADS = ("dead", "live", "roof_live", "snow")
+_POINT = "what stands on the beam"
+SEVERAL = (
+    "More than one post or beam comes down on this opening: this page takes one. Follow the house as a whole, and ask the "
+    "engineer. Only what is asked is shown."
+)
 SEAT_NOT_KNOWN = (
     "What the beam sits on was not looked at: find it before anything is chosen. Only what is asked is shown."
 )
 _POSITIONS = (("dropped: joists sit on it", "dropped"), ("flush: joists hang on its sides", "flush"))
+
+
+@dataclass(frozen=True)
+class OpeningResult:
+    """The beam over an opening as judged: its job, its piece, what is asked and found, its gates, how its plies are joined."""
+
+    job: BeamJob
+    choice: BeamChoice
+    answer: Answer
+    gates: tuple
+    ply_layout: object = None
+
+    @property
+    def member(self):
+        """The beam as the rulebook sees it."""
+        return self.answer.member
+
+    @property
+    def demands(self):
+        """What each combination asks of it."""
+        return self.answer.demands
+
+    @property
+    def checks(self):
+        """Every check of it."""
+        return self.answer.checks
+
+    @property
+    def governs(self):
+        """The check that governs; None where nothing was judged."""
+        return verdict.worst(self.checks)
 
 
 class BeamPage(Page):
@@ -84,6 +127,7 @@ class BeamPage(Page):
         self.opening = path.opening(opening)
         self.wall = path.axis(self.opening.name)
         self.total = path.line_on(self.opening.name, self.opening.middle)
+        self.point, self.several = self._point(path)
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
@@ -114,8 +158,10 @@ class BeamPage(Page):
             Pick("position", "Position", _POSITIONS, opening.position),
             *self._seat_boxes(),
             Pick("below", "Sits on", _BELOW, self._plate()),
-            Pick("joined", "Plies joined", _JOINED, UNKNOWN),
+            Pick("joined", "Plies joined", _JOINTS, UNKNOWN),
             *IN_USE,
+            *(Box(f"point_{one}", f"Post on it, {one.replace('_', ' ')}", "force", 0.0, 40_000 * lb, self.point[one]) for one in _LOADS),
+            Slide("point_at", "That post stands at", "ratio", 0.0, 1.0, 0.05, self.point["at"]),
         )
 
     def pieces(self, key):
@@ -135,6 +181,14 @@ class BeamPage(Page):
             return tuple((depth, width, name, self.own_lvl) for depth, width, name, _ in pieces("lvl 2.0"))
         return pieces(key, self.rulebook)
 
+    def _point(self, path):
+        """What the house brings at one place of the opening, by type and place; and whether it brings more than one."""
+        points = [one for one in path.element(self.opening.name).received if one.extent == 1.0]
+        if not points:
+            return {**dict.fromkeys(_LOADS, 0.0), "at": 0.5}, False
+        at = (along(self.wall, points[0])[0] - self.opening.start) / self.opening.clear_width
+        return {**dict(zip(_LOADS, points[0].amount)), "at": min(max(at, 0.0), 1.0)}, len(points) > 1
+
     def _seat_boxes(self):
         """One box for both seats, or one for each end where the house has two lengths."""
         opening, ends = self.opening, dict(dimension="section length", low=0.5 * inch, high=16 * inch)
@@ -148,10 +202,46 @@ class BeamPage(Page):
         if self.wall.made_of == "masonry":
             return "masonry"
         plate = self.wall.plate
-        return next((key for key, names in _PLATES.items() if plate and names[0] == plate.species), "plate")
+        return next((key for key, names in _PLATES.items() if plate and names.species == plate.species), "plate")
+
+    def path(self, values):
+        """Return the way of the load that a set of values describes: what comes down, the beam, and its two seats.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        structlib.house.path.Path
+            The path; the beam is called "beam" [-].
+        """
+        clear, below, left = values["span"], values["below"], values["seat"]
+        right = values.get("right_seat", left)
+        held = {"joists": 16 * inch, "middle": (clear + (left + right) / 2) / 2, "all": 0.0}
+        opening = replace(
+            self.opening, clear_width=clear, left_seat=left, right_seat=right, beam=self._wood(values), posts=None, wall_above=0.0,
+            sits_on="studs" if below == "post" else "as drawn", position=values["position"], left_on="", right_on="",
+            joined=_JOINED.get(values["joined"], "not chosen"), held_every=held.get(values["braced"], clear + (left + right) / 2),
+        )  # fmt: skip
+        heavy = {kind.replace(" ", "_"): force for kind, force in _stands(values).items()}
+        stands = (Load(name=_POINT, on="beam", x=0.0, y=clear * values["point_at"], **heavy),) if heavy else ()
+        line = LoadsByType({one.replace("_", " "): values[one] for one in _LOADS})
+        return follow(one_opening(line, opening, plate=_PLATES.get(below), made_of="masonry" if below == "masonry" else "studs",
+                                  thickness=self.wall.thickness, heavy=stands))
+
+    def _wood(self, values):
+        """The beam in the words of a house; a wood that stands in no table brings its own values."""
+        key, plies = values["wood"], int(values["plies"])
+        _, _, size, material = min(self.pieces(key), key=lambda piece: abs(piece[0] - values["depth"]))
+        if key in (OWN, UNKNOWN):
+            species = "LVL" if material.kind == "lvl" else material.species
+            return GivenWood(species=species, grade="", size=size, plies=plies, material=material, **in_use(values))
+        return wood(key).words(size, plies, **in_use(values))
 
     def job(self, values):
-        """Return the opening that a set of values describes.
+        """Return the opening that a set of values describes, before a beam is chosen.
 
         Parameters
         ----------
@@ -161,88 +251,51 @@ class BeamPage(Page):
         Returns
         -------
         structlib.house.beam.BeamJob
-            The opening and its loads [-].
+            The opening, its loads, and what stops the reader [-].
         """
-        left, right = values["seat"], values.get("right_seat", values["seat"])
-        span = values["span"] + (left + right) / 2
-        below = values["below"]
-        if below in _PLATES:
-            wood = find_material(*_PLATES[below])
-            seat = Seat(left, "plate", wood.bearing, f"plate of {wood.species}", wood.verified)
-        else:
-            seat = Seat(left, "plate" if below == UNKNOWN else below)
-        loads = tuple(
-            TypedLoad(load_type, LineLoad(0.0, span, values[name]))
-            for load_type, name in (
-                ("dead", "dead"),
-                ("live", "live"),
-                ("roof live", "roof_live"),
-                ("snow", "snow"),
-            )
-            if values[name]
-        )
-        unbraced = {"joists": 16 * inch, "middle": span / 2, "all": 0.0}.get(values["braced"], span)
-        return BeamJob(
-            values["span"],
-            seat,
-            replace(seat, length=right),
-            loads,
-            unbraced_length=unbraced,
-            loaded_on="side" if values["position"] == "flush" else "top",
-            **in_use(values),
-            ply_joint=PLY_JOINTS.get(values["joined"]),
-            seat_width=self.wall.thickness,
-            stops=comes_down(values)[0] + ((SEAT_NOT_KNOWN,) if below == UNKNOWN else ()),
-        )
+        return self._job(values, self.path(values))
+
+    def _job(self, values, path):
+        return replace(beam_job(path, "beam"), stops=self._stops(values))
+
+    def _stops(self, values):
+        above = "none" if values["above"] == "post" and _stands(values) else values["above"]
+        more = (SEVERAL,) if self.several else ()
+        return comes_down({"above": above})[0] + more + ((SEAT_NOT_KNOWN,) if values["below"] == UNKNOWN else ())
 
     def _result(self, items):
         values = dict(items)
-        depth, ply_width, name, material = min(
-            self.pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"])
-        )
-        choice = BeamChoice(
-            material, ply_width, depth, int(values["plies"]), f"{int(values['plies'])}-{name}"
-        )
-        return check_beam(self.job(values), choice, self.rulebook)
+        path = self.path(values)
+        job, judged = self._job(values, path), judge_element(path, "beam", self.rulebook)
+        if not judged.answers:
+            raise OutsideRule(judged.refused[-1])
+        choice = piece_of(path.element("beam").part.beam)
+        place = on_masonry(path, path.element("beam"))  # the job says that in its own words
+        gates = job.gates + tuple(one for one in judged.gates if one not in place)
+        return OpeningResult(job, choice, judged.answers[0], gates, ply_layout(job, choice, self.rulebook)[1])
 
     def compute(self, values, before=None, frame="page"):
         result = self.result(tuple(values.items()))
         ghost = self.result(tuple(before.items())) if before else None
-        gates = self.gates(values, result)
-        withdrawn = gates or without_load(values, _LOADS)
+        withdrawn = result.gates or without_load(values, (*_LOADS, *(f"point_{one}" for one in _LOADS)))
         return Shown(
             self.scene(values, result, ghost, withdrawn, frame),
             ("check", "asked", "can give", "share", "loads and rule"),
-            self.rows(result, withdrawn),
+            self.rows(values, result, withdrawn),
             self.notes(values, result),
-            gates,
+            result.gates,
             known=beam_evidence(result, result.checks),
         )
 
-    def gates(self, values, result):
-        """Return the reasons to stop and call an engineer before anything is chosen here.
+    def rows(self, values, result, gates=()):
+        """Return the checks as rows of text.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
-        result : structlib.house.beam.BeamResult
-            The beam as checked [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a gate; empty when none [-].
-        """
-        return result.gates
-
-    def rows(self, result, gates=()):
-        """Return the checks as rows of text.
-
-        Parameters
-        ----------
-        result : structlib.house.beam.BeamResult
-            The beam as checked [-].
+        result : OpeningResult
+            The beam as judged [-].
         gates : tuple of str
             Gates that withdraw the verdicts; what is asked stays [-].
 
@@ -262,6 +315,14 @@ class BeamPage(Page):
                     f"{check.combination}; {check.clause.split(' (')[0]}",
                 )
             )
+        if result.answer.refused:
+            moment = show(abs(_greatest(result).solution.extremes.moment.value), "moment", self.system)
+            rows.append(("beam", moment, "", "not judged", result.answer.refused))
+        if force := sum(_stands(values).values()):
+            by_type = ", ".join(f"{kind} {show(one, 'force', self.system)}" for kind, one in _stands(values).items())
+            place = show(values["point_at"] * result.job.clear_width, "length", self.system)
+            rows.append(("post on the beam", show(force, "force", self.system), "", "",
+                         f"{by_type}, without factors; {place} from the left edge of the opening"))
         solution = _greatest(result).solution
         left, right = solution.reactions[0].force, solution.reactions[-1].force
         ends = show(left, "force", self.system)
@@ -290,8 +351,8 @@ class BeamPage(Page):
         ----------
         values : dict
             Values of the controls [any].
-        result : structlib.house.beam.BeamResult
-            The beam as checked [-].
+        result : OpeningResult
+            The beam as judged [-].
 
         Returns
         -------
@@ -315,6 +376,13 @@ class BeamPage(Page):
                 "Flush: the joists hang on the sides, so shear is taken in full, and the hangers must pass the "
                 "load on; that is for the drawings."
             )
+        if _stands(values):
+            notes.append(
+                "A post stands on the beam: solid wood under it must press on every ply, and the beam must be kept from "
+                "rolling there. How its load goes on below the seats is not on this page: see notebook 06."
+            )
+        if result.answer.refused:
+            notes.append(f"Not judged: {result.answer.refused}.")
         if result.ply_layout is not None:
             layout = result.ply_layout
             notes.append(
@@ -353,9 +421,9 @@ class BeamPage(Page):
         ----------
         values : dict
             Values of the controls [any].
-        result : structlib.house.beam.BeamResult
-            The beam as checked [-].
-        ghost : structlib.house.beam.BeamResult or None
+        result : OpeningResult
+            The beam as judged [-].
+        ghost : OpeningResult or None
             The beam before the last change [-].
         gates : tuple of str
             Gates that withdraw the verdicts [-].
@@ -404,6 +472,10 @@ class BeamPage(Page):
                 )
                 if values[key]
             ),
+            point_loads=tuple(
+                PointLoad(f"post {show(sum(one.values()), 'force', system)}", values["point_at"] * job.clear_width + job.left.length / 2)
+                for one in (_stands(values),) if one
+            ),
             load_full=2000 * plf,
             load_full_text=f"full arrow {show(2000 * plf, 'line load', system)}",
             sag_x=tuple(hangs.x),
@@ -424,6 +496,11 @@ class BeamPage(Page):
             camera_depth=18 * inch,
         )
         return draw_opening(view, frame)
+
+
+def _stands(values):
+    """What the post on the beam brings, by the types that there are [N]."""
+    return {one.replace("_", " "): values[f"point_{one}"] for one in _LOADS if values[f"point_{one}"]}
 
 
 def _span_over(span, sag):
@@ -480,7 +557,7 @@ def _marks(result):
     """The worst check of each kind. A seat that is too short is marked where it is crushed: at the seat."""
     worst = {}
     for check in result.checks:
-        kind = {"seat": "bearing"}.get(check.kind, check.kind)
+        kind = {LEAST_SEAT: BEAM_FACE, PLATE_FACE: BEAM_FACE}.get(check.kind, check.kind)
         # the small allowance keeps a mark on its side when both ends use the same up to rounding
         if check.decides and kind in KINDS and (kind not in worst or check.share > worst[kind].share * (1 + 1e-9)):
             worst[kind] = check
@@ -493,20 +570,24 @@ def _marks(result):
 _ASKS = {
     "bending": "Bending",
     "shear": "Shear",
-    "bearing": "Crushing at the seat",
-    "seat": "Seat length",
+    BEAM_FACE: "Crushing at the seat",
+    PLATE_FACE: "Crushing at the seat",
+    LEAST_SEAT: "Seat length",
     "sag": "Sag",
 }
 
 
 def _title(result, gates):
     def words(first):
+        if first is None:
+            return "What comes down on the beam"
         word = _ASKS.get(first.kind, first.kind.capitalize())
         if first.share > 1.0:
             return f"{word} asks {first.share:.2f} times what this beam can give"
         return f"{word} governs: {verdict.used(first.share)}"
 
-    return verdict.headline(_merged(result.checks), gates, words)
+    unjudged = ("the beam",) if result.answer.refused else ()
+    return verdict.headline(_merged(result.checks), gates, words, unjudged=unjudged)
 
 
 def beam_evidence(result, checks):
@@ -514,8 +595,8 @@ def beam_evidence(result, checks):
 
     Parameters
     ----------
-    result : structlib.house.beam.BeamResult or structlib.house.judging.Answer
-        The beam as checked [-].
+    result : OpeningResult or structlib.house.judging.Answer
+        The beam as judged [-].
     checks : iterable of structlib.rules.check.Check
         Those of its checks that the page shows [-].
 
