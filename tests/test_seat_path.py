@@ -3,14 +3,18 @@
 import dataclasses
 
 import pytest
-from dummy_rulebook import DUMMY
+from dummy_rulebook import DUMMY, DummyLimitStates
 from test_path_by_hand import FIR, LONG, floor, house, opening, post, row_house, three, wall
 
 from structlib.ground.refusals import BadInput
-from structlib.ground.units import ft, inch, lb, psi
+from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.house.judging import judge, judge_element
 from structlib.house.path import follow
+from structlib.house.pieces import piece_of
 from structlib.house.plan import Beam, Load, Plate
+from structlib.pages.path_page import PathPage
+from structlib.pages.show import start_values
+from structlib.pages.wall_page import WallPage
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE, ask
 
@@ -147,3 +151,35 @@ def test_no_such_seat_is_refused_with_the_names_that_there_are():
         judge_element(follow(door()), "door, top seat", RULEBOOK)
     with pytest.raises(BadInput, match="nothing on the load's way"):
         judge_element(follow(door()), "gate, left seat", RULEBOOK)
+
+
+def test_two_beam_ends_share_the_post_of_the_start_page():
+    # three plies of LVL, 5 1/4 in wide, on half of a post 4 1/2 in wide: 2 1/4 in of seat, 800 psi on the beam's face
+    page = PathPage()
+    found = page.result(tuple(start_values(page, wood="lvl 2.0", plies=3).items()))
+    post = piece_of(page.house.posts[0].wood)
+    own = post.material.weight_density * post.ply_width * post.plies * post.depth * page.house.posts[0].height
+    one_end = (found.post - own) / 2
+    assert found.check.share == pytest.approx(one_end / (5.25 * inch * 2.25 * inch) / found.beam.member.material.bearing)
+
+
+def test_a_rulebook_without_soils_leaves_the_start_page_its_demands_and_one_sentence():
+    class NoSoils(DummyLimitStates):
+        soils = None
+
+    page, with_soils = PathPage(rulebook=NoSoils()), PathPage(rulebook=DUMMY)
+    values = start_values(page, above="none")
+    shown, other = page.compute(values), with_soils.compute(start_values(with_soils, above="none"))
+    assert [row for row in other.rows if "soil" not in row[0]] == list(shown.rows)
+    assert [note for note in shown.notes if "no rule for the soils here" in note] and not shown.gates
+    assert "not judged" in shown.scene.alt
+
+
+def test_the_wall_page_combines_by_its_rulebook_and_keeps_the_types_apart():
+    shown, other = (page.compute(start_values(page)) for page in (WallPage(), WallPage(rulebook=DUMMY)))
+    assert shown.rows == other.rows  # what comes down is no matter of rules
+    total = WallPage().result(tuple(start_values(WallPage()).items()))[1].total
+    assert total["dead"] and total["live"] and not total["snow"] and not total["roof live"]
+    strong = (1.25 * total["dead"] + 1.5 * total["live"]) / plf
+    assert f"Under strength they ask most: {strong:,.0f} plf." in other.notes[0]
+    assert f"Under D + L they ask most: {(total['dead'] + total['live']) / plf:,.0f} plf." in shown.notes[0]

@@ -18,6 +18,7 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.show import Table, start_values
 from structlib.pictures.drawings.house_section import HouseLevel, HouseSectionView, draw_house_section
+from structlib.rules.choice import RULEBOOK
 
 _SIZES = ("2x6", "2x8", "2x10", "2x12")
 _JOISTS = (("as in the house", "as is"), ("cut over the wall", "cut"), ("in one piece over it", "continuous"))
@@ -36,9 +37,11 @@ class WallPage(Page):
         Units of the reader: 'us' or 'metric' [-].
     wall : str or None
         The wall in question; that of the first opening when None [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules, which combine the loads [-].
     """
 
-    def __init__(self, house=None, system="us", wall=None):
+    def __init__(self, house=None, system="us", wall=None, rulebook=RULEBOOK):
         self.house = demo_house() if house is None else house
         path = follow(self.house)
         self.wall = self.house.part(wall or path.opening().wall)
@@ -46,7 +49,7 @@ class WallPage(Page):
         self.at = here[0].middle if here else (self.wall.start + self.wall.end) / 2
         self.lowest = next(path.element(share.source) for share in reversed(path.element(self.wall.name).received)
                            if path.element(share.source).kind == "level")
-        self.system = system
+        self.system, self.rulebook = system, rulebook
         self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
@@ -226,8 +229,12 @@ class WallPage(Page):
         tuple of str
             One sentence a note [-].
         """
+        combinations = self.rulebook.combinations({kind for kind, amount in found.total.items() if amount})
+        sums = [(sum(one.factor(kind) * amount for kind, amount in found.total.items()), one) for one in combinations]
+        asked, most = max(sums, key=lambda one: one[0])
         notes = [
-            "The types are kept apart: a rulebook combines them later, each with its own factor.",
+            "The types are kept apart: a rulebook combines them later, each with its own factor. "
+            f"Under {most.name} they ask most: {show(asked, 'line load', self.system)}.",
             f"Joists and live load are those of the {self.lowest.name}; a wider span widens every level in proportion.",
         ]
         if any(share.joists == "continuous" for share in found.shares):
