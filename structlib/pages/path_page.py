@@ -125,7 +125,7 @@ class PathPage(Page):
         rows.append(("main beam with its own weight", "", show(now.line, "line load", self.system)))
         if now.check and not now.gates:
             told = verdict.share_text(now.check, (now.check,))
-            rows.append((f"its share used ({now.check.name.removeprefix('main beam, ')})", "", told))
+            rows.append((f"its share used ({verdict.worst(now.beam.checks).name})", "", told))
         rows.append(("middle post", "", show(now.post, "force", self.system)))
         notes = ["The roof stands on the outside walls; what comes down here is the middle of the house."]
         if now.soil:
