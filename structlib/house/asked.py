@@ -209,7 +209,7 @@ def _joist(level, places, reach, loads, rulebook):
 
 
 def _pushes(element, rulebook, off_middle=0.0):
-    total = element.total()
+    total = dict(element.total())
     present = {kind for kind, amount in total.items() if amount}
     return tuple(Push(one, float(sum(one.factor(kind) * amount for kind, amount in total.items())), off_middle)
                  for one in rulebook.combinations(present))

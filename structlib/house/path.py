@@ -6,7 +6,7 @@ judged here; `structlib.house.judging` does that, under a rulebook.
 """
 
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, lru_cache
 from graphlib import CycleError, TopologicalSorter
 
 import numpy
@@ -285,8 +285,14 @@ def _in_order(house, parts):
         below[name] = [one for one in rests if one != SOIL]
     for one in house.openings:
         below[one.wall].append(one.name)
-    above = {name: [] for name in parts}
-    for name, rests in below.items():
+    return _sorted(tuple((name, tuple(rests)) for name, rests in below.items()))
+
+
+@lru_cache(maxsize=64)
+def _sorted(below):
+    """The names of parts from the top down, each with what it rests on."""
+    above = {name: [] for name, _ in below}
+    for name, rests in below:
         for one in rests:
             above[one].append(name)
     try:

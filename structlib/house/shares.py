@@ -69,8 +69,11 @@ class Element:
         structlib.ground.loads.LoadsByType
             The sums [N].
         """
-        total = sum((share.sum_and_moments[0] for share in self.gives), numpy.zeros(4))
-        return LoadsByType(dict(zip(LOAD_TYPES, map(float, total))))
+        total = [0.0] * len(LOAD_TYPES)
+        for share in self.gives:
+            extent = share.extent
+            total = [one + amount * extent for one, amount in zip(total, share.amount)]
+        return LoadsByType(dict(zip(LOAD_TYPES, total)))
 
 
 def along(axis, share):

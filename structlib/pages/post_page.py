@@ -1,10 +1,8 @@
 """Where does it come down? One beam end, the post under it, the plate, the pad and the soil."""
 
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from math import ceil
-
-import numpy
 
 from structlib.ground.loads import LoadsByType
 from structlib.ground.refusals import OutsideRule
@@ -24,11 +22,12 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import IN_USE, in_use, in_use_notes, pieces, wood
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
-from structlib.rules.members import OFF_MIDDLE, PadMember, Push, ask, carried_by_plies
+from structlib.rules.members import OFF_MIDDLE, PadMember, Push, ask, carried_by_height, carried_by_plies
 from structlib.rules.choice import RULEBOOK
 
 _BEAM_WOOD = "fir"
 _TALLEST = 12 * ft
+_HEIGHTS = tuple(1 * ft + step * ((_TALLEST - 1 * ft) / 44) for step in range(45))  # of the curves
 _PLATE = 1.5 * inch
 _PAD_DRAWN = 12 * inch  # in the picture alone, where no rule says how thick
 _LOADS = (("dead", "dead"), ("live", "live"), ("roof live", "roof_live"), ("snow", "snow"))
@@ -95,13 +94,13 @@ class PostResult:
         """The push of which compression asks most [N]."""
         return self.most.axial
 
-    @property
+    @cached_property
     def checks(self):
         """Every check of the page, from the beam down [-]."""
         found = (self.above, self.beam_seat, *self.post, self.plate, self.soil_pressure, *self.pad)
         return tuple(check for check in found if check is not None)
 
-    @property
+    @cached_property
     def governs(self):
         """The deciding check with the greatest share [-]."""
         return verdict.worst(self.checks)
@@ -123,6 +122,7 @@ class PostPage(Page):
     def __init__(self, house=None, rulebook=RULEBOOK, system="us"):
         self.house = demo_house() if house is None else house
         self.rulebook, self.system = rulebook, system
+        self.followed = None  # the last path: what a change does not touch is taken over from it
         path = follow(self.house)
         self.total = path.line_on(*(path.first_bay() if self.house.beams else (path.opening().name, path.opening().middle)))
         self.soils = {one.name: one for one in self._told([], ask, rulebook, "soils") or ()}
@@ -158,18 +158,7 @@ class PostPage(Page):
         )
 
     def post(self, values):
-        """Return the post that a set of values describes, in the words of a house.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.plan.Post
-            The post [-].
-        """
+        """The post that a set of values describes, in the words of a house."""
         solid, height = values["made"] == "solid", values["height"]
         size, plies = f"{4 if solid else 2}x{values['size']}", 1 if solid else int(values["post_plies"])
         plate = _PLATES.get(values.get("plate"))
@@ -183,26 +172,15 @@ class PostPage(Page):
         )  # fmt: skip
 
     def path(self, values):
-        """Return the way of the load that a set of values describes: one beam or two, the post, its pad, the soil.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.path.Path
-            The path; its parts are "beam", "post" and "pad" [-].
-        """
+        """The way of the load that a set of values describes; its parts are "beam", "post" and "pad"."""
         size = min(pieces(_BEAM_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))[2]
         line = LoadsByType({kind: values[key] for kind, key in _LOADS})
         # an unknown soil is a gate; what presses on it is shown as on the softest
         soil = values["soil"] if values["soil"] != UNKNOWN else next(iter(self.soils), "")
-        return follow(
-            bays(line, span=values["span"], wood=wood(_BEAM_WOOD).words(size, int(values["plies"])),
-                 post=self.post(values), pad_side=values["pad"], soil=soil, count=values["ends"])
-        )  # fmt: skip
+        house = bays(line, span=values["span"], wood=wood(_BEAM_WOOD).words(size, int(values["plies"])),
+                     post=self.post(values), pad_side=values["pad"], soil=soil, count=values["ends"])  # fmt: skip
+        self.followed = follow(house, before=self.followed)
+        return self.followed
 
     @staticmethod
     def _told(silent, answer, *asked):
@@ -215,7 +193,8 @@ class PostPage(Page):
 
     def _result(self, items):
         values = dict(items)
-        column, path = post_member(self.post(values), self.rulebook), self.path(values)
+        path = self.path(values)
+        column = post_member(path.element("post").part, self.rulebook)  # refused here where no rule covers its wood
         beam, post, pad = (judge_element(path, name, self.rulebook) for name in ("beam", "post", "pad"))
         above, below = beam.answers[0], post.answers[0]
         checks = below.checks
@@ -234,9 +213,9 @@ class PostPage(Page):
             post=checks,
             plate=next((check for answer in post.answers[1:] for check in answer.checks), None),
             on_plate=len(post.answers) > 1,
-            soil_pressure=replace(pads[0], name="soil under the pad") if pads else None,
+            soil_pressure=next((replace(one, name="soil under the pad") for one in pads if one.dimension == "area load"), None),
             # the page makes the pad as thick as its reach asks, so that is no question here
-            pad=tuple(one for one in pads[1:] if one.kind != "pad thickness"),
+            pad=tuple(one for one in pads if one.dimension != "area load" and one.kind != "pad thickness"),
             soil=self.soils.get(pad.answers[0].member.soil) if pad.answers else None,
             base=min(column.width, column.depth),
             refused=slender, unbent=below.refused if not slender else "",
@@ -256,20 +235,12 @@ class PostPage(Page):
     def _curves(self, key):
         """What one to five plies, or the solid post, carry: name, heights of the picture, loads."""
         *chosen, time_factor = key
-        values = dict(zip(_OF_CURVES, chosen), height=8 * ft)
-        size, made, held = values["size"], values["made"], values["held"]
-        heights = numpy.linspace(1 * ft, _TALLEST, 45)
-        found = []
-        for count in (1,) if made == "solid" else (1, 2, 3, 4, 5):
+        values, found = dict(zip(_OF_CURVES, chosen), height=8 * ft), []
+        solid = values["made"] == "solid"
+        for count in (1,) if solid else (1, 2, 3, 4, 5):
             post = post_member(self.post({**values, "post_plies": count}), self.rulebook)
-            if held == "middle":
-                # a brace at mid-height stands elsewhere for every height, so each height is asked apart
-                braced = [(replace(post, held_width=one / 2), (one,)) for one in heights]
-                loads = [ask(self.rulebook, "capacity", *one, time_factor)[0] for one in braced]
-            else:
-                loads = ask(self.rulebook, "capacity", post, heights, time_factor)
-            name = f"4x{size}" if made == "solid" else str(count)
-            found.append((name, tuple(heights), tuple(map(float, loads))))
+            loads = carried_by_height(self.rulebook, post, _HEIGHTS, time_factor, middle=values["held"] == "middle")
+            found.append((f"4x{values['size']}" if solid else str(count), _HEIGHTS, loads))
         return tuple(found)
 
     def compute(self, values, before=None, frame="page"):
@@ -281,43 +252,19 @@ class PostPage(Page):
             self.scene(values, result, ghost, withdrawn, frame),
             ("check", "asked", "can give", "share", "loads and rule"),
             self.rows(values, result, withdrawn),
-            self.notes(values, result),
+            self.notes(values, result, gates),
             gates,
             known=self.known(result),
         )
 
     def known(self, result):
-        """List all that the page used, each with how well it is known.
-
-        Parameters
-        ----------
-        result : PostResult
-            The post as checked [-].
-
-        Returns
-        -------
-        tuple of (str, str)
-            What, and how it is known [-].
-        """
+        """All that the page used, each with how well it is known."""
         soil, material = result.soil, result.column.material
         more = ((f"soil, {soil.name}", soil.verified),) if soil else ()
         return (*more, (material.name, material.verified), *beam_evidence(result.beam, result.checks))
 
     def gates(self, values, result):
-        """Return the reasons to stop and call an engineer before anything is chosen here.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        result : PostResult
-            The post as checked [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a gate; empty when none [-].
-        """
+        """Reasons to stop and call an engineer before anything is chosen here."""
         gates = [*comes_down(values)[0]]
         if values["soil"] == UNKNOWN:
             gates.append(words.soil_not_known(result.soil))
@@ -327,22 +274,7 @@ class PostPage(Page):
         return tuple(gates)
 
     def rows(self, values, result, gates=()):
-        """Return the checks as rows of text, from the beam end down to the soil.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        result : PostResult
-            The post as checked [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts; what is asked stays [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            Name, asked, can give, share, loads and clause [-].
-        """
+        """The checks as rows of text, from the beam end down to the soil: name, asked, can give, share, loads and clause."""
         system, push = self.system, result.greatest
         load = show(push.axial, "force", system)
         told = f"{result.most.combination.name}, own weight of beam and post in it"
@@ -369,7 +301,7 @@ class PostPage(Page):
         return tuple(rows)
 
     def _row(self, check, result, gates):
-        share = "" if gates else verdict.share_text(check, result.checks)
+        share = "" if gates else verdict.share_text(check, [result.governs])
         given = "" if gates else show(check.given, check.dimension, self.system)
         asked = (
             verdict.used(check.asked).removesuffix(" used")
@@ -410,21 +342,8 @@ class PostPage(Page):
         fewest = "more than 5" if result.fewest is None else str(result.fewest)
         return ("fewest plies for this load", fewest, str(result.column.plies), "", "in the middle; compression alone")
 
-    def notes(self, values, result):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        result : PostResult
-            The post as checked [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
+    def notes(self, values, result, gates):
+        """What must be said below the numbers, one sentence a note."""
         column = result.column
         notes = list(in_use_notes(values, column.material, "The foot of this post is near soil", self.rulebook))
         notes += [f"Not judged: {one}." for one in dict.fromkeys((*(why for *_, why in result.not_judged), *result.silent))]
@@ -435,7 +354,7 @@ class PostPage(Page):
         notes += self._told([], ask, self.rulebook, "conditions", column) or ()
         if values["made"] == "solid":
             notes.append("A solid post has no plies; the slider of the post plies does nothing now.")
-        if result.least_pad and not self.gates(values, result):
+        if result.least_pad and not gates:
             notes.append(self._other_soils(values, result))
         push, off = one_bay_empty(result.beam, column.width)
         if values["ends"] == 2 and off > 0:
@@ -452,26 +371,7 @@ class PostPage(Page):
         return tuple(notes)
 
     def scene(self, values, result, ghost, gates=(), frame="page"):
-        """Draw the post and its curves, with each check where it comes nearest its limit.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        result : PostResult
-            The post as checked [-].
-        ghost : PostResult or None
-            The post before the last change [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the post and its curves, with each check where it comes nearest its limit."""
         system, column, member = self.system, result.column, result.beam.member
         greatest = _GREATEST[values["size"]]
         key = tuple(values[name] for name in _OF_CURVES)

@@ -211,11 +211,15 @@ def wrap(text, width, size, bold=False):
     return list(_wrapped(text, width, size, bold))
 
 
+@lru_cache(maxsize=256)
+def _measured(text):
+    return [(word, _thousandths(word)) for word in _glued(text.split())]
+
+
 @lru_cache(maxsize=1024)
 def _wrapped(text, width, size, bold):
     lines, used = [], 0
-    for word in _glued(text.split()):
-        wide = _thousandths(word)
+    for word, wide in _measured(text):
         longer = used + _WIDTH[" "] + wide
         if lines and _in_units(longer, size, bold) <= width:
             lines[-1] += f" {word}"

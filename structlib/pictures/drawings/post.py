@@ -467,31 +467,41 @@ def _marks(view, at):
 
 
 def _chart(view, at):
-    left, top, right, bottom = at.chart
+    left, _, right, bottom = at.chart
     across = lambda height: left + (right - left) * height / view.greatest_height  # noqa: E731
-    up = lambda load: bottom - (bottom - top) * load / view.greatest_load  # noqa: E731
+    up = lambda load: bottom - (bottom - at.chart[1]) * load / view.greatest_load  # noqa: E731
     size = at.size - 2
-    items = [Line(((left, top), (left, bottom), (right, bottom)), "axis")]
+    lines, named = _axes(at.chart, at.axis_name, view.load_unit, view.load_ticks, view.height_ticks,
+                         view.greatest_load, view.greatest_height)
+    items = [*lines]
     labels = [
         Label(view.carried_text, at.heads[0], at.heads[1], "moved", size, bold=True),
         Label(view.asked_text, at.heads[0], at.heads[2], "force", size),
-        Label(view.load_unit, left + 6, top - 8, "quiet", 18),
+        *named,
     ]
-    for value, text in view.load_ticks:
-        y = up(value)
-        items.append(Line(((left, y), (right, y)), "guide"))
-        labels.append(Label(text, left - 8, y + 6, "quiet", 18, "end"))
-    for value, text in view.height_ticks:
-        x = across(value)
-        items.append(Line(((x, bottom), (x, bottom + 5)), "axis"))
-        labels.append(Label(text, x, bottom + 24, "quiet", 18, "middle"))
-    if at.axis_name:
-        labels.append(Label("height of the post", (left + right) / 2, at.axis_name, "quiet", 18, "middle"))
     for curve in sorted(view.curves, key=lambda one: one.current):
         items += _curve(curve, at.chart, view.greatest_load, view.greatest_height)
     labels += _names(view, across, up)
     items += _point(view, across, up)
     return items + labels
+
+
+@lru_cache(maxsize=16)
+def _axes(chart, name, unit, load_ticks, height_ticks, greatest_load, greatest_height):
+    """Lines and texts of both axes, which stay while a slider moves."""
+    left, top, right, bottom = chart
+    items, labels = [Line(((left, top), (left, bottom), (right, bottom)), "axis")], [Label(unit, left + 6, top - 8, "quiet", 18)]
+    for value, text in load_ticks:
+        y = bottom - (bottom - top) * value / greatest_load
+        items.append(Line(((left, y), (right, y)), "guide"))
+        labels.append(Label(text, left - 8, y + 6, "quiet", 18, "end"))
+    for value, text in height_ticks:
+        x = left + (right - left) * value / greatest_height
+        items.append(Line(((x, bottom), (x, bottom + 5)), "axis"))
+        labels.append(Label(text, x, bottom + 24, "quiet", 18, "middle"))
+    if name:
+        labels.append(Label("height of the post", (left + right) / 2, name, "quiet", 18, "middle"))
+    return tuple(items), tuple(labels)
 
 
 @lru_cache(maxsize=64)

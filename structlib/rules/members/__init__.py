@@ -36,6 +36,7 @@ from structlib.rules.members.posts import (
     PlateMember,
     PostMember,
     Push,
+    carried_by_height,
     carried_by_plies,
 )
 from structlib.rules.members.roof import (
@@ -109,6 +110,7 @@ __all__ = [
     "TieMember",
     "acting",
     "ask",
+    "carried_by_height",
     "carried_by_plies",
     "found_by_kind",
     "seat_of",

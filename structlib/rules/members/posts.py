@@ -116,3 +116,41 @@ def carried_by_plies(rulebook, post, push, most=5):
 def _loads_by_plies(rulebook, post, time_factor, most):
     counts = numpy.arange(1, most + 1) if post.ply_width <= _THICKEST_PLY else numpy.array([1])
     return tuple(map(float, ask(rulebook, "capacity", replace(post, plies=counts), (post.height,), time_factor)))
+
+
+def carried_by_height(rulebook, post, heights, time_factor, *, middle=False):
+    """Return what a post carries in its middle by its height; zero where no rule covers it.
+
+    Parameters
+    ----------
+    rulebook : structlib.rules.check.Rulebook
+        The rulebook, asked for its 'capacity' [-].
+    post : PostMember
+        The post; its own height does not count [-].
+    heights : tuple of float
+        Heights to ask for [mm].
+    time_factor : float
+        Load duration factor of the combination [-].
+    middle : bool
+        Whether a brace holds it across its plies at half of each height [-].
+
+    Returns
+    -------
+    tuple of float
+        Loads [N].
+
+    Examples
+    --------
+    >>> from structlib.ground.lumber import find_material
+    >>> from structlib.ground.units import ft, inch, kip
+    >>> from structlib.rules.choice import RULEBOOK
+    >>> post = PostMember(find_material("Douglas Fir-Larch", "No.2"), 1.5 * inch, 5.5 * inch, 8 * ft, plies=3)
+    >>> [round(load / kip, 1) for load in carried_by_height(RULEBOOK, post, (8 * ft, 10 * ft), 1.0)]
+    [12.4, 8.8]
+    """
+    if not middle:
+        return tuple(map(float, ask(rulebook, "capacity", post, heights, time_factor)))
+    # a brace at mid-height stands elsewhere for every height, so each height is asked apart
+    return tuple(
+        float(ask(rulebook, "capacity", replace(post, held_width=one / 2), (one,), time_factor)[0]) for one in heights
+    )

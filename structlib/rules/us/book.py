@@ -88,9 +88,10 @@ class UnitedStates(Members):
         ('bending', 1.1)
         """
         bending.refuse_unknown_material(member.material)
-        checks = [_worst(_bending_check(member, demand) for demand in demands)]
+        checks = [_bending_check(member, demands)]
+        shears = [(demand, shear.design_shear(demand, member)) for demand in demands]
         for end in ("left", "right"):
-            checks.append(_worst(_shear_check(member, demand, end) for demand in demands))
+            checks.append(_shear_check(member, shears, end))
         for end, which in (("left", 0), ("right", -1)):
             seat = seat_of(member, end, position=0.0 if end == "left" else demands[0].span)
             checks.extend(bearing.seat_checks(seat, [(one.combination, one.solution.reactions[which].force) for one in demands]))
@@ -347,11 +348,8 @@ def _stability_case(demand):
     return "single span, uniform" if demand.evenly_loaded else "not listed"
 
 
-def _worst(checks):
-    return max(checks, key=lambda check: check.share)
-
-
-def _bending_check(member, demand):
+def _bent(member, demand):
+    """Share, peak of the moment, bending value and its factors under one combination."""
     peak = demand.solution.extremes.moment
     value, used = bending.bending_value(
         member.material,
@@ -365,15 +363,20 @@ def _bending_check(member, demand):
         sharing_members=3 if member.repetitive else (1 if member.repetitive is False else None),
         case=_stability_case(demand),
     )
+    return abs(peak.value) / member.section_modulus / float(value), peak, float(value), used
+
+
+def _bending_check(member, demands):
+    found = [_bent(member, demand) for demand in demands]
+    demand, (share, peak, given, used) = max(zip(demands, found), key=lambda one: one[1][0])
     stress = abs(peak.value) / member.section_modulus
-    given = float(value)
     return Check(
         name="bending",
         kind="bending",
         sentence="the wood at the bottom edge is stretched most here",
         asked=stress,
         given=given,
-        share=stress / given,
+        share=share,
         dimension="stress",
         position=peak.position,
         where="at the peak of the moment",
@@ -392,8 +395,11 @@ def _bending_check(member, demand):
     )
 
 
-def _shear_check(member, demand, end):
-    force, position, left_out = shear.design_shear(demand, member)[0 if end == "left" else 1]
+def _shear_check(member, shears, end):
+    which = 0 if end == "left" else 1
+    # what asks most is the greatest push for what the wood gives as long as it lasts
+    demand, found = max(shears, key=lambda one: abs(one[1][which][0]) / one[0].combination.time_factor)
+    force, position, left_out = found[which]
     given, used = shear.shear_value(member.material, time_factor=demand.combination.time_factor, wet=member.wet)
     stress = 1.5 * abs(force) / member.area
     reason = "load within a depth of the seat left out" if left_out else "the whole push of the seat counts"

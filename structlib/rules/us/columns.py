@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice
-from structlib.ground.sections import rectangle_area, rectangle_section_modulus
+from structlib.ground.sections import rectangle_section_modulus
 from structlib.ground.tables import in_library_units, table_rows
 from structlib.ground.units import ft, inch  # noqa: F401 (ft: used in the examples)
 from structlib.mechanics.columns import eccentric_moment
@@ -176,7 +176,7 @@ def _checked_demands(demands):
 
 
 def _stress(column, demand):
-    return demand.axial / rectangle_area(width=column.width, depth=column.depth)
+    return demand.axial / column.area
 
 
 def _numbers(column, demand, found, *more):

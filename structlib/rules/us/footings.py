@@ -178,7 +178,7 @@ def net_pressure(*, soil_pressure, thickness, weight_density):
     check_amount("thickness", thickness, zero=True, hint="for example 12*inch")
     check_amount("weight density", weight_density, zero=True, hint="for example 150*pcf")
     net = soil_pressure - weight_density * thickness
-    if not is_symbolic(net) and anywhere(numpy.asarray(net) <= 0):
+    if not is_symbolic(net) and anywhere(net <= 0):
         raise BadInput(
             "the footing alone weighs as much as the soil bears; make it thinner, for example 12*inch"
         )
