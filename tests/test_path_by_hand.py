@@ -515,6 +515,9 @@ def test_a_flitch_over_a_door_shares_its_load_by_stiffness():
     assert end[0].asked / lb == pytest.approx((650 + own) * 12.25 / 2) and end[0].share > 1 and not found.refused
     on_steel = judge_element(follow(flitch_house(plate_bears=True)), "door", RULEBOOK)
     assert not [one for one in on_steel.checks if one.name == end[0].name]
+    # nothing leaves a plate on a seat of its own through bolts, and a distance that is kept uses nothing up
+    assert not [one for one in on_steel.checks if one.kind == "bolts" and one.dimension == "force"]
+    assert on_steel.governs == next(one for one in on_steel.checks if one.kind == "bending" and "wood" in one.name)
 
 
 def test_a_flitch_has_no_verdict_on_bolts_under_a_post_nor_any_from_the_side():

@@ -87,13 +87,16 @@ def what_if(changes, house=None, rulebook=RULEBOOK, system="us"):
 def _told(part, key, system):
     """A field of a part with its new value, as a reader says it."""
     value, kind = getattr(part, key), next(one for one in fields(part) if one.name == key).metadata["kind"]
+    return f"{part.name}, {key.replace('_', ' ')}: {_word(value, kind, system)}"
+
+
+def _word(value, kind, system):
     if isinstance(value, float):
-        word = show(value, kind, system)
-    elif is_dataclass(value):
-        word = " ".join(str(getattr(value, one.name)) for one in fields(value) if getattr(value, one.name) != one.default)
-    else:
-        word = str(value)
-    return f"{part.name}, {key.replace('_', ' ')}: {word}"
+        return show(value, kind, system)
+    if not is_dataclass(value):
+        return "none" if value is None else str(value)
+    told = [(getattr(value, one.name), one) for one in fields(value)]
+    return " ".join(_word(field, one.metadata["kind"], system) for field, one in told if field != one.default)
 
 
 def _rests_on(element):

@@ -117,7 +117,9 @@ def flitch_checks(member, demands, beam_checks):
             checks = [replace(one, decides=False, sentence=why) if one.kind == "shear" else one for one in checks]
         raise Partly(str(refusal), (*checks, plate), "bolts") from None
     shear = [one for one in bolts.checks if one.kind == "shear"]
-    return (*checks, *shear, plate, *(one for one in bolts.checks if one.kind != "shear"))
+    # distances are laid out as they are wanted: they are held, and nothing is used up
+    others = [replace(one, decides=one.kind != "distance") for one in bolts.checks if one.kind != "shear"]
+    return (*checks, *shear, plate, *others)
 
 
 def _of_the_load(check, part):
