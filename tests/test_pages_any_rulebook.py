@@ -5,7 +5,7 @@ import re
 
 import numpy
 import pytest
-from dummy_rulebook import DUMMY, RESISTANCE, SOIL_GIVES
+from dummy_rulebook import DUMMY, RESISTANCE, SOIL_GIVES, STRENGTH
 from test_every_page import _drawn
 
 from structlib.ground.lumber import find_material
@@ -17,6 +17,7 @@ from structlib.pages.meanwhile_page import MeanwhilePage
 from structlib.pages.old_wood_page import OldWoodPage
 from structlib.pages.path_page import PathPage
 from structlib.pages.post_page import PostPage
+from structlib.pages.roof_page import RoofPage
 from structlib.pages.seat_page import SeatPage
 from structlib.pages.shared_plies_page import UnlikePliesPage
 from structlib.pages.show import start_values
@@ -24,7 +25,7 @@ from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import Compared, CutMember, Question, acting
 
 OF_ANOTHER_BOOK = re.compile(r"\b(NDS|IRC|ASCE|AISC|IBC)\b|United States")
-PAGES = (BeamPage, PathPage, SeatPage, PostPage, OldWoodPage)
+PAGES = (BeamPage, PathPage, RoofPage, SeatPage, PostPage, OldWoodPage)
 #: Pages of demands: they judge nothing, and the jack's asks no rulebook at all.
 DEMANDS = (lambda: MeanwhilePage(rulebook=DUMMY), JackPage)
 NOTHING_JUDGED = (OldWoodPage,)  # the invented rulebook knows no old joists
@@ -32,6 +33,8 @@ NOTHING_JUDGED = (OldWoodPage,)  # the invented rulebook knows no old joists
 
 def _anywhere(page, dice):
     values = {**_drawn(page, dice), "above": dice.choice(("none", "none", "chimney"))}
+    if isinstance(page, RoofPage):  # of a roof the invented rulebook judges a ridge beam alone
+        values |= {"sets": "ridge", "holds": dice.choice(("tie", "raised tie", "nothing", "ridge beam", "ridge beam"))}
     for one in page.controls(values):
         if isinstance(one, Slide):  # as the slider steps
             value = one.low + round((values[one.name] - one.low) / one.step) * one.step
@@ -70,6 +73,27 @@ def test_the_post_s_demands_stay_and_each_kind_without_a_rule_is_told_in_a_sente
     squash, sink = found.post[0], found.soil_pressure
     assert squash.share == pytest.approx(1.25 * dead / (RESISTANCE * post.material.compression * post.area), rel=1e-12)
     assert sink.share == pytest.approx(dead / values["pad"] ** 2 / SOIL_GIVES, rel=1e-12)
+
+
+def test_a_roof_keeps_its_demands_and_its_ridge_beam_is_judged():
+    """15 psf that stays and 30 psf of snow on 24 ft, every 16 in, 6 in 12: 1.25 and 1.5 of them, in feet and pounds."""
+    page = RoofPage(rulebook=DUMMY)
+    shown = page.compute(start_values(page, roof_live=0.0))
+    rows = {row[0]: row for row in shown.rows}
+    load = 1.25 * 15 + 1.5 * 30
+    push = load * 16 / 12 * 24**2 / (8 * 6)
+    assert rows["push at each eave, a pair"][1] == rows["tie"][1] == f"{push:,.0f} lb" and rows["tie"][3] == "not judged"
+    assert rows["rafters"][1] == rows["greatest bending in a rafter"][1] == f"{load * 16 / 12 * 12**2 / 8:,.0f} lb-ft"
+    assert shown.scene.title == f"Each eave is pushed by {push:,.0f} lb; not judged: rafters, tie" and not shown.gates
+    for what in ("rafter", "tie", "roof snow", "blown snow", "joint nails", "roof gates"):
+        assert len([note for note in shown.notes if note.startswith("Not judged: ") and f" {what} here" in note]) == 1
+    beam = dict(sets="ridge", holds="ridge beam", roof_live=0.0, depth=11.25 * inch, plies=3, span=12 * ft)
+    (ridge,) = (one for one in page.result(tuple(start_values(page, **beam).items())).checks if one.kind == "bend")
+    wood = page.result(tuple(start_values(page, **beam).items())).chosen
+    own = wood.material.weight_density * 4.5 * 11.25 * inch**2
+    line = 1.25 * (15 * 12 * plf + own) + 1.5 * 30 * 12 * plf
+    strong = RESISTANCE * STRENGTH * wood.material.bending * 4.5 * 11.25**2 / 6 * inch**3
+    assert ridge.share == pytest.approx(line * (12 * ft) ** 2 / 8 / strong, rel=1e-9)
 
 
 @pytest.mark.parametrize("rulebook", [RULEBOOK, DUMMY], ids=lambda one: one.name)

@@ -49,6 +49,7 @@ def test_a_pair_is_that_of_the_frame_solver(seed):
         assert close(one.greatest_push, max(-frame.axial(name, end) for name in bars for end in (0.0, 1.0)))
         joint = frame.move(side)[0] - (0 if held_by == "ridge beam" else frame.move("left")[0])
         assert (moved.left, moved.right)[side == "right"] == pytest.approx(joint, rel=1e-6, abs=1e-6)
+        assert one.on_ridge == pytest.approx((left if side == "left" else right) * span / 2 - one.lift)
         for name in bars:
             bar = frame.frame.bars[name]
             start, (across, up) = frame.frame.joints[bar.start], frame.frame.run(name)
@@ -56,7 +57,8 @@ def test_a_pair_is_that_of_the_frame_solver(seed):
                 x, y = frame.shape(name, share)
                 at = (start.y + share * up) / rise
                 _, _, right_move, up_move = moved.points(side == "right", [at])[0]
-                assert (right_move if side == "left" else -right_move) == pytest.approx(x, rel=1e-6, abs=1e-5)
+                middle = (frame.move("left")[0] + frame.move("right")[0]) / 2  # which is kept in its place
+                assert (right_move if side == "left" else -right_move) == pytest.approx(x - middle, rel=1e-6, abs=1e-5)
                 assert up_move == pytest.approx(y, rel=1e-6, abs=1e-5)
     assert moved.ridge[0] == pytest.approx(frame.move("ridge")[0], rel=1e-6, abs=1e-6)
 

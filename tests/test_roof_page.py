@@ -1,6 +1,7 @@
 """The page of the roof: what it draws over its controls, and that its rows are the library's own answers."""
 
 import math
+import re
 from dataclasses import replace
 
 import pytest
@@ -11,13 +12,14 @@ from structlib.ground.showing import show
 from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, lb, plf, psf
 from structlib.mechanics import frames, frames_spread
-from structlib.pages import roof_joint
 from structlib.pages.bench import picture_html
 from structlib.pages.roof_page import RIDGE, RoofPage
 from structlib.pages.show import start_values
 from structlib.pictures.drawings import parts
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
 from structlib.pictures.scene import Arrow, Line, Polygon, flat, label_overlaps, labels_of, outside
+from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import TieJointMember
 from structlib.rules.us import combined, dowels, roof_ties
 
 PAGE = RoofPage()
@@ -100,6 +102,10 @@ def test_camera_and_places_of_texts_stay_while_sliders_move(frame):
     assert widths[1] == pytest.approx(2 * widths[0], rel=1e-9)
 
 
+def _result(**changes):
+    return PAGE.result(tuple(start_values(PAGE, **changes).items()))
+
+
 def _rows(**changes):
     return {row[0]: row for row in PAGE.compute(start_values(PAGE, **changes)).rows}
 
@@ -162,7 +168,7 @@ def test_a_ridge_beam_carries_half_and_its_sag_lets_the_eaves_part():
     end = (540 * plf + own) * (12 * ft) / 2
     assert rows["load on an end post"][1] == show(end, "force")
     sag = (
-        PAGE.numbers(tuple(start_values(PAGE, **changes).items()))["ridge"].check("sag under all load").asked
+        next(one.asked for one in _result(**changes).even.ridge.checks if one.name == "sag under all load")
     )
     assert float(rows["eaves part by"][1].split()[0]) == pytest.approx(2 * sag * 0.5 / inch, abs=0.02)
     assert "bending" in rows and "tie" not in " ".join(rows)
@@ -285,8 +291,7 @@ def test_a_ridge_beam_under_snow_on_one_side_carries_the_mean_of_both():
     assert float(row[1].split()[0].replace(",", "")) == pytest.approx(stress, abs=1.0)
     # 30 psf on the roof is less than 0.7 of 90 psf: the share is known, and withheld
     assert row[3] == ""
-    now = PAGE.numbers(tuple(start_values(PAGE, **changes, ground=90 * psf).items()))
-    assert now["governs"].name == "bending, one side"
+    assert _result(**changes, ground=90 * psf).governs.name == "bending, one side"
     assert heavy["load on an end post"][1] == f"{(720 + own) * 6:,.0f} lb"
     assert not any(row[4].startswith("any") for name, row in heavy.items() if "one side" in name)
 
@@ -324,14 +329,15 @@ def _by_hand_nails(thrust_lb, time_factor):
 def test_more_nails_where_snow_on_one_side_pushes_more():
     """15 psf everywhere and 120 psf on one slope push like 75 psf on both: 1200 lb, not 720."""
     more, less = _by_hand_nails(1200, 1.15), _by_hand_nails(720, 1.15)
-    now = PAGE.numbers(tuple(start_values(PAGE, ground=120 * psf).items()))
-    given = {"tie_wood": ("Douglas Fir-Larch", "No.2"), "tie_width": 1.5 * inch}
-    even, one = (roof_joint.worked_out(case, **given).nails for case in (now, now["side"]))
-    assert (even, one) == (less, more) and more > less
-    row, known = roof_joint.nails_row([now, now["side"]], **given)
+    found = _result(ground=120 * psf)
+    even, one = (re.findall(r"alone (\d+) ", RULEBOOK.joint_nails(answer.member, answer.demands).told)
+                 for case in found.cases for answer in case.answers(TieJointMember))
+    assert (even, one) == ([str(less)], [str(more)]) and more > less
     # the table ends at 70 psf: neither count alone is shown as the count
-    assert row[1] == "no count" and "ends at 70" in row[4] and f"by calculation alone {more} (" in row[4]
-    assert row[4].endswith(f"{known})")
+    assert found.nails.nails is None and "ends at 70" in found.nails.told
+    assert f"by calculation alone {more} (" in found.nails.told and found.nails.told.endswith(f"{found.nails.verified})")
+    row = _rows(ground=120 * psf, snow=84 * psf)[NAILS]
+    assert row[1] == "no count" and "ends at 70" in row[4]
 
 
 @pytest.mark.parametrize("holds, factor", [("tie", 1.0), ("raised tie", 1.33)])
@@ -527,7 +533,6 @@ def test_a_view_that_cannot_be_drawn_is_refused(change, word):
 
 
 def test_push_is_that_of_the_closed_form():
-    now = PAGE.numbers(tuple(start_values(PAGE, rise=9, span=13 * ft).items()))
-    assert now["thrust"] == pytest.approx(
+    assert _result(rise=9, span=13 * ft).even.thrust == pytest.approx(
         frames.rafter_thrust(line_load=45 * psf * 16 * inch, building_span=26 * ft, rise=9.75 * ft), rel=1e-12
     )

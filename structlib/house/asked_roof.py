@@ -84,19 +84,25 @@ def _rafters(level, pair, rulebook):
     present = {kind for one in pair.stretches for amounts, *_ in one.loads for kind, amount in zip(LOAD_TYPES, amounts) if amount}
     found = {}
     for stretch in pair.stretches:
-        demands = ([], [])
+        demands = []
         for one in rulebook.combinations(present):
-            passing = tuple(kind for kind in VARIABLE_TYPES if one.factor(kind) and kind in present)
+            passing = {kind: one.factor(kind) for kind in VARIABLE_TYPES if one.factor(kind) and kind in present}
             both = rafters_under(pair, stretch, joist.spacing, one.factor)
-            alone = rafters_under(pair, stretch, joist.spacing, lambda kind: one.factor(kind) if kind in passing else 0.0)
-            for asked, whole, part in zip(demands, both, alone):
-                moment, shear, sag = whole.greatest_moment, whole.greatest_shear, part.greatest_sag
-                asked.append(RafterDemand(one, whole.greatest_push, *moment, *shear, passing, sag[0] / stiffness, sag[1]))
-        for asked, rafter in zip(demands, both):
+            alone = rafters_under(pair, stretch, joist.spacing, lambda kind: passing.get(kind, 0.0)) if passing else (None, None)
+            left = _demand(one, both[0], alone[0], tuple(passing), stiffness)
+            same = both[0] is both[1] and alone[0] is alone[1]
+            demands.append((left, left if same else _demand(one, both[1], alone[1], tuple(passing), stiffness)))
+        for asked, rafter in zip(zip(*demands), both):
             member = RafterMember(piece.material, piece.ply_width, piece.depth, piece.plies, rafter.length,
                                   12 * rafter.rise / rafter.run, joist.spacing)
-            found[member, tuple(asked)] = None
+            found[member, asked] = None
     return list(found)
+
+
+def _demand(combination, rafter, passing_alone, passing, stiffness):
+    sag, place = passing_alone.greatest_sag if passing else (0.0, 0.5)
+    return RafterDemand(combination, rafter.greatest_push, *rafter.greatest_moment, *rafter.greatest_shear, passing,
+                        sag / stiffness, place)
 
 
 def _tie(path, level, pair, rafter, rulebook):
@@ -107,10 +113,9 @@ def _tie(path, level, pair, rafter, rulebook):
         return [], [f"the joists of {floor.name}, which tie {level.name}, are not written; their pull stands"]
     piece = piece_of(Wood(species=wood.species, grade=wood.grade, size=wood.size, plies=wood.plies))
     tie = TieMember(piece.material, piece.ply_width, piece.depth, piece.plies, wood.size, pair.height, wood.spacing or rafter.spacing)
-    pull = path.thrust(level.name).pull
-    present = {kind for kind, amount in pull.items() if amount}
-    pulls = tuple(Pull(one, sum(one.factor(kind) * amount for kind, amount in pull.items()) * tie.spacing)
-                  for one in rulebook.combinations(present))
+    most = max((stretch.thrust for stretch in pair.stretches), key=sum)
+    pull = {kind: amount / (1 - pair.height) * tie.spacing for kind, amount in zip(LOAD_TYPES, most) if amount}
+    pulls = tuple(Pull(one, sum(one.factor(kind) * amount for kind, amount in pull.items())) for one in rulebook.combinations(set(pull)))
     notes = [f"the joists of {floor.name} are judged with {level.name} for their pull alone; a lap in them passes the whole "
              "pull on, and their own load bends them too"] if floor else []
     if abs(pair.right + pair.left - 2 * pair.ridge) > _SAME:

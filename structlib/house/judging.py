@@ -105,7 +105,7 @@ def judge(path, rulebook):
     return found
 
 
-def judge_element(path, name, rulebook):
+def judge_element(path, name, rulebook, wanted=None):
     """Judge one element of a path under one rulebook.
 
     Parameters
@@ -116,6 +116,9 @@ def judge_element(path, name, rulebook):
         The element, or a seat or a plate by the name that `judge` gives it [-].
     rulebook : structlib.rules.check.Rulebook
         The rules [-].
+
+    wanted : callable or None
+        Picks out of the (member, demands) those to ask of, under which of their demands; all when None [-].
 
     Returns
     -------
@@ -139,6 +142,7 @@ def judge_element(path, name, rulebook):
         asked, gates, notes = ASKED[type(element.part)](path, element, rulebook)
     except BadInput as error:
         asked, gates, notes = [], [], [_not_read(path.house, element.name, error)]
+    asked = wanted(asked) if wanted else asked
     lifts, answers = _lifts(path, element, rulebook), tuple(_answer(rulebook, *one, path.house, element.name) for one in asked)
     if not lifts and any(_lifted(one.demands) for one in answers):
         lifts = (f"{element.name} is lifted: it must be held down, and that is for an engineer.",)

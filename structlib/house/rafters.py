@@ -1,10 +1,13 @@
 """The rafters of a roof under a combination of its loads: both solved, from what the path brings to the pair."""
 
+from math import isclose
+
 from structlib.ground.loads import LOAD_TYPES
 from structlib.house.roofs import JOISTS, RIDGE_BEAM, TIE
 from structlib.mechanics.rafters import solve_rafter
 
 _SAME = 1e-3  # mm
+_ALIKE = 1e-12  # both sides of a pair that is the same left and right: rounding
 
 
 def rafters_under(pair, stretch, spacing, factor_of):
@@ -49,16 +52,18 @@ def rafters_under(pair, stretch, spacing, factor_of):
         tuple((start - pair.left, end - pair.left, one) for one, start, end in loads if start + end <= 2 * pair.ridge),
         tuple((pair.right - end, pair.right - start, one) for one, start, end in loads if start + end > 2 * pair.ridge),
     )
-    span = pair.right - pair.left
-    found = []
-    for own, other, run in ((*sides, pair.ridge - pair.left), (*sides[::-1], pair.right - pair.ridge)):
+    span, found = pair.right - pair.left, []
+    runs = ((*sides, pair.ridge - pair.left), (*sides[::-1], pair.right - pair.ridge))
+    alike = isclose(runs[0][2], runs[1][2], rel_tol=_ALIKE) and len(sides[0]) == len(sides[1]) and all(
+        isclose(here, there, rel_tol=_ALIKE, abs_tol=_ALIKE) for one, other in zip(*sides) for here, there in zip(one, other))
+    for own, other, run in runs[:1] if alike else runs:
         if pair.held_by == RIDGE_BEAM:
             lift = sum(force * (run - place) for force, place in map(_resultant, own)) / run
         else:
             lift = sum(force * (span - place) for force, place in map(_resultant, own)) / span
             lift += sum(force * place for force, place in map(_resultant, other)) / span
         found.append(solve_rafter(run=run, rise=pair.rise, loads=own, lift=lift, pull=pull, height_fraction=pair.height))
-    return tuple(found)
+    return tuple(found) * (2 if alike else 1)
 
 
 def _resultant(load):

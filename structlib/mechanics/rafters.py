@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
+import numpy
+
 from structlib.mechanics.beam_extremes import find_extremes
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.frames import below_ridge, positive
@@ -55,6 +57,11 @@ class Rafter:
     def greatest_sag(self):
         """Size of the greatest sag between eave and ridge times its bending stiffness, and its place [N*mm3, -]."""
         return self._greatest("deflection", [one for one in self.unit.pieces if one.start >= self.tail - _SAME])
+
+    @property
+    def on_ridge(self):
+        """Upright force with which it leans on what stands at the ridge, or on the other rafter [N]."""
+        return sum(_carried(load, self.run) for load in self.loads) - self.lift
 
     def _greatest(self, what, pieces):
         found = getattr(_extremes(tuple(pieces)), what)
@@ -118,17 +125,17 @@ class Rafter:
 
         Parameters
         ----------
-        share : float
+        share : float or numpy.ndarray
             Share of the run from the eave [-].
 
         Returns
         -------
-        float
+        float or numpy.ndarray
             Shortening times EA [N*mm].
         """
         place = share * self.run
         carried = sum(_carried_over(load, place) for load in self.loads)
-        tied = self.pull * self.run * max(0.0, share - self.height)
+        tied = self.pull * self.run * numpy.maximum(0.0, share - self.height)
         return ((self.lift * place - carried) * self.rise + tied * self.run) / self.run
 
 
@@ -142,10 +149,10 @@ def _carried(load, place):
 def _carried_over(load, place):
     """What `_carried` adds up to over the plan from the eave to a place."""
     start, end, amount = load
+    beyond = lambda x, edge: numpy.maximum(x - edge, 0.0)  # noqa: E731
     if end - start <= _SAME:
-        return amount * (max(place - start, 0.0) - max(-start, 0.0))
-    up_to = lambda x: max(x - start, 0.0) ** 2 / 2 - max(x - end, 0.0) ** 2 / 2  # noqa: E731
-    return amount * (up_to(place) - up_to(0.0))
+        return amount * (beyond(place, start) - max(-start, 0.0))
+    return amount / 2 * (beyond(place, start) ** 2 - beyond(place, end) ** 2 - max(-start, 0.0) ** 2 + max(-end, 0.0) ** 2)
 
 
 @lru_cache(maxsize=256)
@@ -233,7 +240,7 @@ class PairMoves:
         return self.right - self.left
 
     def points(self, side, shares):
-        """Return how the points of one rafter move, as if it were the left one.
+        """Return how the points of one rafter move from where they stood halfway between the eaves, as if it were the left one.
 
         Parameters
         ----------
@@ -247,16 +254,15 @@ class PairMoves:
         list of tuple of float
             Plan distance from the eave, height, move right, move up [mm].
         """
-        one, sign = self.rafters[side], (1.0, -1.0)[side]
-        eave, (across, up) = sign * (self.left, self.right)[side], self.ridge
-        across, cosine, sine = sign * across, one.run / one.length, one.rise / one.length
-        found, whole = [], one.shortening_to(1.0)
-        for share in shares:
-            sag = one.sag_at(share) / self.bending_stiffness
-            along = (share * whole - one.shortening_to(share)) / self.axial_stiffness
-            move = (1 - share) * eave + share * across + sag * sine + along * cosine
-            found.append((share * one.run, share * one.rise, float(move), float(share * up - sag * cosine + along * sine)))
-        return found
+        one, sign, middle = self.rafters[side], (1.0, -1.0)[side], (self.left + self.right) / 2
+        eave, across, up = sign * ((self.left, self.right)[side] - middle), sign * (self.ridge[0] - middle), self.ridge[1]
+        cosine, sine = one.run / one.length, one.rise / one.length
+        shares = numpy.asarray(shares)
+        sag = one.sag_at(shares) / self.bending_stiffness
+        along = (shares * one.shortening_to(1.0) - one.shortening_to(shares)) / self.axial_stiffness
+        move = (1 - shares) * eave + shares * across + sag * sine + along * cosine
+        rows = (shares * one.run, shares * one.rise, move, shares * up - sag * cosine + along * sine)
+        return list(zip(*(row.tolist() for row in rows)))
 
 
 def pair_moves(left, right, *, axial_stiffness, bending_stiffness, tie_axial_stiffness=None, ridge_drop=0.0):

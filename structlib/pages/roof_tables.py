@@ -20,12 +20,16 @@ from structlib.pages.door import hold
 from structlib.pages.show import Picture, Table
 from structlib.pictures.drawings.dormer import DormerView, draw_dormer
 from structlib.pictures.drawings.headroom import HeadroomCurve, HeadroomView, draw_headroom
-from structlib.rules.us import combined, dowels, factors, footings, layers, roof_ties, snow
+from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import RafterDemand, RafterMember
+
+dowels, footings, layers, roof_ties, snow = map(RULEBOOK.room, ("dowels", "footings", "layers", "roof_ties", "snow"))
 
 #: The invented house of these tables: 24 ft wide, 6 in 12, rafters every 16 in, 15 psf dead, 30 psf snow.
 SPAN, RISE, SPACING, DEAD, SNOW = 24 * ft, 6 * ft, 16 * inch, 15 * psf, 30 * psf
 _WOOD = ("Douglas Fir-Larch", "No.2")
-_TIME = factors.scalar("load_duration_snow")
+_SNOW = RULEBOOK.combinations({"snow"})[-1]
+_TIME = _SNOW.time_factor
 
 
 def _pair(load=DEAD + SNOW, span=SPAN):
@@ -78,7 +82,7 @@ def snow_steps(
     Parameters
     ----------
     ground : float
-        Ground snow load of ASCE 7-16, allowable-stress basis [MPa].
+        Ground snow load, of the edition and on the basis of the rulebook [MPa].
     rise : float
         Rise of the roof in 12 [-].
     thermal : str
@@ -144,7 +148,7 @@ def colder_roof(ground=40 * psf, system="us"):
     Parameters
     ----------
     ground : float
-        Ground snow load of ASCE 7-16, allowable-stress basis [MPa].
+        Ground snow load, of the edition and on the basis of the rulebook [MPa].
     system : str
         Units of the reader: 'us' or 'metric' [-].
 
@@ -160,7 +164,7 @@ def colder_roof(ground=40 * psf, system="us"):
     """
     found = snow.ground_snow(ground, edition=snow.EDITION, basis=snow.BASIS)
     before, after, _ = snow.thermal_change(found, before="heated", after="cold ventilated roof", exposure=1.0)
-    known = snow.thermal_factor("cold ventilated roof").verified
+    cold = snow.thermal_factor("cold ventilated roof")
     rows = []
     for name, dimension, ask in (
         ("snow on the roof", "area load", lambda load: load),
@@ -181,7 +185,7 @@ def colder_roof(ground=40 * psf, system="us"):
     return Table(
         ("", "heated below", "insulated and ventilated", "change"),
         rows,
-        f"C_t 1.0 before and 1.1 after (ASCE 7-16 Table 7.3-2, {known}).",
+        f"C_t 1.0 before and {cold.value:g} after ({cold.clause.split(' (')[0]}, {cold.verified}).",
     )
 
 
@@ -191,7 +195,7 @@ def one_side_snow(ground=40 * psf, system="us"):
     Parameters
     ----------
     ground : float
-        Ground snow load of ASCE 7-16, allowable-stress basis [MPa].
+        Ground snow load, of the edition and on the basis of the rulebook [MPa].
     system : str
         Units of the reader: 'us' or 'metric' [-].
 
@@ -549,18 +553,10 @@ def dormer(rafters_cut=3, below=2 * ft, above=4 * ft, nominal="2x8", system="us"
         (moments[1], 1, 1 + rafters_cut / 2),
         (moments[1], 2, 1 + rafters_cut / 2),
     ):
-        (check,) = combined.rafter_checks(
-            wood,
-            width=plies * size.width,
-            plies=plies,
-            depth=size.depth,
-            length=slope,
-            axial=push * times,
-            moment=moment,
-            combination="D + S",
-            time_factor=_TIME,
-            sharing_members=3 if plies == 1 and times == 1 else plies,
-        )
+        # rafters side by side help each other; a trimmer stands alone beside its opening
+        member = RafterMember(wood, size.width, size.depth, plies, slope, RISE / half * 12, SPACING if times == 1 else opening)
+        demand = RafterDemand(_SNOW, push * times, moment, 0.5, 0.0, 0.0, (), 0.0, 0.0)
+        check = next(one for one in RULEBOOK.checks(member, (demand,)) if one.kind == "bending")
         shares.append(show(check.share, "ratio", system))
     say = lambda value, kind: show(value, kind, system)  # noqa: E731
     heads = [f"lower {say(headers['lower'], 'line load')}, upper {say(headers['upper'], 'line load')}"] * 2
@@ -675,7 +671,7 @@ def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
     Parameters
     ----------
     ground : float
-        Ground snow load of ASCE 7-16, allowable-stress basis [MPa].
+        Ground snow load, of the edition and on the basis of the rulebook [MPa].
     building_span : float
         Distance between the walls [mm].
     system : str
@@ -728,7 +724,7 @@ def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
         f"16d common, {show(building_span, 'length', system)} wide, every 16 in, ground snow "
         f"{show(ground, 'area load', system)}; thrust from {show(dead, 'area load', system)} dead and "
         f"{share:g} of it. Table: {roof_ties.HEEL_EDITION}, "
-        "every cell recalled. Computed: NDS 2018 yield of one nail, both pieces 1 1/2 in of fir."
+        f"every cell recalled. Computed: {roof_ties.NAIL_CLAUSE.rpartition(' ')[0]} yield of one nail, both pieces 1 1/2 in of fir."
     )
     by = ("nails by the table", "nails computed", "to plan with")
     return Table(("slope", "thrust of a pair", *by, "the table's cell"), rows, caption)
@@ -772,7 +768,7 @@ def bolted_joint(diameter=0.5 * inch, bolts=2, system="us"):
         tie_end=7 * diameter,
         rafter_edge=2.75 * inch,
         time_factor=_TIME,
-        combination="D + S",
+        combination=_SNOW.name,
     )
     # the last distance is that of the rafter, the others are those of the tie
     edges = {id(checks[-2]): " of the rafter"}

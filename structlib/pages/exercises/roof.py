@@ -2,10 +2,12 @@
 
 from structlib.ground.units import ft, psf
 from structlib.mechanics import frames, frames_spread
-from structlib.rules.us import roof_ties
+from structlib.rules.choice import RULEBOOK
 
 from .question import Mistake, Question, asks
 from .wording import any_unit, carried, one_word, say, say_length, times
+
+roof_ties = RULEBOOK.room("roof_ties")
 
 _HEIGHTS = ((5, "one fifth"), (4, "one quarter"), (3, "one third"), (2, "one half"))
 

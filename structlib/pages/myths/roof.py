@@ -4,9 +4,11 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, psf
 from structlib.mechanics import frames
 from structlib.pages.roof_tables import DEAD, RISE, SNOW, SPACING, SPAN
-from structlib.rules.us import roof_ties
+from structlib.rules.choice import RULEBOOK
 
 from .card import card
+
+roof_ties = RULEBOOK.room("roof_ties")
 
 
 def steep_roofs_push_more():

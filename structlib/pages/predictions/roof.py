@@ -4,9 +4,11 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, psf
 from structlib.mechanics import frames
 from structlib.pages.roof_tables import DEAD, RISE, SNOW, SPACING, SPAN, collar_tie
-from structlib.rules.us import snow
+from structlib.rules.choice import RULEBOOK
 
 from .prediction import Prediction
+
+snow = RULEBOOK.room("snow")
 
 _PUSHES = {0.5: "half as hard", 1: "as hard as before", 2: "twice as hard"}
 

@@ -199,7 +199,7 @@ class Roofs:
         if not found:
             return JointNails(0, _NAIL, "nothing pulls", "computed")
         most = max(found, key=lambda one: one.nails)
-        alone = f"by calculation alone {most.nails} (NDS 2018 12.3; {most.verified})"
+        alone = f"by calculation alone {most.nails} ({roof_ties.NAIL_CLAUSE}; {most.verified})"
         if joint.snowy and not joint.ground_snow:
             return JointNails(None, _NAIL, f"type the ground snow, by which the code's table goes; {alone}", most.verified)
         try:

@@ -10,6 +10,7 @@ from .bolted_joints import (  # noqa: F401
 )
 from .heel_joints import (  # noqa: F401
     HEEL_EDITION,
+    NAIL_CLAUSE,
     HeelCell,
     HeelComparison,
     HeelCount,

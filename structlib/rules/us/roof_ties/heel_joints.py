@@ -19,6 +19,8 @@ from .ties import raised_tie_adjustment, tie_kind
 
 #: The layout of the heel joint table that the cells at hand have.
 HEEL_EDITION = "IRC 2009 to 2015 layout"
+#: The rule by which the nails of a joint are worked out.
+NAIL_CLAUSE = "NDS 2018 12.3"
 
 
 @dataclass(frozen=True)
@@ -407,7 +409,7 @@ def heel_count(cell, worked_out, *, height_fraction=0.0):
         by_table=by_table,
         by_calculation=worked_out.nails,
         words=f"{by_table} by the code's table ({cell.edition}{raised}; {cell.verified}), "
-        f"{worked_out.nails} by calculation (NDS 2018 12.3; {worked_out.verified}): the larger counts",
+        f"{worked_out.nails} by calculation ({NAIL_CLAUSE}; {worked_out.verified}): the larger counts",
         verified=least_verified([cell.verified, worked_out.verified, factor.verified]),
     )
 
