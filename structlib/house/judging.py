@@ -36,7 +36,7 @@ class Judged:
     """An element as a rulebook sees it: its members with demands and checks, in the order of the load.
 
     ``notes`` say what is not asked at all. ``gates`` are reasons to stop and call: they withdraw every verdict;
-    ``lifts`` are those of them that say what lifts.
+    ``lifts`` are those of them that say what lifts. A seat or a plate has the part that it belongs to as its ``whole``.
     """
 
     element: object
@@ -44,6 +44,7 @@ class Judged:
     notes: tuple[str, ...] = ()
     gates: tuple[str, ...] = ()
     lifts: tuple[str, ...] = ()
+    whole: object = None
 
     @property
     def members(self):
@@ -136,8 +137,7 @@ def judge_element(path, name, rulebook, wanted=None):
     whole = next((one.name for one in path.elements if one.name == name), None) or _owner(path, name)
     element = path.element(whole)
     if whole != name:
-        details = {one.element.name: one for one in _details(path, judge_element(path, whole, rulebook), rulebook)}
-        return details[check_choice(f"part of {whole}", name, details)]
+        return _detail(path, name, judge_element(path, whole, rulebook), rulebook)
     try:
         asked, gates, notes = ASKED[type(element.part)](path, element, rulebook)
     except BadInput as error:
@@ -155,12 +155,21 @@ def _owner(path, name):
     return max((one.name for one in path.elements if name.startswith(f"{one.name}, ")), key=len, default=name)
 
 
+def _detail(path, name, judged, rulebook):
+    others = []
+    for one in _details(path, judged, rulebook):
+        if one.element.name == name:
+            return one
+        others.append(one.element.name)
+    check_choice(f"part of {judged.element.name}", name, others)
+
+
 def _details(path, judged, rulebook):
     """The seats of a beam, or the plates under a post, each judged apart; what withdraws the whole withdraws them."""
     element = judged.element
     if isinstance(element.part, Post):
         for one in judged.answers[1:]:
-            yield Judged(plate_under(element, one.member), (one,), judged.notes, judged.gates)
+            yield Judged(plate_under(element, one.member), (one,), judged.notes, judged.gates, whole=judged)
     elif isinstance(element.part, (Beam, Opening)):
         solved = dict(zip(clear_spans(path, element), judged.answers)) if judged.answers else {}
         for seat, number, side in beam_ends(path, element):
@@ -168,7 +177,7 @@ def _details(path, judged, rulebook):
             apart = one is not None and isinstance(one.member, BeamMember)  # a flitch or steel beam is judged with its seats
             asked = () if not apart else (_answer(rulebook, *seat_asked(one.member, one.demands, side), path.house, element.name),)
             told = () if one is None or apart else (f"the seats of {element.name} are judged with the beam",)
-            yield Judged(seat, asked, (*judged.notes, *told), judged.gates)
+            yield Judged(seat, asked, (*judged.notes, *told), judged.gates, whole=judged)
 
 
 def _answer(rulebook, member, demands, house, name):

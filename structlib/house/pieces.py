@@ -72,6 +72,7 @@ def _sawn_or_lvl(wood):
     return BeamChoice(material, piece.width, piece.depth, wood.plies, f"{wood.plies}-{wood.size}")
 
 
+@lru_cache(maxsize=64)
 def joist_weight(joist):
     """Return the weight of a level's joists, spread over its surface.
 

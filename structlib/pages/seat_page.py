@@ -1,7 +1,7 @@
 """What does it sit on? One end of a beam: which face is crushed first, and how long its seat must be."""
 
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from structlib.ground.loads import LOAD_TYPES, LoadsByType
 from structlib.ground.refusals import OutsideRule
@@ -9,7 +9,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.house.bays import one_opening
 from structlib.house.file import demo_house
-from structlib.house.judging import Answer, judge
+from structlib.house.judging import Answer, judge_element
 from structlib.house.path import follow
 from structlib.house.plan import Opening, Plate
 from structlib.pages import verdict
@@ -67,7 +67,7 @@ class SeatResult:
         """Length of the seat [mm]."""
         return self.seat.member.seat.length
 
-    @property
+    @cached_property
     def whole(self):
         """The check that governs the beam, for information; None where nothing of it was judged."""
         first = verdict.worst(self.beam.checks)
@@ -88,12 +88,12 @@ class SeatResult:
         """
         return next((one for one in self.seat.checks if one.kind == kind), None)
 
-    @property
+    @cached_property
     def governs(self):
         """The check of the seat that uses the greatest share; None where nothing was judged."""
         return verdict.worst(self.checks)
 
-    @property
+    @cached_property
     def checks(self):
         """Every check of the page: those of the seat, and the one that governs the beam, for information [-]."""
         mine = {PLATE_FACE: None, BEAM_FACE: None, LEAST_SEAT: None, **{one.kind: one for one in self.seat.checks}}
@@ -163,9 +163,8 @@ class SeatPage(Page):
 
     def _result(self, items):
         values, silent = dict(items), []
-        found = judge(self.path(values), self.rulebook)
-        whole = found["beam, left seat"]
-        seat = whole.answers[0]
+        judged = judge_element(self.path(values), "beam, left seat", self.rulebook)
+        seat = judged.answers[0]
         push = max(seat.demands, key=lambda one: one.axial)
 
         def told(answer, *asked):
@@ -177,7 +176,7 @@ class SeatPage(Page):
         stops = comes_down(values)[0] + ((SEAT_NOT_KNOWN,) if values["below"] == UNKNOWN else ())
         lengths, jacks = told("bearing_lengths", seat.member, push) or (), told("jack_studs", seat.member, push)
         area = told("area_factor", seat.member)
-        return SeatResult(found["beam"].answers[0], seat, push, lengths, jacks, area, tuple(silent), stops + whole.gates)
+        return SeatResult(judged.whole.answers[0], seat, push, lengths, jacks, area, tuple(silent), stops + judged.gates)
 
     def compute(self, values, before=None, frame="page"):
         now = self.result(tuple(values.items()))

@@ -132,9 +132,7 @@ class WallPage(Page):
         tuple of (str, str)
             What, and how it is known [-].
         """
-        woods = [find_material(one.species, one.grade, one.size) for one in (level.joist for level in levels) if one]
-        found = [(f"weight of {wood.name}", wood.verified) for wood in woods]
-        return (*found, ("layers and live loads", verdict.ENTERED))
+        return (*map(_weight_known, (level.joist for level in levels if level.joist)), ("layers and live loads", verdict.ENTERED))
 
     def table(self, **changes):
         """Return the take-down as a table, for the starting values with some of them changed.
@@ -311,6 +309,13 @@ class WallPage(Page):
             ),
             frame,
         )
+
+
+@lru_cache(maxsize=64)
+def _weight_known(joist):
+    """The weight of a joist, and how it is known."""
+    wood = find_material(joist.species, joist.grade, joist.size)
+    return f"weight of {wood.name}", wood.verified
 
 
 hold(globals())
