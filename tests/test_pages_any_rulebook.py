@@ -9,12 +9,14 @@ from dummy_rulebook import DUMMY, RESISTANCE, SOIL_GIVES, STRENGTH
 from test_every_page import _drawn
 
 from structlib.ground.lumber import find_material
+from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf, psi
 from structlib.pages.beam_page import BeamPage
 from structlib.pages.controls import Slide
 from structlib.pages.jack_page import JackPage
 from structlib.pages.meanwhile_page import MeanwhilePage
 from structlib.pages.old_wood_page import OldWoodPage
+from structlib.pages.past_post_page import PastPostPage
 from structlib.pages.path_page import PathPage
 from structlib.pages.post_page import PostPage
 from structlib.pages.roof_page import RoofPage
@@ -25,10 +27,10 @@ from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import Compared, CutMember, Question, acting
 
 OF_ANOTHER_BOOK = re.compile(r"\b(NDS|IRC|ASCE|AISC|IBC)\b|United States")
-PAGES = (BeamPage, PathPage, RoofPage, SeatPage, PostPage, OldWoodPage)
+PAGES = (BeamPage, PathPage, RoofPage, SeatPage, PostPage, OldWoodPage, PastPostPage)
 #: Pages of demands: they judge nothing, and the jack's asks no rulebook at all.
 DEMANDS = (lambda: MeanwhilePage(rulebook=DUMMY), JackPage)
-NOTHING_JUDGED = (OldWoodPage,)  # the invented rulebook knows no old joists
+NOTHING_JUDGED = (OldWoodPage, PastPostPage)  # the invented rulebook knows no old joists, and no beam that runs on
 
 
 def _anywhere(page, dice):
@@ -209,3 +211,18 @@ def test_an_old_joist_s_demands_stay_without_a_rule_and_another_rule_is_used_whe
     values = [find_material("Hem-Fir", grade).bending / psi / 2 for grade in ("No.1", "No.2")]
     shares = [100 * line * 13**2 / 8 * 12 / 18.75 / value for value in values]
     assert rows["bend"][3] == f"{shares[0]:.0f} % to {shares[1]:.0f} %" and rows["bend"][4] == "1.25 x dead + 1.5 x live; invented"
+
+
+def test_a_beam_that_runs_on_keeps_its_demands_under_a_rulebook_without_a_rule_for_it():
+    page = PastPostPage(rulebook=DUMMY)
+    values = start_values(page, above="none", post_dead=0.0, post_live=0.0, overhang=2 * ft)
+    found, shown = page.result(tuple((name, value) for name, value in values.items() if name != "drawn")), page.compute(values)
+    rows = {row[0]: row for row in shown.rows}
+    # by hand: 60 plf and its own weight on 14 ft, 1.25 times, 240 plf 1.5 times, turned about A, 12 ft from B
+    dead, live = 60 * plf + found.member.weight_per_length, 240 * plf
+    push = (1.25 * dead + 1.5 * live) * (14 * ft) ** 2 / 2 / (12 * ft)
+    assert found.pushes[1][0].value == pytest.approx(push, rel=1e-9)
+    assert rows["push of B, most"][1] == show(push, "force") and rows["bending, shear and sag"][2] == "not judged"
+    sentence = "no rule for a beam or joist that runs on here; what is asked of it stays"
+    assert len([note for note in shown.notes if note.startswith("Not judged: ") and sentence in note]) == 1
+    assert shown.scene.title.endswith("not judged: bending, shear and sag") and not shown.gates

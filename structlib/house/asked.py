@@ -40,7 +40,7 @@ def _put_in(wood, rulebook):
 # ---- beams and joists: one member a span ----
 
 
-def _beam(path, element, rulebook):
+def _beam(path, element, rulebook, arranged=False):
     part, house = element.part, path.house
     axis = house.part(part.wall) if isinstance(part, Opening) else part
     wood = part.chosen
@@ -103,10 +103,11 @@ def _beam(path, element, rulebook):
             continue
         reach = (ends[0] if number == 0 else places[0], ends[1] if number == last else places[-1])
         over = (0.5 if number else 1.0, 0.5 if number < last else 1.0)
-        if _runs_on(places, reach) and not isinstance(wood, Wood):
+        runs = arranged or _runs_on(places, reach)
+        if runs and not isinstance(wood, Wood):
             notes.append(f"{element.name} goes on past its posts or in one piece over them; the checks here of a beam with steel "
                          "in it are for single spans, and what is asked of it stays")
-        elif _runs_on(places, reach):
+        elif runs:
             loads = [one for share in (*element.received, *element.own)
                      for one in clipped(share.source, share.amount, along(axis, share), reach, over)]
             member = _running(piece, places, reach, seats[number], held_every(part, roof), use=use_of(roof), wet=wood.wet)

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from structlib.ground.loads import LOAD_TYPES
 from structlib.house.pieces import piece_of
-from structlib.ground.units import ft
+from structlib.ground.units import ft, inch
 from structlib.house.plan import SOIL, Beam, House, Layer, Level, Load, Pad, Post, Wall
 from structlib.house.steps import seats_of
 
@@ -182,3 +182,48 @@ def one_bay_empty(beam, width):
     pushes = [one.solution.reactions[-1].force for one in beam.demands]
     full, empty = max(pushes), min(pushes)
     return full + empty, (full - empty) * width / 4 / (full + empty)
+
+
+def one_piece(line, *, posts, length, wood, above=None):
+    """Return a house of one beam in one piece over posts in a row, loaded evenly, perhaps with a post on its right end.
+
+    Parameters
+    ----------
+    line : structlib.ground.loads.LoadsByType
+        What comes down all along the beam, without its own weight [N/mm].
+    posts : dict of float
+        Names of the posts and their places from the left end of the beam [mm].
+    length : float
+        The beam from end to end [mm].
+    wood : structlib.house.plan.Wood
+        What it is made of [-].
+    above : structlib.ground.loads.LoadsByType or None
+        What a post brings that stands on the right end [N].
+
+    Returns
+    -------
+    structlib.house.plan.House
+        The house; its parts are "beam", the posts by their names, and "post above" [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.loads import LoadsByType
+    >>> from structlib.ground.units import ft, lb, plf
+    >>> from structlib.house.path import follow
+    >>> from structlib.house.plan import Wood
+    >>> fir = Wood(species="Douglas Fir-Larch", grade="No.2", size="2x12", plies=3)
+    >>> house = one_piece(LoadsByType({"live": 100 * plf}), posts={"A": 0.0, "B": 12 * ft}, length=15 * ft, wood=fir,
+    ...                   above=LoadsByType({"live": 800 * lb}))
+    >>> round(follow(house).element("A").total()["live"] / lb)  # 1,500 x 4.5 / 12 less 800 x 3 / 12
+    363
+    """
+    spread = {kind.replace(" ", "_"): line[kind] * length for kind in LOAD_TYPES}
+    loads = [Load(name="on the beam", on="beam", x=0.0, y=0.0, length=length, **spread)]
+    below = [Post(name=name, on="soil", x=0.0, y=at, height=8 * ft) for name, at in posts.items()]
+    if above is not None:
+        below.append(Post(name="post above", on="beam", x=0.0, y=length, height=8 * ft))
+        pushes = {kind.replace(" ", "_"): above[kind] for kind in LOAD_TYPES}
+        loads.append(Load(name="in the post above", on="post above", x=0.0, y=length, **pushes))
+    beam = Beam(name="beam", on=tuple(posts), at=0.0, start=0.0, end=length, joints="continuous", wood=wood,
+                greatest_depth=48 * inch, greatest_width=24 * inch)
+    return House(name="one beam", loads=tuple(loads), beams=(beam,), posts=tuple(below))

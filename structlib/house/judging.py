@@ -106,7 +106,7 @@ def judge(path, rulebook):
     return found
 
 
-def judge_element(path, name, rulebook, wanted=None):
+def judge_element(path, name, rulebook, wanted=None, arranged=False):
     """Judge one element of a path under one rulebook.
 
     Parameters
@@ -117,9 +117,10 @@ def judge_element(path, name, rulebook, wanted=None):
         The element, or a seat or a plate by the name that `judge` gives it [-].
     rulebook : structlib.rules.check.Rulebook
         The rules [-].
-
     wanted : callable or None
         Picks out of the (member, demands) those to ask of, under which of their demands; all when None [-].
+    arranged : bool
+        True to ask a beam over all arrangements of what comes and goes, as one that runs on, also over a single span [-].
 
     Returns
     -------
@@ -139,11 +140,14 @@ def judge_element(path, name, rulebook, wanted=None):
     if whole != name:
         return _detail(path, name, judge_element(path, whole, rulebook), rulebook)
     try:
-        asked, gates, notes = ASKED[type(element.part)](path, element, rulebook)
+        how = {"arranged": True} if arranged else {}
+        asked, gates, notes = ASKED[type(element.part)](path, element, rulebook, **how)
     except BadInput as error:
         asked, gates, notes = [], [], [_not_read(path.house, element.name, error)]
     asked = wanted(asked) if wanted else asked
-    lifts, answers = _lifts(path, element, rulebook), tuple(_answer(rulebook, *one, path.house, element.name) for one in asked)
+    running = len(asked) == 1 and isinstance(asked[0][0], ContinuousMember) and isinstance(element.part, Beam)
+    lifts = _running_lifts(element, asked[0][1]) if running else _lifts(path, element, rulebook)
+    answers = tuple(_answer(rulebook, *one, path.house, element.name) for one in asked)
     if not lifts and any(_lifted(one.demands) for one in answers):
         lifts = (f"{element.name} is lifted: it must be held down, and that is for an engineer.",)
     lifts = lifts or _held_down(element, asked, rulebook)
@@ -227,6 +231,18 @@ def _held_down(element, asked, rulebook):
             return (f"{element.name} lifts off its support at {show(member.supports[most.support], 'length')} from its left end "
                     f"when only {most.share:g} of the dead load is counted, with up to {show(most.most, 'force')}: it must be "
                     "held down, and that is for an engineer.",)
+    return ()
+
+
+def _running_lifts(element, demands):
+    """The same gate for a beam in one piece, read off its envelopes."""
+    for number, share in enumerate(element.gives):
+        for one in demands:
+            least = one.all_load.least_reaction(number)
+            if least.value < -_NOTHING:
+                how = "" if all(least.on) else ", with what comes and goes only where it lifts"
+                return (f"{element.name} lifts off {share.to} under {one.combination.name}{how}: it must be held down, and that "
+                        "is for an engineer.",)
     return ()
 
 

@@ -4,11 +4,9 @@ Dead load is always there. All that comes and goes on one span or overhang is on
 place, such as a post, is another. The groups come and go by themselves.
 """
 
-from dataclasses import replace
-
 from structlib.ground.loads import LOAD_TYPES
-from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support
-from structlib.mechanics.patterns import Envelope, solve_apart, superposed
+from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, combined, solve_each
+from structlib.mechanics.patterns import Envelope
 from structlib.rules.check import VARIABLE_TYPES
 from structlib.rules.members import Comes, RunningDemand
 
@@ -83,22 +81,24 @@ def running_demands(member, loads, rulebook):
     always, comes, passing = _apart(member, loads)
     lowered = rulebook.modulus_factor(member.material, wet=member.wet)
     slides = member.shear_stiffness
-    bare = Beam(member.length, member.bending_stiffness * lowered, tuple(Support(at) for at in member.supports),
-                shear_stiffness=None if slides is None else slides * lowered)
     kinds = [kind for kind in VARIABLE_TYPES if any(kind in one for one in passing)]
-    keys = [(number, kind) for number, one in enumerate(passing) for kind in one]
-    first, *apart = solve_apart(replace(bare, loads=tuple(always)), [passing[number][kind] for number, kind in keys])
-    apart, demands = dict(zip(keys, apart)), []
+    cases = {(number, kind): tuple(group[kind]) for number, group in enumerate(passing) for kind in group}
+    beam = Beam(member.length, member.bending_stiffness * lowered, tuple(Support(at) for at in member.supports),
+                (*always, *(load for case in cases.values() for load in case)),
+                shear_stiffness=None if slides is None else slides * lowered)
+    first, *apart = solve_each(beam, (tuple(always), *cases.values()))
+    apart, nothing, demands = dict(zip(cases, apart)), combined([(first, 0.0)]), []
     for one in rulebook.combinations({"dead", *kinds}):
-        factor = {kind: one.factor(kind) for kind in kinds}
-        groups = [tuple(scaled(load, factor[kind]) for kind, rows in group.items() if factor[kind] for load in rows)
-                  for group in passing]
-        parts = [superposed(bare, [apart[number, kind] for kind in group], [factor[kind] for kind in group])
-                 for number, group in enumerate(passing)]
-        dead = replace(bare, loads=tuple(scaled(load, one.factor("dead")) for load in always))
-        asked = Envelope(dead, tuple(groups), (superposed(dead, [first], [one.factor("dead")]), *parts))
-        alone = Envelope(bare, tuple(groups), (superposed(bare, [first], [0.0]), *parts)) if any(groups) else None
-        demands.append(RunningDemand(one, asked, alone, comes))
+        dead = combined([(first, one.factor("dead"))])
+        if not any(one.factor(kind) for kind in kinds):
+            empty = Envelope(dead.beam, ((),) * len(passing), (dead,))
+            demands.append(RunningDemand(one, empty, None, comes))
+            continue
+        parts = tuple(combined([(apart[number, kind], one.factor(kind)) for kind in group])
+                      for number, group in enumerate(passing))
+        groups = tuple(part.beam.loads for part in parts)
+        demands.append(RunningDemand(one, Envelope(dead.beam, groups, (dead, *parts)),
+                                     Envelope(nothing.beam, groups, (nothing, *parts)), comes))
     return tuple(demands)
 
 
@@ -121,30 +121,3 @@ def _apart(member, loads):
                     groups.setdefault(group, {}).setdefault(kind, []).append(load)
     comes = tuple(sorted(groups, key=lambda one: (one.is_point, one.start, one.source)))
     return always, comes, [groups[one] for one in comes]
-
-
-def scaled(load, factor):
-    """Return a load of a beam, a factor times as great.
-
-    Parameters
-    ----------
-    load : structlib.mechanics.beams.LineLoad or structlib.mechanics.beams.PointLoad
-        The load; an even one [-].
-    factor : float
-        The factor [-].
-
-    Returns
-    -------
-    structlib.mechanics.beams.LineLoad or structlib.mechanics.beams.PointLoad
-        The load [-].
-
-    Examples
-    --------
-    >>> scaled(PointLoad(900.0, 4000.0), 1.5).force
-    6000.0
-    """
-    if factor == 1.0:
-        return load
-    if isinstance(load, PointLoad):
-        return PointLoad(load.position, load.force * factor)
-    return LineLoad(load.start, load.end, load.intensity * factor)

@@ -152,6 +152,29 @@ def _deflection(piece, t):
     return piece.deflection + t * (piece.slope - t * (moment / 2 + t * inner) / piece.bending_stiffness)
 
 
+def moment_and_deflection(piece, t):
+    """Return moment and deflection within a piece; its fields and places may be arrays.
+
+    Parameters
+    ----------
+    piece : Piece
+        The piece [-].
+    t : float or numpy.ndarray
+        Places from its left end [mm].
+
+    Returns
+    -------
+    tuple of float or numpy.ndarray
+        Moment and deflection [N*mm, mm].
+
+    Examples
+    --------
+    >>> moment_and_deflection(Piece(0.0, 800.0, 2e12, 0.0, 0.0, 5.0, *7 * [0.0]), 400.0)[0]
+    2000.0
+    """
+    return _moment(piece, t), _deflection(piece, t)
+
+
 def _curving(piece):
     """Moment and shear at the left end with what the load adds to the curve of the axis."""
     return (

@@ -14,9 +14,9 @@ import numpy
 
 from structlib.ground.refusals import BadInput
 from structlib.mechanics.beam_extremes import find_extremes
-from structlib.mechanics.beam_model import SAME_SPOT, Beam, LineLoad, PointLoad
-from structlib.mechanics.beams import solve
-from structlib.mechanics.beam_solution import Piece, Reaction, Solution
+from structlib.mechanics.beam_model import SAME_SPOT, Beam, LineLoad
+from structlib.mechanics.beam_solution import Piece, moment_and_deflection
+from structlib.mechanics.beams import combined, solve, solve_each
 
 MOST_GROUPS = 8  # 256 arrangements; a beam of a house has three spans, two overhangs and a post or two
 
@@ -50,7 +50,7 @@ class Envelope:
 
     What is always on the beam and each group alone are solved once; arrangements are their sums. At a place the worst
     one is told by the sign of what each group does there, so only arrangements that are worst somewhere are looked
-    at. Where a support may lift off nothing adds up, and every arrangement is solved.
+    at. Where a support may lift off, or has sunk, nothing adds up, and every arrangement is solved.
 
     Parameters
     ----------
@@ -59,8 +59,8 @@ class Envelope:
     groups : tuple of tuple
         Loads that come and go, group by group [-].
     parts : tuple of structlib.mechanics.beams.Solution
-        The beam under what is always on it, then under each group alone, all in the same pieces; empty where a support
-        may lift off [-].
+        The beam under what is always on it, then under each group alone, as `solve_each` gives them; empty where they
+        do not add up [-].
 
     Examples
     --------
@@ -105,10 +105,9 @@ class Envelope:
                 raise BadInput(
                     f"there is no arrangement {on!r}; each names {len(self.groups)} groups as True or False"
                 )
-            more = tuple(load for group, wanted in zip(self.groups, on) if wanted for load in group)
-            beam = replace(self.beam, loads=self.beam.loads + more) if more else self.beam
-            there = [part for part, wanted in zip(self.parts, (True, *on)) if wanted]
-            self._solved[on] = superposed(beam, there) if there else solve(beam)
+            there = [(part, 1.0) for part, wanted in zip(self.parts, (True, *on)) if wanted]
+            more = (load for group, wanted in zip(self.groups, on) if wanted for load in group)
+            self._solved[on] = combined(there) if there else solve(replace(self.beam, loads=(*self.beam.loads, *more)))
         return self._solved[on]
 
     @property
@@ -169,8 +168,7 @@ class Envelope:
     @cached_property
     def shear(self):
         """The greatest shear, whichever way it goes; its value has no sign."""
-        rows = [[v for piece in part.pieces for v in (piece.shear, piece.end_shear)] for part in self.parts[1:]]
-        effects = numpy.array(rows)
+        effects = self._table[:, [2, 6]].transpose(0, 2, 1).reshape(len(self._table), -1) if self._adds_up else None
         found = []
         for on in {*self._patterns(effects, 1), *self._patterns(effects, -1)}:
             peak = self.case(on).extremes.shear
@@ -200,9 +198,12 @@ class Envelope:
         reach = (start, end)
         if not _inside(self.always, reach):
             raise BadInput(f"no stretch of the beam runs from {start:g} mm to {end:g} mm; see stretches()")
+        known = {}
 
         def peaks(solution):
-            return find_extremes(_inside(solution, reach))
+            if id(solution) not in known:
+                known[id(solution)] = find_extremes(_inside(solution, reach))
+            return known[id(solution)]
 
         down = self._worst("deflection", 1, lambda solution: peaks(solution).greatest_deflection, reach)
         up = self._worst("deflection", -1, lambda solution: peaks(solution).least_deflection, reach)
@@ -226,7 +227,8 @@ class Envelope:
         if not self.parts:
             rows = numpy.array([solution.moment(x) for _, solution in self.cases])
             return rows.min(axis=0), rows.max(axis=0)
-        always, effects = self.parts[0].moment(x), self._effects("moment", x)
+        always, *rows = [part.moment(x) for part in self.parts]
+        effects = numpy.array(rows).reshape(len(rows), len(x))
         return always + effects.clip(max=0.0).sum(axis=0), always + effects.clip(min=0.0).sum(axis=0)
 
     # ---- which arrangements can be the worst ----
@@ -236,106 +238,82 @@ class Envelope:
         return {}
 
     @cached_property
-    def _samples(self):
-        """Places along the beam at which the groups are looked at: a row of them in every piece."""
-        pieces = (self.parts[0] if self.parts else self.always).pieces
-        return numpy.concatenate([piece.start + (piece.end - piece.start) * _ALONG for piece in pieces])
+    def _adds_up(self):
+        """Whether loads that come and go are there, and no support may lift off."""
+        return bool(self.parts) and any(self.groups)
 
-    def _effects(self, quantity, x):
-        rows = [getattr(part, quantity)(x) for part in self.parts[1:]]
-        return numpy.array(rows).reshape(len(self.groups), len(x))
+    @cached_property
+    def _table(self):
+        return numpy.array([part.quantities for part in self.parts[1:]]).transpose(0, 2, 1)
 
     @cached_property
     def _sampled(self):
-        return {name: self._effects(name, self._samples) for name in ("moment", "deflection")}
+        """What each group does at places along every piece, and the least of it that counts: by quantity."""
+        pieces = self.parts[0].pieces
+        start, end, stiff, spread = (numpy.array(row)[:, None] for row in zip(*((*one[:3], one.shear_spread) for one in pieces)))
+        piece = Piece(start, end, stiff, *(row[:, :, None] for row in self._table.transpose(1, 0, 2)), spread)
+        along = (end - start) * _ALONG
+        found = [one.reshape(len(self.groups), -1) for one in moment_and_deflection(piece, along)]
+        sized = [(effects, 1e-9 * float(numpy.abs(effects).max())) for effects in found]
+        return (start + along).ravel(), dict(zip(("moment", "deflection"), sized))
 
     def _patterns(self, effects, way):
         """Arrangements that are worst at one of several places, from what each group does there."""
         if not self.parts:
             return arrangements(len(self.groups))
-        if not self.groups:
-            return ((),)
+        if not self._adds_up:
+            return ((False,) * len(self.groups),)
         helps = way * effects > 1e-9 * numpy.abs(effects).max()
-        return set(map(tuple, helps.T.tolist()))
+        return set(zip(*helps.tolist()))
+
+    @cached_property
+    def _reactions(self):
+        return {}
 
     def _reaction(self, number, way):
-        in_order = sorted(range(len(self.beam.supports)), key=lambda n: self.beam.supports[n].position)
-        which = in_order[number]
-        effects = numpy.array([[part.reactions[which].force] for part in self.parts[1:]])
-        found = []
-        for on in self._patterns(effects, way):
-            push = self.case(on).reactions[which]
-            found.append(Asked(push.force, push.position, on))
-        return _most(found, way)
+        if (number, way) not in self._reactions:
+            self._reactions[number, way] = self._found_reaction(number, way)
+        return self._reactions[number, way]
+
+    def _found_reaction(self, number, way):
+        places = [support.position for support in self.beam.supports]
+        which = sorted(range(len(places)), key=places.__getitem__)[number]
+        if not self.parts:
+            return _most([Asked(one.reactions[which].force, places[which], on) for on, one in self.cases], way)
+        always, *forces = [part.reactions[which].force for part in self.parts]
+        dust = 1e-9 * max(map(abs, forces), default=0.0)
+        on = tuple(way * force > dust for force in forces) if forces else (False,) * len(self.groups)
+        return Asked(always + sum(force for force, there in zip(forces, on) if there), places[which], on)
 
     def _worst(self, quantity, way, peak, reach=None):
         """The worst peak of all arrangements: of those that are worst somewhere, and of those worst where these peak."""
-        effects = numpy.empty((0, 0))
-        if self.parts and self.groups:
-            effects = self._sampled[quantity]
+        if self._adds_up:
+            places, sampled = self._sampled
+            effects, dust = sampled[quantity]
             if reach is not None:
-                effects = effects[:, (self._samples >= reach[0]) & (self._samples <= reach[1])]
-        waiting, found = list(self._patterns(effects, way)), {}
+                effects = effects[:, (places >= reach[0]) & (places <= reach[1])]
+            waiting = set(zip(*(way * effects > dust).tolist()))
+        else:
+            waiting = set(self._patterns(None, way))
+        found, several = {}, len(waiting) > 1
         while waiting:
             on = waiting.pop()
-            if on in found:
-                continue
             extreme = peak(self.case(on))
             found[on] = Asked(extreme.value, extreme.position, on)
-            if self.parts and self.groups:
-                there = numpy.array([[getattr(part, quantity)(extreme.position)] for part in self.parts[1:]])
-                waiting += self._patterns(there, way)
+            if several and self._adds_up:
+                there = tuple(way * getattr(part, quantity)(extreme.position) > dust for part in self.parts[1:])
+                if there not in found:
+                    waiting.add(there)
         return _most(list(found.values()), way)
 
 
 #: Shares of a piece at which the groups are looked at.
-_ALONG = numpy.linspace(0.03, 0.97, 9)
+_ALONG = numpy.linspace(0.0, 1.0, 9)
 
 
 def _inside(solution, reach):
     return [piece for piece in solution.pieces
             if piece.start >= reach[0] - SAME_SPOT and piece.end <= reach[1] + SAME_SPOT]
-
-
-def superposed(beam, parts, factors=None):
-    """Add up solutions of one beam in the same pieces, each with its factor; true where no support lifts off.
-
-    Parameters
-    ----------
-    beam : structlib.mechanics.beams.Beam
-        The beam with the loads of the sum [-].
-    parts : sequence of structlib.mechanics.beams.Solution
-        The solutions [-].
-    factors : sequence of float or None
-        One a solution; 1 each when None [-].
-
-    Returns
-    -------
-    structlib.mechanics.beams.Solution
-        The sum [-].
-
-    Examples
-    --------
-    >>> from structlib.mechanics.beams import Beam, PointLoad, Support
-    >>> one = solve(Beam(4000.0, 2e12, (Support(0.0), Support(4000.0)), (PointLoad(1000.0, 800.0),)))
-    >>> superposed(one.beam, [one, one], [1.0, 0.5]).moment(1000.0)
-    900000.0
-    """
-    factors = [1.0] * len(parts) if factors is None else factors
-    if len(parts) == 1 and factors[0] == 1.0:
-        return Solution(beam, parts[0].reactions, parts[0].pieces)
-    terms = list(zip(factors, parts))
-    reactions = tuple(
-        Reaction(same[0].position, sum(f * one.force for f, one in zip(factors, same)),
-                 sum(f * one.moment for f, one in zip(factors, same)), False)
-        for same in zip(*(part.reactions for part in parts))
-    )
-    table = sum(factor * part.quantities for factor, part in terms)
-    pieces = tuple(
-        Piece._make((one.start, one.end, one.bending_stiffness, *row, one.shear_spread))
-        for one, row in zip(parts[0].pieces, table.tolist())
-    )
-    return Solution(beam, reactions, pieces)
 
 
 def _most(asked, way):
@@ -462,36 +440,8 @@ def solve_arrangements(beam, groups):
         raise BadInput(
             "groups must be a tuple of tuples of loads, for example span_loads(supports, length, 5.0)"
         )
-    if any(support.can_lift for support in beam.supports):
-        return Envelope(beam, tuple(groups), ())
-    return Envelope(beam, tuple(groups), solve_apart(beam, groups))
-
-
-def solve_apart(beam, groups):
-    """Solve a beam under its own loads, and under each group of loads alone, all in the same pieces.
-
-    Parameters
-    ----------
-    beam : structlib.mechanics.beams.Beam
-        The beam with the loads that are always on it [-].
-    groups : tuple of tuple
-        Loads that come and go [-].
-
-    Returns
-    -------
-    tuple of structlib.mechanics.beams.Solution
-        The solutions, the beam's own loads first [-].
-
-    Examples
-    --------
-    >>> from structlib.mechanics.beams import Beam, PointLoad, Support
-    >>> beam = Beam(4000.0, 2e12, (Support(0.0), Support(4000.0)))
-    >>> [len(one.pieces) for one in solve_apart(beam, ((PointLoad(1000.0, 800.0),), (PointLoad(3000.0, 500.0),)))]
-    [3, 3, 3]
-    """
-    places = {place for load in (*beam.loads, *(load for group in groups for load in group))
-              for place in ((load.start, load.end) if isinstance(load, LineLoad) else (load.position,))}
-    marks = tuple(PointLoad(place, 0.0) for place in places)  # nothing stands there, and every solution is cut there
-    firm = tuple(replace(one, settlement=0.0) if one.settlement else one for one in beam.supports)
-    return (solve(replace(beam, loads=beam.loads + marks)),
-            *(solve(replace(beam, supports=firm, loads=tuple(group) + marks)) for group in groups))
+    groups = tuple(map(tuple, groups))
+    if any(support.can_lift or support.settlement for support in beam.supports):
+        return Envelope(beam, groups, ())
+    whole = replace(beam, loads=(*beam.loads, *(load for group in groups for load in group)))
+    return Envelope(beam, groups, solve_each(whole, (beam.loads, *groups)))

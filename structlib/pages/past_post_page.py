@@ -1,17 +1,18 @@
 """What happens past the post? Overhangs, two and three spans, and a middle post taken out."""
 
-from dataclasses import dataclass, replace
-from functools import lru_cache
+from dataclasses import dataclass
+from functools import cached_property, lru_cache
 from math import ceil
-from typing import Any
 
+import numpy
+
+from structlib.ground.loads import LoadsByType
 from structlib.ground.refusals import OutsideRule
-from structlib.ground.sections import rectangle_area, rectangle_inertia, rectangle_section_modulus
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, kip, lb, plf
-from structlib.mechanics import formulas
-from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
-from structlib.mechanics.patterns import Envelope, solve_arrangements, span_loads, stretches
+from structlib.house.bays import one_piece
+from structlib.house.judging import Judged, judge_element
+from structlib.house.path import follow
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
@@ -19,12 +20,11 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.meanwhile_page import GATE as MEANWHILE
 from structlib.pages.past_post_tables import DUST, post_out_ratios, stretch_name, without_dust
-from structlib.pages.woods import WOODS, pieces
+from structlib.pages.woods import WOODS, pieces, wood
 from structlib.pictures.drawings.past_post import PastPostView, PostBelow, draw_past_post
-from structlib.rules.check import least_verified
-from structlib.rules.us import bearing, bending, deflection, factors
+from structlib.rules.check import Seat
 from structlib.rules.choice import RULEBOOK
-from structlib.rules.us.uplift import CLAUSE, dead_that_counts, hold_down_demand
+from structlib.rules.members import BEAM_FACE, Push, RunningDemand, SeatMember, ask
 
 _KINDS = (
     ("past a post", "over"),
@@ -40,17 +40,16 @@ _DRAWN = (
     ("where a support lifts", "lift"),
     ("everywhere", "all"),
 )
+#: By kind: letters of the supports, the spans between their first and their last, and those of the camera.
 _LETTERS = {"over": "AB", "wall": "AB", "two": "ABC", "three": "ABCD", "out": "AC"}
 _SPANS = {"over": 1, "wall": 1, "two": 2, "three": 3, "out": 2}
 _LONGEST_SPAN, _LONGEST_OVERHANG = 16 * ft, 6 * ft
-
-#: Name of the group of load that comes through the post above.
-_ABOVE = "in the post above"
+#: The questions of this page; seats are not chosen here, so what each must be is asked instead.
+_ASKED = ("bending", "shear", "sag")
 
 BEYOND_THE_WALL = (
     "A post or wall from above stands past the foundation wall; prescriptive tables of cantilevered "
-    "floors (IRC R502.3.3, recalled) are not in this library, so an engineer designs it and only what is "
-    "asked is shown."
+    "floors are not in this library, so an engineer designs it and only what is asked is shown."
 )
 BEYOND_THE_POST = (
     "A post from above stands past the last post below; prescriptive tables do not cover that, so an "
@@ -65,43 +64,132 @@ LONG_PIECES = (
 
 
 @dataclass(frozen=True)
-class _State:
-    """Everything worked out for one set of values."""
+class PastPostResult:
+    """The beam as the path and the rulebook see it: all that the page shows, before it is put into words.
+
+    ``most`` is the demand that pushes most; ``pushes`` are the most and the least of each support over all
+    combinations, each with the arrangement. ``downs`` are what must hold each support down, as the rulebook counts it,
+    and ``seat`` the length that one support asks for [mm]; None where the rulebook has no rule, and ``silent`` says so.
+    """
 
     kind: str
-    section: dict
-    material: Any
     name: str
-    supports: tuple
-    length: float
-    groups: tuple
-    all_load: Any
-    live_only: Any
-    dead_only: Any
-    checks: tuple
-
-
-@dataclass(frozen=True)
-class _Row:
-    """One check: what is asked and given, for which arrangement."""
-
-    name: str
-    asked: float
-    given: float | None
-    dimension: str
-    on: tuple | None
-    where: str
-    verified: str
-    factors: tuple = ()
-    refused: str = ""
+    judged: Judged
+    most: RunningDemand
+    pushes: tuple
+    downs: object
+    first: int
+    seat: object
+    silent: tuple
 
     @property
-    def decides(self):
-        return self.given is not None
+    def member(self):
+        """The beam [-]."""
+        return self.judged.members[0]
 
     @property
-    def share(self):
-        return 0.0 if self.given is None else self.asked / self.given
+    def answer(self):
+        """What the rulebook says of it [-]."""
+        return self.judged.answers[0]
+
+    @property
+    def letters(self):
+        """A letter for each support [-]."""
+        return _LETTERS[self.kind]
+
+    @cached_property
+    def checks(self):
+        """The checks that belong to this page [-]."""
+        return tuple(check for check in self.answer.checks if check.kind in _ASKED)
+
+    @cached_property
+    def groups(self):
+        """Names of what comes and goes by itself [-]."""
+        return tuple("in the post above" if one.is_point else stretch_name(one.start, self.member.supports, self.letters)
+                     for one in self.most.comes)
+
+    def hold_down(self, number):
+        """Return what must hold one support down, the most of both ways to count.
+
+        Parameters
+        ----------
+        number : int
+            The support, from the left [-].
+
+        Returns
+        -------
+        float
+            Force; zero where it presses [N].
+        """
+        plain = max(0.0, -self.pushes[number][1].value)
+        return plain if self.downs is None else max(plain, self.downs[number].most)
+
+    @cached_property
+    def lifting(self):
+        """Letters of the supports that lift under any arrangement [-]."""
+        return [letter for number, letter in enumerate(self.letters) if self.hold_down(number) > DUST]
+
+    @property
+    def most_down(self):
+        """The greatest hold-down asked [N]."""
+        return max(self.hold_down(number) for number in range(len(self.letters)))
+
+    def where(self, on):
+        """Put an arrangement into words.
+
+        Parameters
+        ----------
+        on : tuple of bool
+            Which groups are on [-].
+
+        Returns
+        -------
+        str
+            Such as 'everywhere', or 'on A–B and past B' [-].
+        """
+        there = [name for name, wanted in zip(self.groups, on) if wanted]
+        return "nowhere" if not there else "everywhere" if len(there) == len(self.groups) else _listed(there)
+
+    def curve(self, on):
+        """Return places along the beam with deflection and moment under one arrangement, worked out once.
+
+        Parameters
+        ----------
+        on : tuple of bool
+            Which groups are on [-].
+
+        Returns
+        -------
+        structlib.mechanics.beams.Points
+            Rows of numbers [mm, N*mm].
+        """
+        if on not in self._curves:
+            self._curves[on] = self.most.all_load.case(on).points(80)
+        return self._curves[on]
+
+    @cached_property
+    def _curves(self):
+        return {}
+
+    def drawn(self, which):
+        """Return the arrangement that the picture shows.
+
+        Parameters
+        ----------
+        which : str
+            'most', 'lift' or 'all' [-].
+
+        Returns
+        -------
+        tuple of bool
+            Which groups are on [-].
+        """
+        worst = verdict.worst(self.checks)
+        if which == "lift":
+            return min((least for _, least in self.pushes), key=lambda asked: asked.value).on
+        if which == "all" or worst is None:
+            return (True,) * len(self.groups)
+        return worst.on
 
 
 class PastPostPage(Page):
@@ -111,11 +199,13 @@ class PastPostPage(Page):
     ----------
     system : str
         Units of the reader: 'us' or 'metric' [-].
+    rulebook : structlib.rules.check.Rulebook
+        The rules to judge by [-].
     """
 
-    def __init__(self, system="us"):
-        self.system = system
-        self.state = lru_cache(maxsize=64)(self._state)
+    def __init__(self, system="us", rulebook=RULEBOOK):
+        self.system, self.rulebook = system, rulebook
+        self.result = lru_cache(maxsize=64)(self._result)
 
     def controls(self, values):
         depths = tuple(depth for depth, *_ in pieces(values.get("wood", "fir")))
@@ -123,9 +213,7 @@ class PastPostPage(Page):
         post = dict(dimension="force", low=0.0, high=20 * kip)
         return (
             Slide("span", "Span, each", "length", 6 * ft, _LONGEST_SPAN, 3 * inch, 12 * ft),
-            Steps(
-                "depth", "Depth", "section length", depths, min(depths, key=lambda d: abs(d - 11.25 * inch))
-            ),
+            Steps("depth", "Depth", "section length", depths, min(depths, key=lambda d: abs(d - 11.25 * inch))),
             Slide("plies", "Plies", "count", 1, 5, 1, 3),
             comes_down_pick(),
             Pick("kind", "The beam", _KINDS, "over"),
@@ -138,176 +226,10 @@ class PastPostPage(Page):
             Pick("drawn", "Draw live", _DRAWN, "most"),
         )
 
-    # ---- what is worked out ----
+    # ---- the way of the load ----
 
-    def _state(self, items):
-        values = dict(items)
-        kind, span = values["kind"], values["span"]
-        depth, ply_width, nominal, material = min(
-            pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"])
-        )
-        plies = int(values["plies"])
-        size = dict(width=ply_width * plies, depth=depth)
-        section = dict(
-            plies=plies,
-            ply_width=ply_width,
-            **size,
-            area=rectangle_area(**size),
-            modulus=rectangle_section_modulus(**size),
-            inertia=rectangle_inertia(**size),
-        )
-        length = _SPANS[kind] * span + (values["overhang"] if kind in _PAST else 0.0)
-        places = {
-            "over": (0.0, span),
-            "wall": (0.0, span),
-            "two": (0.0, span, 2 * span),
-            "three": (0.0, span, 2 * span, 3 * span),
-            "out": (0.0, 2 * span),
-        }[kind]
-        supports = tuple(Support(place) for place in places)
-        stiffness = formulas.bending_stiffness(modulus=material.modulus, inertia=section["inertia"])
-        always = [LineLoad(0.0, length, values["dead"] + material.weight_density * section["area"])]
-        if kind in _PAST and values["post_dead"]:
-            always.append(PointLoad(length, values["post_dead"]))
-        names, groups = [], []
-        if values["live"]:
-            groups += span_loads(supports, length, values["live"])
-            names += [stretch_name(start, places, _LETTERS[kind]) for start, _ in stretches(supports, length)]
-        if kind in _PAST and values["post_live"]:
-            groups.append((PointLoad(length, values["post_live"]),))
-            names.append(_ABOVE)
-        slides = None
-        if material.shear_modulus is not None:
-            slides = formulas.rectangle_shear_stiffness(
-                shear_modulus=material.shear_modulus, area=section["area"]
-            )
-        bare = Beam(length, stiffness, supports, shear_stiffness=slides)
-        dead = replace(bare, loads=tuple(always))
-        state = _State(
-            kind,
-            section,
-            material,
-            f"{plies}-{nominal}",
-            supports,
-            length,
-            tuple(names),
-            solve_arrangements(dead, tuple(groups)),
-            solve_arrangements(bare, tuple(groups)),
-            solve(dead),
-            (),
-        )
-        return replace(state, checks=tuple(self._checks(state, values)))
-
-    def _checks(self, state, values):
-        """Bending both ways, shear, and sag of spans and of the overhang."""
-        section, material = state.section, state.material
-        load_types = ["dead", "live"] if state.groups else ["dead"]
-        combinations = RULEBOOK.combinations(load_types)
-        longest = 2 * values["span"] if state.kind == "out" else values["span"]
-        ways = (
-            ("bending, sagging", lambda e: e.sagging, 16 * inch),
-            ("bending, the other way", lambda e: e.hogging, longest),
-        )
-        for name, peak_of, unbraced in ways:
-            found = []
-            for combination in combinations:
-                asked = peak_of(self._under(state, combination))
-                if abs(asked.value) < 1.0:
-                    continue
-                try:
-                    given, used = bending.bending_value(
-                        material,
-                        width=section["width"],
-                        depth=section["depth"],
-                        plies=section["plies"],
-                        ply_width=section["ply_width"],
-                        unbraced_length=unbraced,
-                        time_factor=combination.time_factor,
-                        case="not listed",
-                    )
-                    given, refused = float(given), ""
-                except OutsideRule as error:
-                    given, used, refused = None, (), str(error)
-                stress = formulas.bending_stress(moment=abs(asked.value), section_modulus=section["modulus"])
-                found.append(
-                    _Row(
-                        name,
-                        stress,
-                        given,
-                        "stress",
-                        self._full(state, asked.on),
-                        f"{combination.name}; NDS 2018 3.3.1",
-                        least_verified([material.verified, combination.verified]),
-                        used,
-                        refused,
-                    )
-                )
-            if found:
-                yield max(found, key=lambda row: (row.share, row.asked))
-        found = []
-        for combination in combinations:
-            asked = self._under(state, combination).shear
-            stress = formulas.rectangle_shear_stress(
-                shear=asked.value, width=section["width"], depth=section["depth"]
-            )
-            found.append(
-                _Row(
-                    "shear, the whole push counts",
-                    stress,
-                    material.shear * combination.time_factor,
-                    "stress",
-                    self._full(state, asked.on),
-                    f"{combination.name}; NDS 2018 3.4.2",
-                    least_verified([material.verified, combination.verified]),
-                )
-            )
-        yield max(found, key=lambda row: row.share)
-        yield from self._sags(state, values)
-
-    def _sags(self, state, values):
-        live_n, *live_rule = deflection.limit_divisor("floor")
-        all_n, *all_rule = factors.total_limit()
-        parts = stretches(state.supports, state.length)
-        spans = parts[:-1] if state.kind in _PAST else parts
-        places = [("sag of a span", spans, 1)] + (
-            [("sag of the tip", parts[-1:], 2)] if state.kind in _PAST else []
-        )
-        for name, stretch, times in places:
-            for load, envelope, divisor, (clause, known) in (
-                ("live load", state.live_only, live_n, live_rule),
-                ("all load", state.all_load, all_n, all_rule),
-            ):
-                if load == "live load" and not state.groups:
-                    continue
-                asked, reach = max(
-                    ((envelope.deflection_between(*one), one[1] - one[0]) for one in stretch),
-                    key=lambda pair: abs(pair[0].value) * (1 + 1e-9 * (pair[0].position < state.length / 2)),
-                )
-                way = " (up)" if asked.value < 0 else ""
-                over = f"2 x overhang/{divisor:.0f}" if times == 2 else f"span/{divisor:.0f}"
-                yield _Row(
-                    f"{name}, {load}{way}",
-                    abs(asked.value),
-                    times * reach / divisor,
-                    "small length",
-                    asked.on,
-                    f"{over}; {clause.split(' (')[0]}",
-                    # twice the overhang for the tip is from memory, as the notes say
-                    least_verified([known, state.material.verified, "recalled" if times == 2 else ""]),
-                )
-
-    def _under(self, state, combination):
-        """The envelope of a combination: with the live load, or the dead load alone."""
-        if combination.factor("live"):
-            return state.all_load
-        return _alone(state.dead_only)
-
-    def _full(self, state, on):
-        """An arrangement named by all groups, also when it comes from the dead load alone."""
-        return on if len(on) == len(state.groups) else (False,) * len(state.groups)
-
-    def hold_downs(self, values):
-        """Return what must hold each support down.
+    def path(self, values):
+        """Return the way of the load that a set of values describes: a beam in one piece on its posts.
 
         Parameters
         ----------
@@ -316,84 +238,120 @@ class PastPostPage(Page):
 
         Returns
         -------
-        tuple of (str, float, float)
-            Letter, demand under D + L, and with 0.6 of the dead load counted [-, N, N].
+        structlib.house.path.Path
+            The path; its parts are "beam", the posts by their letters, and "post above" [-].
         """
-        return _hold_downs(self.state(_key(values)))
+        kind, span = values["kind"], values["span"]
+        step = 2 if kind == "out" else 1
+        above = {"dead": values["post_dead"], "live": values["post_live"]}
+        return follow(one_piece(
+            LoadsByType({"dead": values["dead"], "live": values["live"]}),
+            posts={letter: step * number * span for number, letter in enumerate(_LETTERS[kind])},
+            length=_SPANS[kind] * span + (values["overhang"] if kind in _PAST else 0.0),
+            wood=wood(values["wood"]).words(_size(values)[2], int(values["plies"])),
+            above=LoadsByType(above) if kind in _PAST and any(above.values()) else None,
+        ))  # fmt: skip
+
+    def _result(self, items):
+        values, silent = dict(items), []
+        judged = judge_element(self.path(values), "beam", self.rulebook, arranged=True)
+        member, demands = judged.members[0], judged.answers[0].demands
+        pushes = []
+        for number in range(len(member.supports)):
+            most = max((one.all_load.greatest_reaction(number) for one in demands), key=lambda asked: asked.value)
+            least = min((one.all_load.least_reaction(number) for one in demands), key=lambda asked: asked.value)
+            pushes.append((most, least))
+        first = max(range(len(pushes)), key=lambda number: pushes[number][0].value * (1 - 1e-9 * number))
+        push = pushes[first][0].value
+        greatest = max(demands, key=lambda one: one.all_load.greatest_reaction(first).value)
+        seat = SeatMember(member.material, member.width, Seat(3 * inch, "post"), member.wet)
+        lengths = self._told(silent, "bearing_lengths", seat, Push(greatest.combination, push))
+        return PastPostResult(
+            values["kind"], f"{int(values['plies'])}-{_size(values)[2]}", judged, greatest, tuple(pushes),
+            self._told(silent, "hold_downs", member, demands), first, lengths and lengths[0], tuple(silent),
+        )  # fmt: skip
+
+    def _told(self, silent, *asked):
+        """An answer that a rulebook may give beside its checks; None where it has none, and why."""
+        try:
+            return ask(self.rulebook, *asked)
+        except OutsideRule as refusal:
+            silent.append(str(refusal))
+            return None
 
     # ---- what is shown ----
 
     def compute(self, values, before=None, frame="page"):
-        state = self.state(_key(values))
-        ghost = None if before is None else (self.state(_key(before)), before["drawn"])
-        gates = self.gates(values, state)
-        withdrawn = gates or without_load(values, _LOADS if state.kind in _PAST else _LOADS[:2])
+        result = self.result(_key(values))
+        ghost = None if before is None else (self.result(_key(before)), before["drawn"])
+        gates = self.gates(values, result)
+        withdrawn = gates or without_load(values, _LOADS if result.kind in _PAST else _LOADS[:2])
         return Shown(
-            self.scene(values, state, ghost, withdrawn, frame),
+            self.scene(values, result, ghost, withdrawn, frame),
             ("what", "asked", "can give", "share", "when, and by which rule"),
-            self.rows(state, withdrawn),
-            self.notes(values, state),
+            self.rows(result, withdrawn),
+            self.notes(values, result),
             gates,
-            known=self.known(state),
+            known=self.known(result),
         )
 
-    def known(self, state):
+    def known(self, result):
         """List all that the page used, each with how well it is known.
 
         Parameters
         ----------
-        state : object
-            What was worked out for the values [-].
+        result : PastPostResult
+            The beam as judged [-].
 
         Returns
         -------
         tuple of (str, str)
             What, and how it is known [-].
         """
-        material, (_, uplift) = state.material, dead_that_counts()
-        more = (material.name, material.verified), ("0.6 of the dead load", uplift), ("loads", verdict.ENTERED)
-        return verdict.evidence(state.checks, *more)
+        material, down = result.member.material, result.downs and result.downs[0]
+        more = ((f"{down.share:g} of the dead load", down.verified),) if down else ()
+        return verdict.evidence(result.checks, (material.name, material.verified), *more, ("loads", verdict.ENTERED))
 
-    def gates(self, values, state):
+    def gates(self, values, result):
         """Return the reasons to stop and call an engineer before anything is chosen here.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
-        state : object
-            What was worked out for the values [-].
+        result : PastPostResult
+            The beam as judged [-].
 
         Returns
         -------
         tuple of str
             One sentence a gate; empty when none [-].
         """
-        gates = [*comes_down(values)[0], *([MEANWHILE] if state.kind == "out" else [])]
-        lifting, most = _lifting(state)
+        gates = [*comes_down(values)[0], *([MEANWHILE] if result.kind == "out" else [])]
+        lifting = result.lifting
         if lifting:
             thing, verb, what = (
                 ("Support", "lifts", "it") if len(lifting) == 1 else ("Supports", "lift", "each of them")
             )
             when = "under some arrangement of the load"
-            if not any(plain > DUST for _, plain, _ in _hold_downs(state)):
-                when = "when only 0.6 of the dead load is counted"
+            if not any(least.value < -DUST for _, least in result.pushes):
+                when = f"when only {result.downs[0].share:g} of the dead load is counted"
             gates.append(
                 f"{thing} {_listed(lifting)} {verb} {when}, so something must hold {what} down, with up to "
-                f"{show(most, 'force', self.system)}; that connection, and what it hangs on, is for an "
+                f"{show(result.most_down, 'force', self.system)}; that connection, and what it hangs on, is for an "
                 "engineer."
             )
-        if state.kind in _PAST and values["post_dead"] + values["post_live"] > 0:
-            gates.append(BEYOND_THE_WALL if state.kind == "wall" else BEYOND_THE_POST)
+        if set(result.judged.gates) - set(result.judged.lifts):  # what stands past the last support
+            gates.append(BEYOND_THE_WALL if result.kind == "wall" else BEYOND_THE_POST)
         return tuple(gates)
 
-    def rows(self, state, gates=()):
+    def rows(self, result, gates=()):
         """Return pushes, hold-downs and checks as rows of text.
 
         Parameters
         ----------
-        state : object
-            What was worked out for the values [-].
+        result : PastPostResult
+            The beam as judged [-].
         gates : tuple of str
             Gates that withdraw the verdicts; what is asked stays [-].
 
@@ -402,153 +360,110 @@ class PastPostPage(Page):
         tuple of tuple of str
             What, asked, can give, share, when and rule [-].
         """
-        say = lambda value, kind: show(value, kind, self.system)  # noqa: E731
-        rows = []
-        for number, support in enumerate(state.supports):
-            most, least = state.all_load.greatest_reaction(number), state.all_load.least_reaction(number)
-            letter = _letters(state)[number]
-            rows.append(
-                (
-                    f"push of {letter}, most",
-                    say(most.value, "force"),
-                    "",
-                    "",
-                    f"live {_where(state, most.on)}",
-                )
-            )
-            word = "least" if least.value >= -DUST else "least (it lifts)"
-            rows.append(
-                (
-                    f"push of {letter}, {word}",
-                    say(without_dust(least.value), "force"),
-                    "",
-                    "",
-                    f"live {_where(state, least.on)}",
-                )
-            )
-        for letter, plain, reduced in _hold_downs(state):
-            if max(plain, reduced) > DUST:
-                share, known = dead_that_counts()
-                rows.append(
-                    (
-                        f"hold down {letter}, D + L",
-                        say(without_dust(plain), "force"),
-                        "",
-                        "",
-                        "all of the dead load helps",
-                    )
-                )
-                rows.append(
-                    (
-                        f"hold down {letter}, {share} D + L",
-                        say(reduced, "force"),
-                        "",
-                        "",
-                        f"{CLAUSE}, {known}",
-                    )
-                )
-        sagging, hogging = state.all_load.sagging, state.all_load.hogging
-        rows.append(
-            ("moment that sags it", say(sagging.value, "moment"), "", "", f"live {_where(state, sagging.on)}")
-        )
-        rows.append(
-            (
-                "moment the other way",
-                say(without_dust(-hogging.value), "moment"),
-                "",
-                "",
-                f"live {_where(state, hogging.on)}",
-            )
-        )
-        for row in state.checks:
-            given = share = ""
-            if row.given is None:
-                given = "refused"
-            elif not gates:
-                given = say(row.given, row.dimension)
-                share = verdict.share_text(row, state.checks)
-            rows.append(
-                (
-                    row.name,
-                    say(row.asked, row.dimension),
-                    "" if gates else given,
-                    share,
-                    row.where if row.on is None else f"{row.where}; live {_where(state, row.on)}",
-                )
-            )
-        number = max(range(len(state.supports)), key=lambda n: state.all_load.greatest_reaction(n).value)
-        push = state.all_load.greatest_reaction(number).value
-        seat = bearing.bearing_length_needed(
-            reaction=push, width=state.section["width"], bearing_value=state.material.bearing
-        )
-        rows.append(
-            (
-                f"seat on {_letters(state)[number]}, long enough for the beam",
+        rows = self._demand_rows(result)
+        say = self._say
+        for check in result.checks:
+            limit = check.formula.partition("<= ")[2] if check.kind == "sag" else check.combination
+            rows.append((
+                check.name, say(check.asked, check.dimension),
+                "" if gates else say(check.given, check.dimension),
+                "" if gates else verdict.share_text(check, result.checks),
+                f"{limit}; {check.clause.split(' (')[0]}; live {result.where(check.on)}",
+            ))  # fmt: skip
+        if result.answer.refused:
+            rows.append((self._unjudged(result)[0], "", "" if gates else "refused" if result.checks else "not judged", "", ""))
+        if result.seat is not None:
+            clause = next((one.clause for one in result.answer.checks if one.kind == BEAM_FACE), "")
+            rows.append((
+                f"seat on {result.letters[result.first]}, long enough for the beam",
                 # to the next sixteenth up, so that it is long enough as it is read
-                say(ceil(seat / inch * 16 - 1e-6) / 16 * inch, "section length"),
-                "",
-                "",
-                "NDS 2018 3.10.2; the post or plate below is a check of its own",
-            )
-        )
+                say(ceil(result.seat / inch * 16 - 1e-6) / 16 * inch, "section length"), "", "",
+                f"{clause}; the post or plate below is a check of its own",
+            ))  # fmt: skip
         return tuple(rows)
 
-    def notes(self, values, state):
+    def _demand_rows(self, result):
+        say, rows = self._say, []
+        for letter, (most, least) in zip(result.letters, result.pushes):
+            rows.append((f"push of {letter}, most", say(most.value, "force"), "", "", f"live {result.where(most.on)}"))
+            word = "least" if least.value >= -DUST else "least (it lifts)"
+            rows.append((f"push of {letter}, {word}", say(without_dust(least.value), "force"), "", "",
+                         f"live {result.where(least.on)}"))
+        for down in result.downs or ():
+            if down.most > DUST:
+                what = f"hold down {result.letters[down.support]}"
+                rows.append((f"{what}, {down.under}", say(without_dust(down.plain), "force"), "", "", "all of the dead load helps"))
+                rows.append((f"{what}, {down.counted_under}", say(down.counted, "force"), "", "", f"{down.clause}, {down.verified}"))
+        sagging, hogging = result.most.all_load.sagging, result.most.all_load.hogging
+        rows.append(("moment that sags it", say(sagging.value, "moment"), "", "", f"live {result.where(sagging.on)}"))
+        rows.append(("moment the other way", say(without_dust(-hogging.value), "moment"), "", "",
+                     f"live {result.where(hogging.on)}"))
+        return rows
+
+    def _say(self, value, kind):
+        return show(value, kind, self.system)
+
+    @staticmethod
+    def _unjudged(result):
+        """Names of the questions that no rule covers here."""
+        return (result.answer.left_out or "bending, shear and sag",) if result.answer.refused else ()
+
+    def notes(self, values, result):
         """Return what must be said below the numbers.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
-        state : object
-            What was worked out for the values [-].
+        result : PastPostResult
+            The beam as judged [-].
 
         Returns
         -------
         tuple of str
             One sentence a note [-].
         """
-        notes = [row.refused for row in state.checks if row.refused]
+        refused = [result.answer.refused] if result.answer.refused else []
+        notes = [f"Not judged: {sentence}." for sentence in (*refused, *result.silent)]
         notes.append(
-            f"All {len(state.all_load.cases)} arrangements of the live load were solved. Dead load and the beam's own "
+            f"All {2 ** len(result.groups)} arrangements of the live load count. Dead load and the beam's own "
             "weight are always there. Supports are taken to hold the beam down where it lifts. That needs a connector."
         )
-        if state.kind in _PAST:
-            notes.append(
-                "For the tip the limit counts twice the overhang (IBC 1604.3, recalled). The bottom edge is taken as "
-                "unbraced over a whole span where it is pressed."
-            )
-        elif state.kind == "out":
+        pressed = "The bottom edge is taken as unbraced over a whole span where it is pressed"
+        if result.kind in _PAST:
+            tip = next((one.factors[0] for one in result.checks if one.kind == "sag" and one.factors), None)
+            counts = f"For the tip the limit counts twice the overhang ({tip.clause}, {tip.verified}). " if tip else ""
+            notes.append(f"{counts}{pressed}.")
+        elif result.kind == "out":
             notes.append(
                 "The two end supports now get what three had. Their posts and footings are checks of their own, before "
                 "anything is taken out."
             )
         else:
-            notes.append(
-                "One piece from end to end. The bottom edge is taken as unbraced over a whole span where it is pressed, "
-                "near a post."
-            )
-        long = state.kind not in _PAST and state.length > 20 * ft * (1 + 1e-9)
-        if long and state.material.kind not in ("lvl", "timber"):
+            notes.append(f"One piece from end to end. {pressed}, near a post.")
+        long = result.kind not in _PAST and result.member.length > 20 * ft * (1 + 1e-9)
+        if long and result.member.material.kind not in ("lvl", "timber"):
             notes.append(LONG_PIECES)
-        if state.kind not in _PAST and values["post_dead"] + values["post_live"] > 0:
+        if result.kind not in _PAST and values["post_dead"] + values["post_live"] > 0:
             notes.append("The post above stands on an overhang only; here it is left out.")
-        share, known = dead_that_counts()
-        notes.append(f"The {share:g} of the dead load and the load combinations are those of ASCE 7-16, {known}.")
-        notes.append(CAUTION)
-        return tuple(notes)
+        if result.downs:
+            down = result.downs[0]
+            notes.append(f"The {down.share:g} of the dead load and the load combinations are those of {down.book}, {down.verified}.")
+        return (*notes, CAUTION)
 
-    def scene(self, values, state, ghost, gates=(), frame="page"):
+    # ---- the picture ----
+
+    def scene(self, values, result, ghost, gates=(), frame="page"):
         """Draw the beam, its loads, its deflected shape and its moments.
 
         Parameters
         ----------
         values : dict
             Values of the controls [any].
-        state : object
-            What was worked out for the values [-].
+        result : PastPostResult
+            The beam as judged [-].
         ghost : tuple or None
-            What was worked out before the last change, and which arrangement was drawn [-].
+            The beam as judged before the last change, and which arrangement was drawn [-].
         gates : tuple of str
             Gates that withdraw the verdicts [-].
         frame : str
@@ -559,119 +474,90 @@ class PastPostPage(Page):
         structlib.pictures.scene.Scene
             The picture [-].
         """
-        import numpy
-
-        say = lambda value, kind: show(value, kind, self.system)  # noqa: E731
-        on = _drawn(state, values["drawn"])
-        solution = state.all_load.case(on)
-        points = solution.points(80)
-        x = numpy.unique(
-            numpy.concatenate([points.x, [state.all_load.sagging.position, state.all_load.hogging.position]])
-        )
-        least, most = state.all_load.moments(x)
-        sagging, hogging = state.all_load.sagging.value, -state.all_load.hogging.value
+        say, member, all_load = self._say, result.member, result.most.all_load
+        on = result.drawn(values["drawn"])
+        solution = all_load.case(on)
+        x = numpy.unique(numpy.concatenate([result.curve(on).x, [all_load.sagging.position, all_load.hogging.position]]))
+        least, most = all_load.moments(x)
+        sagging, hogging = all_load.sagging.value, -all_load.hogging.value
         full = _round_up(max(sagging, hogging, 1.0), 1e3 * lb * ft if self.system == "us" else 1e6)
-        peak = solution.extremes.deflection.value
-        loaded = [name for name, there in zip(state.groups, on) if there]
-        places = tuple(support.position for support in state.supports)
-        cut = tuple(
-            (start, end, stretch_name(start, places, _letters(state)) in loaded)
-            for start, end in stretches(state.supports, state.length)
-        )
-        tip = ""
-        if state.kind in _PAST:
-            there = values["post_dead"] + (values["post_live"] if _ABOVE in loaded else 0.0)
-            tip = f"post {say(there, 'force')}" if there else ""
-        span_text = say(values["span"], "length")
-        measures = [
-            (0.0, values["span"], f"{span_text} each" if state.kind in ("two", "three") else span_text)
-        ]
-        if state.kind == "out":
-            measures = [(0.0, state.length, say(state.length, "length"))]
-        elif state.kind in _PAST:
-            measures.append((values["span"], state.length, say(values["overhang"], "length")))
-        previous = None
-        if ghost is not None and ghost[0].kind == state.kind:  # another beam altogether is no "before"
-            before, drawn = ghost
-            old = before.all_load.case(_drawn(before, drawn)).points(80)
-            keep = old.x <= state.length * (1 + 1e-9)
-            if keep.sum() > 1:
-                previous = (tuple(old.x[keep]), tuple(old.deflection[keep]), tuple(old.moment[keep]))
         view = PastPostView(
-            title=titled(self._title(values, state, gates), values, gates),
-            length=state.length,
-            depth=state.section["depth"],
-            material_kind={"lvl": "lvl", "timber": "timber"}.get(state.material.kind, "sawn"),
-            supports=self._posts(state),
-            measures=tuple(measures),
-            stretches=cut,
-            load_text=_load_text(state, values, loaded, say),
-            tip_text=tip,
-            x=tuple(x),
-            sag=tuple(solution.deflection(x)),
-            sag_text=say(abs(peak), "small length"),
-            moment=tuple(solution.moment(x)),
-            most=tuple(most),
-            least=tuple(least),
+            title=titled(self._title(result, gates), values, gates),
+            length=member.length,
+            depth=member.depth,
+            material_kind={"lvl": "lvl", "timber": "timber"}.get(member.material.kind, "sawn"),
+            supports=self._posts(result),
+            measures=self._measures(values, result),
+            stretches=tuple((start, end, any(there and not one.is_point and abs(one.start - start) < 1.0
+                                             for one, there in zip(result.most.comes, on)))
+                            for start, end, _ in member.stretches),
+            load_text=_load_text(result, values, on, say),
+            tip_text=self._tip(values, result, on),
+            x=tuple(x.tolist()),
+            sag=tuple(solution.deflection(x).tolist()),
+            sag_text=say(abs(solution.extremes.deflection.value), "small length"),
+            moment=tuple(solution.moment(x).tolist()),
+            most=tuple(most.tolist()),
+            least=tuple(least.tolist()),
             moment_text=f"Moment: sags it {say(sagging, 'moment')} at most"
             + (f", the other way {say(hogging, 'moment')}" if hogging > lb * ft else ""),
             moment_full=full,
             moment_full_text=say(full, "moment"),
-            camera_length=_SPANS[state.kind] * _LONGEST_SPAN
-            + (_LONGEST_OVERHANG if state.kind in _PAST else 0.0),
+            camera_length=_SPANS[result.kind] * _LONGEST_SPAN + (_LONGEST_OVERHANG if result.kind in _PAST else 0.0),
             exaggeration=200.0,
-            previous=previous,
+            previous=_previous(result, ghost),
         )
         return draw_past_post(view, frame)
 
-    def _posts(self, state):
-        downs = {letter: max(plain, reduced) for letter, plain, reduced in _hold_downs(state)}
+    def _measures(self, values, result):
+        span_text = self._say(values["span"], "length")
+        if result.kind == "out":
+            return ((0.0, result.member.length, self._say(result.member.length, "length")),)
+        first = (0.0, values["span"], f"{span_text} each" if result.kind in ("two", "three") else span_text)
+        if result.kind not in _PAST:
+            return (first,)
+        return first, (values["span"], result.member.length, self._say(values["overhang"], "length"))
+
+    def _tip(self, values, result, on):
+        if result.kind not in _PAST:
+            return ""
+        passing = any(there and one.is_point for one, there in zip(result.most.comes, on))
+        there = values["post_dead"] + (values["post_live"] if passing else 0.0)
+        return f"post {self._say(there, 'force')}" if there else ""
+
+    def _posts(self, result):
         posts = []
-        for number, letter in enumerate(_letters(state)):
-            most = state.all_load.greatest_reaction(number).value
-            least = state.all_load.least_reaction(number).value
-            lifts = downs[letter] > DUST
-            word = ("hold" if state.kind == "three" else "hold down") if lifts else "least"
-            text = f"{word} {show(downs[letter] if lifts else without_dust(least), 'force', self.system)}"
-            kind = "wall" if state.kind == "wall" and number == 1 else "post"
-            posts.append(
-                PostBelow(
-                    state.supports[number].position,
-                    letter,
-                    kind,
-                    show(most, "force", self.system),
-                    text,
-                    lifts,
-                )
-            )
-        if state.kind == "out":
-            posts.insert(1, PostBelow(state.length / 2, "B", "gone"))
+        for number, (letter, (most, least)) in enumerate(zip(result.letters, result.pushes)):
+            down = result.hold_down(number)
+            lifts = down > DUST
+            word = ("hold" if result.kind == "three" else "hold down") if lifts else "least"
+            text = f"{word} {self._say(down if lifts else without_dust(least.value), 'force')}"
+            kind = "wall" if result.kind == "wall" and number == 1 else "post"
+            posts.append(PostBelow(result.member.supports[number], letter, kind, self._say(most.value, "force"), text, lifts))
+        if result.kind == "out":
+            posts.insert(1, PostBelow(result.member.length / 2, "B", "gone"))
         return tuple(posts)
 
-    def _title(self, values, state, gates):
-        lifting, most = _lifting(state)
+    def _title(self, result, gates):
+        lifting = result.lifting
         if lifting:
             verb, what = ("lifts", "it") if len(lifting) == 1 else ("lift", "each")
             up_to = "" if len(lifting) == 1 else "up to "
-            down = f"{up_to}{show(most, 'force', self.system)} must hold {what} down"
+            down = f"{up_to}{self._say(result.most_down, 'force')} must hold {what} down"
             return f"Stop and call first: {_listed(lifting)} {verb}, and {down}"
         stop = verdict.STOP
-        if state.kind == "out":
+        if result.kind == "out":
             moment, sag = post_out_ratios()
             stop = f"Stop and call first: {moment:.0f} times the moment, {sag:.1f} times the sag"
-        unjudged = tuple(row.name for row in state.checks if row.given is None)
-        words = lambda first: self._pushes_most(state)  # noqa: E731
-        return verdict.headline(state.checks, gates, words, unjudged=unjudged, stop=stop)
+        asked = result.pushes[result.first][0]
+        told = (f"{result.letters[result.first]} carries {self._say(asked.value, 'force')}, with live load "
+                f"{result.where(asked.on)}")
+        return verdict.headline(result.checks, gates, lambda first: told, unjudged=self._unjudged(result), stop=stop)
 
-    def _pushes_most(self, state):
-        """The support that carries most, in words."""
-        number = max(
-            range(len(state.supports)),
-            key=lambda n: state.all_load.greatest_reaction(n).value * (1 - 1e-9 * n),
-        )
-        asked = state.all_load.greatest_reaction(number)
-        where = _where(state, asked.on)
-        return f"{_letters(state)[number]} carries {show(asked.value, 'force', self.system)}, with live load {where}"
+
+def _size(values):
+    """The piece of the chosen wood that is nearest in depth."""
+    return min(pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"]))
 
 
 def _key(values):
@@ -679,61 +565,25 @@ def _key(values):
     return tuple((name, value) for name, value in values.items() if name != "drawn")
 
 
-def _alone(solution):
-    """One solved beam as an envelope of its own."""
-    return Envelope(solution.beam, (), (solution,))
-
-
-def _letters(state):
-    return _LETTERS[state.kind]
-
-
-def _where(state, on):
-    """An arrangement in words."""
-    there = [name for name, wanted in zip(state.groups, on) if wanted]
-    if not there:
-        return "nowhere"
-    if len(there) == len(state.groups):
-        return "everywhere"
-    return _listed(there)
-
-
 def _listed(words):
     return " and ".join(words) if len(words) < 3 else ", ".join(words[:-1]) + " and " + words[-1]
 
 
-def _load_text(state, values, loaded, say):
-    spans = [name for name in loaded if name != _ABOVE]
-    where = ", ".join(spans) if spans else "nowhere"
-    if spans and len(spans) == len([name for name in state.groups if name != _ABOVE]):
-        where = "everywhere"
+def _load_text(result, values, on, say):
+    spans = [(name, there) for name, one, there in zip(result.groups, result.most.comes, on) if not one.is_point]
+    loaded = [name for name, there in spans if there]
+    where = "nowhere" if not loaded else "everywhere" if len(loaded) == len(spans) else ", ".join(loaded)
     return f"live {say(values['live'], 'line load')}: {where}; dead {say(values['dead'], 'line load')}"
 
 
-def _hold_downs(state):
-    found = []
-    for number, letter in enumerate(_letters(state)):
-        dead = sorted(state.dead_only.reactions, key=lambda reaction: reaction.position)[number].force
-        passing = state.live_only.least_reaction(number).value
-        plain = max(0.0, -state.all_load.least_reaction(number).value)
-        found.append((letter, plain, hold_down_demand(dead_push=dead, passing_push=passing)))
-    return tuple(found)
-
-
-def _lifting(state):
-    """Letters of the supports that lift under any arrangement, and the greatest hold-down asked."""
-    downs = {letter: max(plain, reduced) for letter, plain, reduced in _hold_downs(state)}
-    return [letter for letter, down in downs.items() if down > DUST], max(downs.values())
-
-
-def _drawn(state, drawn):
-    """Which arrangement the picture shows."""
-    if drawn == "all":
-        return (True,) * len(state.groups)
-    if drawn == "lift":
-        found = [state.all_load.least_reaction(number) for number in range(len(state.supports))]
-        return min(found, key=lambda asked: asked.value).on
-    return verdict.worst(state.checks).on
+def _previous(result, ghost):
+    """The shape before the last change; another beam altogether is no "before"."""
+    if ghost is None or ghost[0].kind != result.kind:
+        return None
+    before, drawn = ghost
+    old = before.curve(before.drawn(drawn))
+    keep = old.x <= result.member.length * (1 + 1e-9)
+    return tuple(tuple(row[keep].tolist()) for row in (old.x, old.deflection, old.moment)) if keep.sum() > 1 else None
 
 
 def _round_up(value, unit):

@@ -15,7 +15,7 @@ from structlib.mechanics.tapered import TaperedMember, tapered_simple
 from structlib.pages.door import hold
 from structlib.pages.show import Table
 from structlib.pages.woods import wood
-from structlib.rules.us.uplift import hold_down_demand
+from structlib.rules.choice import RULEBOOK
 
 #: A force smaller than this is the dust of rounding.
 DUST = 0.05 * lb
@@ -288,7 +288,7 @@ def past_the_wall(*, span, dead, live, post_dead, post_live, overhangs=(1 * ft, 
                 show(both.greatest_reaction(1).value, "force"),
                 show(max(0.0, -both.least_reaction(0).value), "force"),
                 show(
-                    hold_down_demand(
+                    RULEBOOK.room("uplift").hold_down_demand(
                         dead_push=solve(steady).reactions[0].force,
                         passing_push=passing.least_reaction(0).value,
                     ),

@@ -10,10 +10,12 @@ from structlib.mechanics.overhang import (
 )
 from structlib.mechanics.splices import plies_at
 from structlib.mechanics.tapered import tapered_uniform_stress_place
-from structlib.rules.us.uplift import hold_down_demand
+from structlib.rules.choice import RULEBOOK
 
 from .question import Mistake, Question, asks
 from .wording import any_unit, carried, say, say_length, whole
+
+_hold_down = RULEBOOK.room("uplift").hold_down_demand
 
 
 def _tip_load(draw):
@@ -125,7 +127,7 @@ def _hold_down_against_dead(draw):
     least = 1.5 * press * span / overhang / lb
     load = (int(least / 100) + draw.randrange(2, 15)) * 100 * lb
     lift = -overhang_tip_back_reaction(point_load=load, span=span, overhang=overhang)
-    answer = hold_down_demand(dead_push=press, passing_push=-lift)
+    answer = _hold_down(dead_push=press, passing_push=-lift)
     lifts, presses = carried(
         [(lift, "force"), (press, "force")], lambda up, down: up - 0.6 * down, "force"
     )

@@ -79,12 +79,18 @@ class ArrangedCheck(Check):
 
 @dataclass(frozen=True)
 class HoldDown:
-    """What must hold a member down at one support [N]: with all the dead load that helps, and with the share counted."""
+    """What must hold a member down at one support [N]: with all the dead load that helps, and with the share counted.
+
+    ``under`` and ``counted_under`` name the loads of each, ``book`` the publication of the clause.
+    """
 
     support: int
     plain: float
+    under: str
     counted: float
+    counted_under: str
     share: float
+    book: str
     clause: str
     verified: str
 

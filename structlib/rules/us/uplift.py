@@ -7,7 +7,8 @@ import numpy
 from structlib.ground.refusals import check_number
 from structlib.ground.tables import table_row
 
-CLAUSE = "ASCE 7-16 2.4.1 (0.6 D)"
+BOOK = "ASCE 7-16"
+CLAUSE = f"{BOOK} 2.4.1 (0.6 D)"
 
 
 @lru_cache(maxsize=1)

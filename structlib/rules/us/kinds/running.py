@@ -2,7 +2,7 @@
 
 from structlib.ground.refusals import OutsideRule
 from structlib.mechanics.formulas import bending_stress, rectangle_shear_stress
-from structlib.rules.check import least_verified
+from structlib.rules.check import Factor, least_verified
 from structlib.rules.members import ArrangedCheck, ContinuousMember, HoldDown, Partly, SeatMember
 from structlib.rules.us import bearing, bending, deflection, factors, uplift
 
@@ -45,21 +45,37 @@ class Running:
         share, known = uplift.dead_that_counts()
         found = []
         for number in range(len(demands[0].dead.reactions)):
-            plain = max(max(0.0, -one.all_load.least_reaction(number).value) for one in demands)
-            counted = max(uplift.hold_down_demand(
+            plain = [(max(0.0, -one.all_load.least_reaction(number).value), one.combination.name) for one in demands]
+            counted = [(uplift.hold_down_demand(
                 dead_push=one.dead.reactions[number].force,
                 passing_push=one.passing.least_reaction(number).value if one.passing else 0.0,
-            ) for one in demands)
-            found.append(HoldDown(number, plain, counted, share, uplift.CLAUSE, known))
+            ), f"{share:g} {one.combination.name}") for one in demands]
+            most = [max(reversed(rows), key=lambda row: row[0]) for rows in (plain, counted)]
+            found.append(HoldDown(number, *most[0], *most[1], share, uplift.BOOK, uplift.CLAUSE, known))
         return tuple(found)
+
+
+def _widest(demands):
+    """Demands that no other holds: with the same dead load and no less of anything that comes and goes."""
+    def holds(one, other):
+        return (one.factor("dead") == other.factor("dead")
+                and all(one.factor(kind) >= factor for kind, factor in other.factors if kind != "dead"))
+    kept = []
+    for one in demands:
+        if not any(holds(other.combination, one.combination) for other in demands if other is not one and other not in kept):
+            kept.append(one)
+    return kept
 
 
 def _bending(member, demands, name, peak_of, braces):
     """Bending one way under the combination that asks most; None where nothing bends it so."""
+    peaks = [(one, peak_of(one.all_load)) for one in demands]
+    lead, most = max(peaks, key=lambda pair: abs(pair[1].value) / pair[0].combination.time_factor)
     found = []
-    for one in demands:
-        peak = peak_of(one.all_load)
-        if abs(peak.value) < _NOTHING:
+    for one, peak in peaks:
+        # a shorter load is worth less than in proportion, since braces count for less: so this one cannot ask more
+        worth = min(1.0, one.combination.time_factor / lead.combination.time_factor)
+        if abs(peak.value) < _NOTHING or one is not lead and abs(peak.value) <= worth * abs(most.value):
             continue
         given, used = bending.bending_value(
             member.material, width=member.width, depth=member.depth, plies=member.plies, ply_width=member.ply_width,
@@ -107,10 +123,12 @@ def _worst(checks):
 
 def _sags(member, demands):
     """Sag of the spans and of the overhangs, of each the one that uses most of its limit."""
+    demands = _widest(demands)
     live, total, clauses = deflection.sag_divisors(member.use)
-    times, recalled = factors.scalar("overhang_counts_times"), factors.verified("overhang_counts_times")
-    places = (("sag of a span", True, 1.0, ""), ("sag of the tip", False, times, recalled))
-    for name, is_span, counts, known in places:
+    tip = Factor("times the overhang", factors.scalar("overhang_counts_times"), "the length of an overhang counts so often",
+                 "IBC 1604.3", factors.verified("overhang_counts_times"))
+    for name, is_span, used in (("sag of a span", True, ()), ("sag of the tip", False, (tip,))):
+        counts = used[0].value if used else 1.0
         parts = [(a, b) for a, b, inner in member.stretches if inner is is_span]
         for load, divisor, which, envelopes in (
             ("live load", live, "live", [(one, one.passing) for one in demands if one.passing is not None]),
@@ -123,12 +141,12 @@ def _sags(member, demands):
                     found.append((abs(asked.value) / limit, asked, limit, one.combination, (a, b)))
             if found:
                 first = max(one[0] for one in found) * (1 - 1e-9)
-                yield _sag(member, name, load, next(one for one in found if one[0] >= first), counts, divisor, clauses[which], known)
+                yield _sag(member, name, load, next(one for one in found if one[0] >= first), used, divisor, clauses[which])
 
 
-def _sag(member, name, load, worst, counts, divisor, clause, known):
+def _sag(member, name, load, worst, used, divisor, clause):
     share, asked, limit, combination, (start, end) = worst
-    over = "span" if counts == 1 else f"{counts:.0f} x overhang"
+    over = f"{used[0].value:.0f} x overhang" if used else "span"
     return ArrangedCheck(
         name=f"{name}, {load}{' (up)' if asked.value < 0 else ''}", kind="sag",
         sentence=f"{'it rises' if asked.value < 0 else 'it drops'} this much here", asked=abs(asked.value), given=limit,
@@ -136,11 +154,12 @@ def _sag(member, name, load, worst, counts, divisor, clause, known):
         combination=combination.name, clause=clause[0], formula=f"sag <= {over}/{divisor:.0f}",
         substitute=(("sag", abs(asked.value), "small length"), ("limit", limit, "small length"), ("E", member.material.modulus, "stress"),
                     ("I", member.inertia, "inertia")),
-        verified=least_verified([clause[1], member.material.verified, known]), on=asked.on,
+        factors=used, verified=least_verified([clause[1], member.material.verified, *(one.verified for one in used)]), on=asked.on,
     )  # fmt: skip
 
 
 def _seats(member, demands):
+    demands = _widest(demands)
     for number, (place, seat) in enumerate(zip(member.supports, member.seats)):
         name = _SEATS[number] if number < len(_SEATS) else f"{number + 1}th"
         to_end = max(min(place, member.length - place) - seat.length / 2, 0.0)
