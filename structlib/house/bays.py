@@ -212,10 +212,10 @@ def one_piece(line, *, posts, length, wood, above=None):
     >>> from structlib.house.path import follow
     >>> from structlib.house.plan import Wood
     >>> fir = Wood(species="Douglas Fir-Larch", grade="No.2", size="2x12", plies=3)
-    >>> house = one_piece(LoadsByType({"live": 100 * plf}), posts={"A": 0.0, "B": 12 * ft}, length=15 * ft, wood=fir,
+    >>> house = one_piece(LoadsByType({"live": 104 * plf}), posts={"A": 0.0, "B": 12 * ft}, length=15 * ft, wood=fir,
     ...                   above=LoadsByType({"live": 800 * lb}))
-    >>> round(follow(house).element("A").total()["live"] / lb)  # 1,500 x 4.5 / 12 less 800 x 3 / 12
-    363
+    >>> round(follow(house).element("A").total()["live"] / lb)  # 1,560 x 4.5 / 12 less 800 x 3 / 12
+    385
     """
     spread = {kind.replace(" ", "_"): line[kind] * length for kind in LOAD_TYPES}
     loads = [Load(name="on the beam", on="beam", x=0.0, y=0.0, length=length, **spread)]
