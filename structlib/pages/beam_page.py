@@ -478,19 +478,19 @@ class BeamPage(Page):
             ),
             load_full=2000 * plf,
             load_full_text=f"full arrow {show(2000 * plf, 'line load', system)}",
-            sag_x=tuple(hangs.x),
-            sag_y=tuple(hangs.deflection),
+            sag_x=tuple(hangs.x.tolist()),
+            sag_y=tuple(hangs.deflection.tolist()),
             exaggeration=40.0,
             sag_text=f"true sag under {load} {show(sags, 'small length', system)} = {_span_over(job.span, sags)}",
             sag_limit=sag.given if sag else 0.0,
             sag_limit_text=f"limit {_span_over(job.span, sag.given)}, {load}" if sag else "",
             previous=None if ghost is None else _ghost(ghost, sag.name if sag else ""),
             marks=() if gates else _marks(result),
-            shear_x=tuple(points.x),
-            shear_y=tuple(points.shear),
+            shear_x=tuple(points.x.tolist()),
+            shear_y=tuple(points.shear.tolist()),
             shear_text=show(greatest_shear, "force", system),
-            moment_x=tuple(points.x),
-            moment_y=tuple(points.moment),
+            moment_x=tuple(points.x.tolist()),
+            moment_y=tuple(points.moment.tolist()),
             moment_text=show(abs(peak.moment.value), "moment", system),
             camera_width=16 * ft,
             camera_depth=18 * inch,
@@ -538,7 +538,7 @@ def _hangs(result, name):
 def _ghost(result, name):
     """The beam before, hanging under the same kind of load as the beam now."""
     _, points = _hangs(result, name)
-    return PreviousBeam(result.member.depth, tuple(points.x), tuple(points.deflection))
+    return PreviousBeam(result.member.depth, tuple(points.x.tolist()), tuple(points.deflection.tolist()))
 
 
 def _merged(checks):

@@ -191,15 +191,14 @@ class PushPage(Page):
             The picture [-].
         """
         system, length = self.system, solution.beam.length
-        points, peak = solution.points(60), solution.extremes
-        x = tuple(points.x)
+        (x, shear, moment, slope, sag), peak = _rows(solution), solution.extremes
         curves = (
-            BeamCurve("shear", x, tuple(points.shear), "", show(abs(peak.shear.value), "force", system)),
-            BeamCurve("moment", x, tuple(points.moment), "", show(abs(peak.moment.value), "moment", system)),
+            BeamCurve("shear", x, shear, "", show(abs(peak.shear.value), "force", system)),
+            BeamCurve("moment", x, moment, "", show(abs(peak.moment.value), "moment", system)),
             BeamCurve(
                 "slope",
                 x,
-                tuple(points.slope),
+                slope,
                 "",
                 show(abs(peak.slope.value), "angle", system, 2),
                 positive_down=True,
@@ -207,7 +206,7 @@ class PushPage(Page):
             BeamCurve(
                 "deflection",
                 x,
-                tuple(points.deflection),
+                sag,
                 "",
                 show(abs(peak.deflection.value), "small length", system),
                 positive_down=True,
@@ -248,12 +247,14 @@ class PushPage(Page):
 
 def _curves_of(solution, length):
     """The four curves of the state before, as far as they fit on the beam of now."""
-    points = solution.points(60)
-    keep = [i for i, x in enumerate(points.x) if x <= length + 1e-6]
-    return tuple(
-        (tuple(points.x[i] for i in keep), tuple(values[i] for i in keep))
-        for values in (points.shear, points.moment, points.slope, points.deflection)
-    )
+    x, *curves = _rows(solution)
+    keep = sum(place <= length + 1e-6 for place in x)
+    return tuple((x[:keep], values[:keep]) for values in curves)
+
+
+def _rows(solution):
+    """Places and the four curves, as plain numbers."""
+    return [tuple(row.tolist()) for row in solution.points(60)]
 
 
 def _title(solution, system):

@@ -302,6 +302,10 @@ class _Frame:
     def x(self, place):
         return self.left + float(place) * self.scale
 
+    def xs(self, places):
+        left, scale = self.left, self.scale
+        return [left + place * scale for place in map(float, places)]
+
 
 def _beam(view, at):
     half = 5.0 if at.frame != "tall" else 8.0
@@ -392,14 +396,14 @@ def _diagram(view, at, k, curve):
     before = view.previous[k] if view.previous else ((), ())
     ys, was = list(map(float, curve.y)), list(map(float, before[1]))
     peak = parts.peak_index(ys)
-    full = max(curve.full, abs(ys[peak]), *(abs(y) for y in was), 1e-12)
+    full = max(curve.full, abs(ys[peak]), max(map(abs, was), default=0.0), 1e-12)
     # rounding dust is drawn as a straight line
     step = (half / full if full > 1e-9 else 0.0) * (1 if curve.positive_down else -1)
-    xs, heights = [at.x(x) for x in curve.x], [axis + y * step for y in ys]
+    xs, heights = at.xs(curve.x), [axis + y * step for y in ys]
     px, py = xs[peak], heights[peak]
     items = [Curve(xs, heights, role, axis if role != "deflection" else None)]
     if was:
-        items.append(Curve([at.x(x) for x in before[0]], [axis + y * step for y in was], "ghost"))
+        items.append(Curve(at.xs(before[0]), [axis + y * step for y in was], "ghost"))
     sign = -1 if not curve.positive_down else 1
     plus = axis + 7 + sign * min(0.55 * half, 22)
     size = at.places.size

@@ -145,15 +145,17 @@ class _Frame:
     def x(self, place):
         return self.zero + place * self.scale
 
+    def xs(self, places):
+        zero, scale = self.zero, self.scale
+        return [zero + place * scale for place in _floats(places)]
+
     def sag(self, y):
         return self.beam_bottom + y * self.scale * self.factor
 
     def shape(self, xs, ys):
         step = self.scale * self.factor
-        return (
-            [self.zero + x * self.scale for x in _floats(xs)],
-            [self.beam_bottom + y * step for y in _floats(ys)],
-        )
+        bottom = self.beam_bottom
+        return self.xs(xs), [bottom + y * step for y in _floats(ys)]
 
 
 def _floats(values):
@@ -446,7 +448,7 @@ def _diagram(at, name, xs, ys, full, text):
     reach = high - low if high - low > 1e-9 else 1.0
     scale = (bottom - top) / reach
     axis = top + high * scale
-    places, heights = [at.x(x) for x in _floats(xs)], [axis - y * scale for y in ys]
+    places, heights = at.xs(xs), [axis - y * scale for y in ys]
     k = parts.peak_index(ys)
     return [
         Curve(places, heights, name, axis),

@@ -1,5 +1,6 @@
 """What all drawings share: paper, title, caption, scales, wood and supports."""
 
+import math
 from dataclasses import replace
 
 from structlib.ground.refusals import BadInput, check_number
@@ -360,7 +361,8 @@ def check_pairs(name, xs, ys):
     >>> check_pairs("sag", [0, 1], [0, 0])
     """
     for word, numbers, most in (("places", xs, 1e7), ("values", ys, 1e15)):
-        if not (set(map(type, numbers)) == {float} and all([-most <= number <= most for number in numbers])):
+        if not (all([issubclass(kind, float) for kind in set(map(type, numbers))]) and -most <= min(numbers) and max(numbers) <= most
+                and all(map(math.isfinite, numbers))):
             check_number(f"{word} of the {name}", numbers, low=-most, high=most)
     if len(xs) != len(ys) or len(xs) < 2:
         raise BadInput(
@@ -387,7 +389,7 @@ def peak_index(values):
     >>> peak_index([5.0, 0.0, -5.0000000001])
     0
     """
-    sizes = [abs(value) for value in values]
+    sizes = list(map(abs, values))
     enough = max(sizes) * (1 - 1e-6)
     return next(k for k, size in enumerate(sizes) if size >= enough)
 

@@ -395,7 +395,7 @@ def _between(top, base, step):
 def _deflected(view, places, at, scale, factor):
     def shape(x, y, role):
         return Curve(
-            tuple(at(place) for place in x), tuple(places.axis + value * scale * factor for value in y), role
+            tuple(map(at, map(float, x))), tuple([places.axis + value * scale * factor for value in map(float, y)]), role
         )
 
     items = [Line(((at(0.0), places.axis), (at(view.length), places.axis)), "guide")]
@@ -451,28 +451,27 @@ def _moments(view, places, at, width):
     size = places.size
 
     def up(values):
-        return tuple(middle - half * max(-1.0, min(1.0, value / view.moment_full)) for value in values)
+        shares = [float(value) / view.moment_full for value in values]
+        return tuple([middle - half * (-1.0 if share < -1.0 else 1.0 if share > 1.0 else share) for share in shares])
 
-    xs = tuple(at(place) for place in view.x)
+    xs, most, least = tuple(map(at, map(float, view.x))), up(view.most), up(view.least)
     rows = wrap(view.moment_text, width - 2 * parts.MARGIN, size)
     items = [
         Label(row, parts.MARGIN, places.moment[0] + (size + 5) * k, "moment", size)
         for k, row in enumerate(rows[: places.moment[1]])
     ]
     items.append(Curve(xs, up(view.moment), "moment", baseline=middle))
-    items += [
-        Line(Curve(xs, up(values), "quiet").parts()[0].points, "quiet") for values in (view.most, view.least)
-    ]
+    items += [Curve(xs, values, "quiet") for values in (most, least)]
     if view.previous:
-        items.append(Curve(tuple(at(place) for place in view.previous[0]), up(view.previous[2]), "ghost"))
+        items.append(Curve(tuple(map(at, map(float, view.previous[0]))), up(view.previous[2]), "ghost"))
     items.append(Line(((at(0.0) - 6, middle), (at(view.length) + 6, middle)), "axis"))
     peaks = [
-        (view.most, parts.peak_index([max(value, 0.0) for value in view.most])),
-        (view.least, parts.peak_index([min(value, 0.0) for value in view.least])),
+        (view.most, most, parts.peak_index([max(value, 0.0) for value in map(float, view.most)])),
+        (view.least, least, parts.peak_index([min(value, 0.0) for value in map(float, view.least)])),
     ]
-    for values, k in peaks:
+    for values, heights, k in peaks:
         if abs(values[k]) > 0.01 * view.moment_full:
-            items.append(parts.dot(xs[k], up(values)[k], "moment_dot"))
+            items.append(parts.dot(xs[k], heights[k], "moment_dot"))
     return items
 
 
