@@ -16,8 +16,11 @@ from structlib.mechanics import composite
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import Seat, governing
 from structlib.rules.us import flitch as rules
+from structlib.rules.us import flitch_bolts as bolt_rules
 from structlib.rules.choice import RULEBOOK
-from structlib.rules.us.flitch import Flitch, flitch_bolts, plate_check, plate_pieces
+from structlib.rules.members import Flitch
+from structlib.rules.us.flitch import plate_check, plate_pieces
+from structlib.rules.us.flitch_bolts import flitch_bolts
 from structlib.rules.us.steel_beams import brace_lengths, steel_moment, steel_shear
 from structlib.rules.us.steel_columns import steel_post
 from structlib.rules.us.steel_sections import check_not_slender, flat_plate, shape_names, steel_shape
@@ -198,10 +201,10 @@ def test_where_end_bolts_have_no_answer_no_verdict_on_shear_stands():
     beam = _flitch()
     far = replace(
         _layout()[1],
-        holes=tuple(rules.Hole(along=13 * inch * k, up=60.0, group="left end") for k in range(10)),
+        holes=tuple(bolt_rules.Hole(along=13 * inch * k, up=60.0, group="left end") for k in range(10)),
     )
     with pytest.raises(OutsideRule, match="five depths"):
-        rules.end_bolt_shear(beam, far, shear_value=FIR.shear)
+        bolt_rules.end_bolt_shear(beam, far, shear_value=FIR.shear)
 
 
 def test_bolts_are_laid_out_for_the_combination_that_asks_most():

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch
 from structlib.house.fields import Record, of
 
@@ -25,7 +26,10 @@ class FlitchBeam(Record):
 
 @dataclass(frozen=True, kw_only=True)
 class SteelBeam(Record):
-    """A rolled steel beam by its listed name, and how far apart its upper flange is held sideways, 0 all along [mm]."""
+    """A rolled steel beam by its listed name, and how far apart its upper flange is held sideways, 0 all along [mm].
+
+    Joists on a flange hold it only where they are fastened to it, so that distance is always written.
+    """
 
     shape: str = of("text", '"W8x18"')
     braced: float = of("length", '"4 ft"', high=40 * ft)
@@ -45,3 +49,26 @@ class MadeOf:
     def chosen_in(self):
         """The fields that are written [-]."""
         return tuple(word for word in self._WORDS if getattr(self, word) is not None)
+
+
+def refuse_two_choices(beams):
+    """Refuse a beam that is written as two things at once.
+
+    Parameters
+    ----------
+    beams : iterable of MadeOf
+        Beams and openings of a house [-].
+
+    Raises
+    ------
+    BadInput
+        When one is of wood and of steel, say.
+
+    Examples
+    --------
+    >>> refuse_two_choices(())
+    """
+    for one in beams:
+        if len(one.chosen_in) > 1:
+            fault = BadInput(f"{one.name} is written as {' and as '.join(one.chosen_in)}; leave one of them")
+            raise fault.about(one.name, one.chosen_in[1])

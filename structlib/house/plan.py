@@ -12,7 +12,7 @@ from structlib.ground.units import ft, inch, kip, psf
 from structlib.house.fields import Record, of
 from structlib.house.inputs import check_record
 from structlib.house.lines import naming_lines
-from structlib.house.made_of import FlitchBeam, MadeOf, SteelBeam
+from structlib.house.made_of import FlitchBeam, MadeOf, SteelBeam, refuse_two_choices
 from structlib.house.measured import MeasuredJoists, check_measured
 from structlib.rules.check import TREATMENTS
 
@@ -380,10 +380,7 @@ def _check_house(house):
         seen.add(one.name)
     for level in house.levels:
         _check_level(level)
-    for one in (*house.openings, *house.beams):
-        if len(one.chosen_in) > 1:
-            fault = BadInput(f"{one.name} is written as {' and as '.join(one.chosen_in)}; leave one of them")
-            raise fault.about(one.name, one.chosen_in[1])
+    refuse_two_choices((*house.openings, *house.beams))
     for one in (*house.walls, *house.beams, *house.levels):
         if one.end <= one.start:
             fault = BadInput(f"{one.name} ends where it starts or before; write an end beyond its start")

@@ -281,24 +281,23 @@ def judge_shared(found, rulebook):
     except OutsideRule as none:
         unjudged = tuple((*row, str(none)) for row in _asked(member, demands))
     crossings = tuple(_crossing(found, one) for one in combinations)
-    if found.job.kind == "flitch":
-        key, name, amount, question = "bolts", "load into the plate along the beam", "line_load", _bolts
-        largest = found.flitch.steel_share * max(one.line_load for one in crossings)
-    else:
-        key, name, question = "fastening", "fasteners between the pieces", _fastening
-        largest = max(one.line_load for one in crossings)
-    if key == "bolts" and found.job.old.plies % 2:
-        return SharedAnswer(checks, unjudged)
-    try:
-        answers[key] = question(found, rulebook, combinations, crossings)
-    except OutsideRule as none:
-        unjudged += ((name, largest, "line load", str(none)),)
-    if key in answers and key == "bolts":
-        checks += tuple(
-            replace(one, name=f"{one.name}, no steel seat") if one.kind == "shear" else one
-            for one in answers[key].checks
-            if one.kind in ("bolts", "shear")
-        )
+    most = max(one.line_load for one in crossings)
+    if found.job.kind != "flitch":
+        try:
+            answers["fastening"] = _fastening(found, rulebook, crossings)
+        except OutsideRule as none:
+            unjudged += (("fasteners between the pieces", most, "line load", str(none)),)
+    elif found.job.old.plies % 2 == 0:
+        try:
+            answers["bolts"] = _bolts(found, rulebook, combinations)
+        except OutsideRule as none:
+            unjudged += (("load into the plate along the beam", found.flitch.steel_share * most, "line load", str(none)),)
+        else:
+            checks += tuple(
+                replace(one, name=f"{one.name}, no steel seat") if one.kind == "shear" else one
+                for one in answers["bolts"].checks
+                if one.kind in ("bolts", "shear")
+            )
     return SharedAnswer(checks, unjudged, **answers)
 
 
@@ -366,7 +365,7 @@ def _crossing(found, combination):
     return Crossing(combination, line_load=combination.factor("live") * load)
 
 
-def _fastening(found, rulebook, combinations, crossings):
+def _fastening(found, rulebook, crossings):
     """A 16d nail from the new piece into the old ply, across the grain; or in a seam, 1 1/2 in of it in the upper board."""
     old, new = found.job.old, found.job.new
     gravity = old.material.specific_gravity
@@ -377,7 +376,7 @@ def _fastening(found, rulebook, combinations, crossings):
     return ask(rulebook, "fastening", joint, most)
 
 
-def _bolts(found, rulebook, combinations, crossings):
+def _bolts(found, rulebook, combinations):
     span = found.job.span
     demands = []
     for one in combinations:

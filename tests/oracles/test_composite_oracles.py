@@ -293,7 +293,8 @@ def test_bolt_through_a_plate_against_hand_arithmetic():
     """
     from structlib.ground.lumber import find_material
     from structlib.ground.units import lb
-    from structlib.rules.us.flitch import Flitch, bolt_through_plate
+    from structlib.rules.members import Flitch
+    from structlib.rules.us.flitch_bolts import bolt_through_plate
 
     wood, steel, bend, d, side, main = 3150.0, 87000.0, 45000.0, 0.5, 1.5, 0.5
     ratio = steel / wood

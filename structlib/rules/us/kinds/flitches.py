@@ -9,7 +9,7 @@ from structlib.mechanics.line_loads import greatest_line_load
 from structlib.rules.check import BeamMember, Check, least_verified
 from structlib.rules.members.asking import Partly
 from structlib.rules.members.plies import FlitchMember  # noqa: F401  the examples use it
-from structlib.rules.us import deflection, flitch
+from structlib.rules.us import deflection, flitch, flitch_bolts
 
 _WITH_THE_WOOD = ("bending", "sag")  # the wood has its share of these even where it alone is on the seats
 _GROWS = ("M", "f_b", "V", "f_v", "R", "f")  # what of a check grows with the load
@@ -30,7 +30,7 @@ class Flitches:
 
         Returns
         -------
-        structlib.rules.us.flitch.FlitchBolts
+        structlib.rules.us.flitch_bolts.FlitchBolts
             The layout; among its checks the shear past the end bolts, where the plate has no seat of its own [-].
 
         Raises
@@ -95,7 +95,7 @@ def flitch_checks(member, demands, beam_checks):
     """
     _refuse_wet(member)
     beam, wood_share = member.beam, 1 - member.beam.steel_share
-    flitch.hole_line(beam, bolt_diameter=member.bolt_diameter)  # refused where no line fits
+    flitch_bolts.hole_line(beam, bolt_diameter=member.bolt_diameter)  # refused where no line fits
     lost, plate_lost = holes_take(beam, member.bolt_diameter)
     wood = BeamMember(
         beam.wood, beam.ply_width, beam.depth, beam.plies, member.left, member.right, member.unbraced_length,
@@ -179,7 +179,7 @@ def _bolts(member, demands):
         )
     seats = sum(seat.length / 2 for seat in (member.left, member.right) if seat is not None)
     found = [
-        flitch.flitch_bolts(
+        flitch_bolts.flitch_bolts(
             member.beam,
             length=demand.span + seats,
             line_load=greatest_line_load(demand.top_loads),
@@ -203,7 +203,7 @@ def _past_end_bolts(member, bolts, demands):
     beam, wood = member.beam, member.beam.wood
 
     def given(demand):
-        return flitch.end_bolt_shear(beam, bolts, shear_value=wood.shear * demand.combination.time_factor)
+        return flitch_bolts.end_bolt_shear(beam, bolts, shear_value=wood.shear * demand.combination.time_factor)
 
     worst = max(demands, key=lambda demand: _push(demand).force / given(demand)[0])
     push, (most, counts) = _push(worst), given(worst)
@@ -256,7 +256,7 @@ def holes_take(beam, diameter):
     if beam is None or diameter is None:
         return 0.0, 0.0
     try:
-        hole = dict(edge_distance=flitch.hole_line(beam, bolt_diameter=diameter), bolt_diameter=diameter)
+        hole = dict(edge_distance=flitch_bolts.hole_line(beam, bolt_diameter=diameter), bolt_diameter=diameter)
     except OutsideRule:
         return 0.0, 0.0
     return flitch.hole_loss(beam, **hole), flitch.plate_hole_loss(beam, **hole)
