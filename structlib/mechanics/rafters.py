@@ -17,14 +17,15 @@ from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.frames import below_ridge, positive
 
 _SAME = 1e-6  # mm; a load shorter than this stands at one place
-_DIGITS = 12  # loads in proportion are told apart to so many digits
+_DIGITS, _PLACES = 12, 9  # loads and places in proportion are told apart to so many digits
+_RUN = 1000.0  # mm; the run of a rafter that stands for all of its slope
 
 
 @dataclass(frozen=True)
 class Rafter:
-    """A rafter from its eave up to the ridge, solved; forces are its unit solution times ``scale``.
+    """A rafter from its eave up to the ridge, solved.
 
-    ``run`` on plan and ``rise`` [mm]; ``loads`` are (start, end, amount) on plan [mm, N/mm, or N at one place]; ``lift``
+    ``run`` on plan and ``rise`` [mm], ``unit`` its solution for a run of 1000 mm and ``scale`` times less; ``loads`` are (start, end, amount) on plan [mm, N/mm, or N at one place]; ``lift``
     is what the wall gives [N], ``pull`` that of the tie at the share ``height`` of the rise [N].
     """
 
@@ -36,7 +37,6 @@ class Rafter:
     height: float
     scale: float
     unit: Any
-    tail: float
 
     @property
     def length(self):
@@ -46,26 +46,26 @@ class Rafter:
     @property
     def greatest_moment(self):
         """Size of the greatest moment, and its place as a share of the run [N*mm, -]."""
-        return self._greatest("moment", self.unit.pieces)
+        return self._greatest("moment", 2)
 
     @property
     def greatest_shear(self):
         """Size of the greatest force square to it, and its place as a share of the run [N, -]."""
-        return self._greatest("shear", self.unit.pieces)
+        return self._greatest("shear", 1)
 
     @property
     def greatest_sag(self):
         """Size of the greatest sag between eave and ridge times its bending stiffness, and its place [N*mm3, -]."""
-        return self._greatest("deflection", [one for one in self.unit.pieces if one.start >= self.tail - _SAME])
+        return self._greatest("deflection", 4)
 
     @property
     def on_ridge(self):
         """Upright force with which it leans on what stands at the ridge, or on the other rafter [N]."""
         return sum(_carried(load, self.run) for load in self.loads) - self.lift
 
-    def _greatest(self, what, pieces):
-        found = getattr(_extremes(tuple(pieces)), what)
-        return abs(found.value) * self.scale, max(0.0, (found.position - self.tail) / self.length)
+    def _greatest(self, what, power):
+        value, place = self.unit.greatest(what)
+        return value * self.scale * (self.run / _RUN) ** power, place
 
     @property
     def greatest_push(self):
@@ -95,7 +95,7 @@ class Rafter:
 
         Parameters
         ----------
-        share : float or numpy.ndarray
+        share : float or tuple of float
             Share of the run from the eave [-].
 
         Returns
@@ -103,14 +103,14 @@ class Rafter:
         float or numpy.ndarray
             Moment, sagging positive [N*mm].
         """
-        return self.unit.moment(self.tail + share * self.length) * self.scale
+        return self.unit.at("moment", share) * self.scale * (self.run / _RUN) ** 2
 
     def sag_at(self, share):
         """Return the sag square to the line from eave to ridge, times the bending stiffness.
 
         Parameters
         ----------
-        share : float or numpy.ndarray
+        share : float or tuple of float
             Share of the run from the eave [-].
 
         Returns
@@ -118,7 +118,7 @@ class Rafter:
         float or numpy.ndarray
             Sag times EI, downward positive [N*mm3].
         """
-        return self.unit.deflection(self.tail + share * self.length) * self.scale
+        return self.unit.at("deflection", share) * self.scale * (self.run / _RUN) ** 4
 
     def shortening_to(self, share):
         """Return by how much the piece from the eave up to a place becomes shorter, times the axial stiffness.
@@ -155,27 +155,47 @@ def _carried_over(load, place):
     return amount / 2 * (beyond(place, start) ** 2 - beyond(place, end) ** 2 - max(-start, 0.0) ** 2 + max(-end, 0.0) ** 2)
 
 
-@lru_cache(maxsize=256)
-def _extremes(pieces):
-    return find_extremes(pieces)
+class _Unit:
+    """A rafter with a run of `_RUN` and a bending stiffness of 1, solved as a beam from the end of its overhang to the ridge.
+
+    Rafters of one slope whose loads are in proportion share it, so it keeps what it was asked.
+    """
+
+    def __init__(self, slope, loads, pull, height):
+        slant = math.hypot(1.0, slope)
+        self.length, self.tail = _RUN * slant, max(0.0, -min([start for start, _, _ in loads], default=0.0)) * slant
+        square, end_of_all = [], self.tail + self.length
+        for start, end, amount in loads:
+            a, b = self.tail + start * slant, self.tail + end * slant
+            if end - start <= _SAME:
+                square.append(PointLoad(min(a, end_of_all), amount / slant))
+            else:
+                square.append(LineLoad(a, min(b, end_of_all), amount / slant**2))
+        if pull:
+            square.append(PointLoad(self.tail + height * self.length, pull * slope / slant))
+        supports = [Support(self.tail), Support(end_of_all)]
+        self.solution = solve(Beam(end_of_all, 1.0, supports, square))
+        self._values = {}
+
+    def greatest(self, what):
+        """Size and share of the run of the greatest moment or shear, or of the sag between eave and ridge."""
+        if what not in self._values:
+            pieces = self.solution.pieces
+            if what == "deflection":
+                pieces = [one for one in pieces if one.start >= self.tail - _SAME]
+            found = getattr(find_extremes(pieces), what)
+            self._values[what] = abs(found.value), max(0.0, (found.position - self.tail) / self.length)
+        return self._values[what]
+
+    def at(self, what, share):
+        """Moment or sag at shares of the run: one, or a tuple of them as an array."""
+        if (what, share) not in self._values:
+            places = self.tail + numpy.asarray(share) * self.length
+            self._values[what, share] = getattr(self.solution, what)(places if places.ndim else float(places))
+        return self._values[what, share]
 
 
-@lru_cache(maxsize=256)
-def _unit(run, rise, loads, pull, height):
-    """A rafter with a bending stiffness of 1, as a beam from the end of its overhang up to the ridge."""
-    length = math.hypot(run, rise)
-    slant = length / run
-    tail = max(0.0, -min([start for start, _, _ in loads], default=0.0)) * slant
-    square = []
-    for start, end, amount in loads:
-        a, b = tail + start * slant, tail + end * slant
-        if end - start <= _SAME:
-            square.append(PointLoad(min(a, tail + length), amount / slant))
-        else:
-            square.append(LineLoad(a, min(b, tail + length), amount / slant**2))
-    if pull and height:
-        square.append(PointLoad(tail + height * length, pull * rise / length))
-    return solve(Beam(tail + length, 1.0, [Support(tail), Support(tail + length)], square)), tail
+_unit = lru_cache(maxsize=256)(_Unit)
 
 
 def solve_rafter(*, run, rise, loads, lift, pull=0.0, height_fraction=0.0):
@@ -217,10 +237,15 @@ def solve_rafter(*, run, rise, loads, lift, pull=0.0, height_fraction=0.0):
     positive("run", run, "for example 12*ft")
     positive("rise", rise, "for example 6*ft")
     below_ridge(height_fraction)
-    scale = max([abs(amount) for _, _, amount in loads], default=0.0) or 1.0
-    shape = tuple((start, end, round(amount / scale, _DIGITS)) for start, end, amount in loads)
-    unit, tail = _unit(run, rise, shape, round(pull / scale, _DIGITS), height_fraction)
-    return Rafter(run, rise, tuple(loads), lift, pull, height_fraction, scale, unit, tail)
+    shrunk = _RUN / run
+    # a force stands for as much as a load along the run that is shrunk with it
+    even = [amount * (shrunk if end - start <= _SAME else 1.0) for start, end, amount in loads]
+    scale = max(map(abs, even), default=0.0) or 1.0
+    shape = tuple((round(start * shrunk, _PLACES), round(end * shrunk, _PLACES), round(amount / scale, _DIGITS))
+                  for (start, end, _), amount in zip(loads, even))
+    bends = round(pull * shrunk / scale, _DIGITS) if height_fraction else 0.0
+    unit = _unit(round(rise / run, _DIGITS), shape, bends, height_fraction)
+    return Rafter(run, rise, tuple(loads), lift, pull, height_fraction, scale, unit)
 
 
 @dataclass(frozen=True)
@@ -257,8 +282,7 @@ class PairMoves:
         one, sign, middle = self.rafters[side], (1.0, -1.0)[side], (self.left + self.right) / 2
         eave, across, up = sign * ((self.left, self.right)[side] - middle), sign * (self.ridge[0] - middle), self.ridge[1]
         cosine, sine = one.run / one.length, one.rise / one.length
-        shares = numpy.asarray(shares)
-        sag = one.sag_at(shares) / self.bending_stiffness
+        sag, shares = one.sag_at(tuple(shares)) / self.bending_stiffness, numpy.asarray(shares)
         along = (shares * one.shortening_to(1.0) - one.shortening_to(shares)) / self.axial_stiffness
         move = (1 - shares) * eave + shares * across + sag * sine + along * cosine
         rows = (shares * one.run, shares * one.rise, move, shares * up - sag * cosine + along * sine)

@@ -3,8 +3,6 @@
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-import numpy
-
 from structlib.ground.loads import LoadsByType
 from structlib.ground.refusals import NotAsked, OutsideRule
 from structlib.ground.units import ft, inch, lb, psf
@@ -153,6 +151,7 @@ class RoofPage(Page):
     def __init__(self, system="us", rulebook=RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.result = lru_cache(maxsize=64)(self._result)
+        self.ask = lru_cache(maxsize=256)(lambda answer, *asked: ask(rulebook, answer, *asked))
         self.blown_rule = self._told([], "blown_snow_rule")
 
     def controls(self, values):
@@ -215,7 +214,7 @@ class RoofPage(Page):
     def _told(self, silent, answer, *asked):
         """An answer that a rulebook may give beside its checks; None where it has none, and why."""
         try:
-            return ask(self.rulebook, answer, *asked)
+            return self.ask(answer, *asked)
         except OutsideRule as refusal:
             silent.append(str(refusal))
             return None
@@ -434,10 +433,11 @@ def _pair(result):
     return RoofPair(result.half, result.rise, result.holds, result.height)
 
 
+@lru_cache(maxsize=64)
 def _shares(height):
     """Places along a rafter that are drawn: closer where a tie bends it."""
-    steps = numpy.linspace(0.0, 1.0, 17)
-    return (*(steps * height), *(height + steps * (1 - height))) if height else tuple(steps)
+    steps = [i / 16 for i in range(17)]
+    return (*(step * height for step in steps), *(height + step * (1 - height) for step in steps)) if height else tuple(steps)
 
 
 def _shape(case, side):
@@ -450,8 +450,8 @@ def _moments(case, height):
     """Bending along a rafter as shares of its greatest."""
     if case.rafters is None or case.moment[0] <= 0:
         return ()
-    places = numpy.array(sorted({*(i / 24 for i in range(25)), height}))
-    return tuple(zip(places.tolist(), (case.rafters[0].moment_at(places) / case.moment[0]).tolist()))
+    places = tuple(sorted({*(i / 24 for i in range(25)), height}))
+    return tuple(zip(places, (case.rafters[0].moment_at(places) / case.moment[0]).tolist()))
 
 
 hold(globals())
