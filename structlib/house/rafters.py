@@ -1,7 +1,5 @@
 """The rafters of a roof under a combination of its loads: both solved, from what the path brings to the pair."""
 
-from math import isclose
-
 from structlib.ground.loads import LOAD_TYPES
 from structlib.house.roofs import JOISTS, RIDGE_BEAM, TIE
 from structlib.mechanics.rafters import solve_rafter
@@ -54,8 +52,8 @@ def rafters_under(pair, stretch, spacing, factor_of):
     )
     span, found = pair.right - pair.left, []
     runs = ((*sides, pair.ridge - pair.left), (*sides[::-1], pair.right - pair.ridge))
-    alike = isclose(runs[0][2], runs[1][2], rel_tol=_ALIKE) and len(sides[0]) == len(sides[1]) and all(
-        isclose(here, there, rel_tol=_ALIKE, abs_tol=_ALIKE) for one, other in zip(*sides) for here, there in zip(one, other))
+    alike = len(sides[0]) == len(sides[1]) and _close(runs[0][2], runs[1][2]) and all(
+        _close(here, there) for one, other in zip(*sides) for here, there in zip(one, other))
     for own, other, run in runs[:1] if alike else runs:
         if pair.held_by == RIDGE_BEAM:
             lift = sum(force * (run - place) for force, place in map(_resultant, own)) / run
@@ -64,6 +62,10 @@ def rafters_under(pair, stretch, spacing, factor_of):
             lift += sum(force * place for force, place in map(_resultant, other)) / span
         found.append(solve_rafter(run=run, rise=pair.rise, loads=own, lift=lift, pull=pull, height_fraction=pair.height))
     return tuple(found) * (2 if alike else 1)
+
+
+def _close(one, other):
+    return abs(one - other) <= _ALIKE * (1 + abs(one))
 
 
 def _resultant(load):

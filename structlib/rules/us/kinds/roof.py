@@ -87,10 +87,7 @@ class Roofs:
         >>> round(found.leeward / psf, 6), found.windward
         (40.0, 0.0)
         """
-        found = snow.unbalanced_gable(_ground(ground), rise=rise, eave_to_ridge=half, simple_rafters=True, balanced=roof_snow)
-        if found.surcharge:
-            raise OutsideRule("a roof this wide gets a drift behind its ridge, which is not followed along the rafters here")
-        return BlownSnow(found.leeward, found.windward, found.clause, snow.BASIS, found.verified)
+        return _blown_snow(ground, roof_snow, rise, half)
 
     def blown_snow_rule(self):
         """Return when snow on one slope alone is asked for (ASCE 7-16 7.6.1).
@@ -213,6 +210,17 @@ class Roofs:
         return JointNails(count.nails, _NAIL, count.words, count.verified)
 
 
+@lru_cache(maxsize=64)
+def _blown_snow(ground, roof_snow, rise, half):
+    found = snow.unbalanced_gable(_ground(ground), rise=rise, eave_to_ridge=half, simple_rafters=True, balanced=roof_snow)
+    if found.surcharge:
+        raise OutsideRule("a roof this wide gets a drift behind its ridge, which is not followed along the rafters here")
+    return BlownSnow(found.leeward, found.windward, found.clause, snow.BASIS, found.verified)
+
+
+_tension_value = lru_cache(maxsize=64)(combined.tension_value)
+
+
 def _worked_out(joint, pull):
     if roof_ties.tie_kind(height_fraction=joint.tie.height) != "rafter tie":
         raise OutsideRule("a tie above the lowest third has a joint that is engineered")
@@ -300,7 +308,7 @@ def _rafter_sag(rafter, demands):
 def _tie(tie, demands):
     """The pull in a tie against its tension value, holes and joints left out."""
     one = _asking(demands, "force")[0]
-    value, used = combined.tension_value(tie.material, width=tie.ply_width, depth=tie.depth,
+    value, used = _tension_value(tie.material, width=tie.ply_width, depth=tie.depth,
                                          time_factor=one.combination.time_factor)
     stress = one.force / rectangle_area(width=tie.ply_width * tie.plies, depth=tie.depth)
     return (Check(f"pull in a {tie.nominal} tie", "tie", "the tie is pulled", stress, value, stress / value, "stress",

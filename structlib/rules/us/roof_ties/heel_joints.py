@@ -1,8 +1,8 @@
 """Nails of a heel joint: the code's table, what it rests on, and the count worked out."""
 
-from dataclasses import dataclass
-
 import math
+from dataclasses import dataclass
+from functools import lru_cache
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.tables import in_library_units, table_row, table_rows
@@ -156,8 +156,7 @@ def heel_table_nails(*, rise, spacing, ground_snow, building_span, edition):
     row = table_row("us_heel_nails", **wanted)
     asked = (rise, spacing / inch, building_span / ft)
     listed = (wanted["rise"], wanted["spacing_in"], wanted["span_ft"])
-    snow_columns = {row["ground_snow_psf"] for row in table_rows("us_heel_nails")}
-    same_snow = pg / psf <= min(snow_columns) or math.isclose(pg / psf, wanted["ground_snow_psf"])
+    same_snow = pg / psf <= _listed("ground_snow_psf")[0] or math.isclose(pg / psf, wanted["ground_snow_psf"])
     return HeelCell(
         nails=int(row["nails"]),
         rise=wanted["rise"],
@@ -171,9 +170,15 @@ def heel_table_nails(*, rise, spacing, ground_snow, building_span, edition):
     )
 
 
+@lru_cache(maxsize=None)
+def _listed(column):
+    """The numbers of a column of the table, least first."""
+    return sorted({row[column] for row in table_rows("us_heel_nails")})
+
+
 def _next(column, value, *, text, down=False):
     """The listed number on the harder side: the flatter slope, else the next larger; outside is refused."""
-    listed = sorted({row[column] for row in table_rows("us_heel_nails")})
+    listed = _listed(column)
     fits = [one for one in listed if (one <= value * (1 + _SLACK) if down else one >= value * (1 - _SLACK))]
     if not fits:
         edge = f"starts at {listed[0]:g}" if down else f"ends at {listed[-1]:g}"
