@@ -5,7 +5,7 @@ import dataclasses
 import numpy
 import pytest
 from dummy_rulebook import DUMMY
-from test_path_by_hand import FIR, LONG, floor, force, house, post, tip_house, wall
+from test_path_by_hand import FIR, LONG, floor, force, house, opening, post, tip_house, wall
 
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.house.judging import judge, judge_element
@@ -151,3 +151,89 @@ def test_another_rulebook_says_in_one_sentence_that_it_has_no_rule_and_the_deman
                               "asked of it stays")
     strong = answer.demands[0]
     assert strong.all_load.greatest_reaction(1).value / lb == pytest.approx(1.25 * (1.25 * (120 + OWN) + 1.5 * 360) * 10)
+
+
+# ---- transfer beams ----
+
+
+def girder_on_a_transfer_beam():
+    """Girder with 7 ft of (10 + 50) psf, cut over its middle post, which lands 5 ft along a transfer beam of 12 ft."""
+    return follow(house(
+        floor("west girder east", live=50), wall("west", 0, made_of="masonry"), wall("east", 14),
+        Beam(name="girder", on=("g1", "g2", "g3"), at=5 * ft, start=0.0, end=LONG * ft),
+        Beam(name="transfer", on=("west", "far post"), runs="across", at=10 * ft, start=0.0, end=12 * ft, wood=FIR),
+        post("g1", 5, 0), post("g2", 5, 10, "transfer"), post("g3", 5, 20), post("far post", 12, 10)))
+
+
+def test_a_transfer_beam_of_one_span_by_hand():
+    path = girder_on_a_transfer_beam()
+    dead, live = 700, 3500  # pounds of the post, 10 ft of girder
+    (moment,), shear, sag = checks(path, "transfer", "bending"), checks(path, "transfer", "shear"), checks(path, "transfer", "sag")
+    assert moment.asked / psi == pytest.approx(((dead + live) * 5 * 7 / 12 + OWN * 5 * 7 / 2) * 12 / SECTION)
+    near = (dead + live) * 7 / 12 + OWN * (6 - (1.5 + 11.25) / 12)  # to a depth beyond the face of the 3 in seat
+    assert shear[0].asked / psi == pytest.approx(1.5 * near / AREA)
+    tip = live * 60 * (144**2 - 60**2) ** 1.5 / (9 * 3**0.5 * 144 * E_FIR * INERTIA)  # P b (L2 - b2)^1.5 / 9 sqrt3 L EI
+    assert sag[0].asked / inch == pytest.approx(tip, rel=1e-6) and sag[0].given / inch == pytest.approx(144 / 360)
+
+
+def transfer_of_two_spans(**load):
+    return follow(house(
+        wall("west", 0), Beam(name="beam", on=("a", "b", "c"), at=12 * ft, start=0.0, end=LONG * ft, joints="continuous", wood=FIR),
+        *(post(name, 12, y) for name, y in (("a", 0), ("b", 10), ("c", 20))), post("above", 12, 5, "beam"),
+        Load(name="push", on="above", x=12 * ft, y=5 * ft, **load)))
+
+
+def test_a_transfer_beam_in_one_piece_over_two_spans_by_hand():
+    # P in the middle of one of two equal spans: 3 PL/32 over the post, 13 PL/64 under P, 19 P/32 beside the post
+    path, push, span = transfer_of_two_spans(live=3000 * lb), 3000, 10
+    sagging, other = checks(path, "beam", "bending")
+    assert sagging.asked / psi == pytest.approx((13 / 64 * push * span + OWN * span**2 / 16) * 12 / SECTION)
+    assert other.asked / psi == pytest.approx((3 / 32 * push * span + OWN * span**2 / 8) * 12 / SECTION)
+    (shear,) = checks(path, "beam", "shear")
+    assert shear.asked / psi == pytest.approx(1.5 * (19 / 32 * push + 5 / 8 * OWN * span) / AREA)
+    long = span * 12
+    x = numpy.linspace(0, long / 2, 6001)  # a simple span less what its end moment lifts; P from the other side mirrored
+    shape = push * x * (3 * long**2 - 4 * x**2) / 48 - 3 / 32 * push * x * (long**2 - x**2) / 6
+    (sag,) = [one for one in checks(path, "beam", "sag") if "live" in one.name]
+    assert sag.asked / inch == pytest.approx(shape.max() / (E_FIR * INERTIA), rel=1e-6)
+    assert any("lifts off c" in one for one in judge_element(path, "beam", RULEBOOK).gates) == (3 / 32 * push > 3 / 8 * OWN * span)
+
+
+def test_a_beam_on_a_beam_by_hand():
+    # 12 ft of cross beam, 200 plf live on 4 ft from its start: 800 lb about 2 ft, 133.3 lb on the main beam, 4 ft of 10
+    path = follow(house(
+        Beam(name="cross", on=("p", "main"), runs="across", at=4 * ft, start=0.0, end=12 * ft, wood=FIR),
+        Beam(name="main", on=("a", "b"), at=12 * ft, start=0.0, end=10 * ft, wood=FIR),
+        post("p", 0, 4), post("a", 12, 0), post("b", 12, 10),
+        Load(name="bin", on="cross", x=0.0, y=4 * ft, length=4 * ft, live=800 * lb)))
+    push = 800 * 2 / 12 + OWN * 6
+    (moment,) = checks(path, "main", "bending")
+    assert moment.asked / psi == pytest.approx((push * 4 * 6 / 10 + OWN * 4 * 6 / 2) * 12 / SECTION)
+    pressed = [one for one in judge_element(path, "cross", RULEBOOK).checks if one.kind == "plate bearing"]
+    assert pressed[0].asked / psi == pytest.approx(push / (4.5 * 3)) and pressed[0].given / psi == pytest.approx(625)
+
+
+def test_a_post_on_an_existing_header_by_hand():
+    # a hatch of 4 ft stands on the header below, 2 ft along it: 600 plf of floor on 6 ft, 360 of attic on 4 ft, 720 lb
+    path = follow(house(
+        floor("west.up up east.up", "attic", live=20), floor("west middle east"), *(wall(n, at) for n, at in (
+            ("west", 0), ("middle", 12), ("east", 24))),
+        wall("west.up", 0, "west"), wall("up", 12, "middle"), wall("east.up", 24, "east"),
+        opening("hatch", "up", 4, 3.75, left_on="stud post", right_on="door"), post("stud post", 12, 3.875),
+        opening("door", "middle", 6, 5.75, beam=FIR)))
+    even, push = 600 + OWN, 720
+    left = even * 3 + 360 * 4 * 2 / 6 + push * 4 / 6
+    x = 2 + (left - 2 * even - push) / (even + 360)
+    moment = left * x - even * x**2 / 2 - push * (x - 2) - 360 * (x - 2) ** 2 / 2
+    (found,) = checks(path, "door", "bending")
+    assert found.asked / psi == pytest.approx(moment * 12 / SECTION)
+    assert checks(path, "door", "shear")[0].share > 0 and len(checks(path, "door", "sag")) >= 2
+
+
+def test_a_post_right_over_a_seat_shears_nothing():
+    path = follow(house(
+        wall("west", 0), Beam(name="beam", on=("a", "b", "c"), at=12 * ft, start=0.0, end=LONG * ft, wood=FIR),
+        *(post(name, 12, y) for name, y in (("a", 0), ("b", 10), ("c", 20))), post("top", 12, 10, "beam"),
+        Load(name="above", on="top", x=12 * ft, y=10 * ft, dead=20_000 * lb)))
+    right = checks(path, "beam", "shear")[1]  # of the first span, beside b: its seat is half of 3 in
+    assert right.asked / psi == pytest.approx(1.5 * OWN * (5 - (0.75 + 11.25) / 12) / AREA)

@@ -106,7 +106,8 @@ def design_shear(demand, member):
 
     Notes
     -----
-    Where nothing may be left out, the whole push of the seat counts, at the end of the design span.
+    Where nothing may be left out, the whole push of the seat counts, at the end of the design span, but for a load
+    right over the seat, which goes straight down.
 
     NDS 2018 3.4.3.1(a): distributed load from the support to a depth beyond its face is left out. Point
     loads close to a support are kept whole: the rule lets them be reduced; keeping them is on the careful side.
@@ -127,7 +128,8 @@ def design_shear(demand, member):
     left_out_right = loads_near_support_may_be_left_out(below=member.right.below, loaded_on=member.loaded_on)
     near = min(demand.left_face + member.depth, span / 2)
     far = max(demand.right_face - member.depth, span / 2)
-    reaction_left, reaction_right = solution.reactions[0].force, solution.reactions[-1].force
+    # what stands right over a seat presses it and shears nothing
+    reaction_left, reaction_right = solution.shear(0.0), -solution.shear(float(span), side="left")
     dropped = load_between(demand.top_loads, start=0.0, end=near) if left_out_left else 0.0
     ends.append((reaction_left - dropped, near if left_out_left else 0.0, left_out_left))
     dropped = load_between(demand.top_loads, start=far, end=span) if left_out_right else 0.0
