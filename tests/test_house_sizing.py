@@ -142,6 +142,15 @@ def test_under_uneven_load_a_rack_is_on_the_careful_side_and_close(loads):
     assert compared > 50
 
 
+def test_a_post_right_over_a_seat_shears_nothing_on_a_rack_either():
+    one_job = job(loads=(TypedLoad("live", PointLoad(0.0, 5000 * lb)), even("dead", 20 * plf), even("live", 40 * plf)))
+    row, both = 0, RULEBOOK.combinations({"dead", "live"})[-1]
+    shares = RULEBOOK.beam_shares(RACK, RULEBOOK.prepare(RACK), rack_demand(one_job, RACK, both, RULEBOOK), one_job.use)
+    full = [check for check in check_beam(one_job, RACK.choice(row), RULEBOOK).checks if check.kind == "shear"]
+    assert shares["shear"][row] == pytest.approx(max(check.share for check in full if check.combination == both.name))
+    assert full[0].asked < 0.1 * 1.5 * 5000 * lb / check_beam(one_job, RACK.choice(row), RULEBOOK).member.area
+
+
 def test_a_stud_beside_a_no3_does_not_bring_the_rack_down():
     both = build_rack([(NO3, 1.5 * inch, 9.25 * inch), (STUD, 1.5 * inch, 9.25 * inch)], plies=(3,))
     sizing = size_beams(job(loads=(even("live", 100 * plf),)), both, RULEBOOK)

@@ -7,7 +7,9 @@ import pytest
 from dummy_rulebook import DUMMY
 from test_path_by_hand import FIR, LONG, floor, force, house, opening, post, tip_house, wall
 
+from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf, psi
+from structlib.house.inside import inside
 from structlib.house.judging import judge, judge_element
 from structlib.house.path import follow
 from structlib.house.pieces import piece_of
@@ -237,3 +239,41 @@ def test_a_post_right_over_a_seat_shears_nothing():
         Load(name="above", on="top", x=12 * ft, y=10 * ft, dead=20_000 * lb)))
     right = checks(path, "beam", "shear")[1]  # of the first span, beside b: its seat is half of 3 in
     assert right.asked / psi == pytest.approx(1.5 * OWN * (5 - (0.75 + 11.25) / 12) / AREA)
+
+
+# ---- what goes on inside a beam ----
+
+
+def test_the_moment_in_the_second_span_of_a_beam_is_read_off_the_path():
+    # two equal spans in one piece under an even load: 9/128 w L2 at 5/8 of the second span, -w L2 / 8 over the post
+    beam, w = inside(two_spans(30), "beam", {"dead": 1.0, "live": 1.0}), 120 + OWN + 360
+    second = beam.within(2)
+    assert second.greatest_moment.value / (lb * ft) == pytest.approx(9 / 128 * w * 100)
+    assert second.greatest_moment.position / ft == pytest.approx(10 + 5 / 8 * 10)
+    assert beam.at(10 * ft).moment / (lb * ft) == pytest.approx(-w * 100 / 8) == second.least_moment.value / (lb * ft)
+    assert beam.at(10 * ft).shear / lb == pytest.approx(5 / 8 * w * 10)
+    x = numpy.linspace(0, 120, 6001)  # from the far end: w x (L3 - 3 L x2 + 2 x3) / 48 EI
+    shape = w / 12 * x * (120**3 - 3 * 120 * x**2 + 2 * x**3) / 48 / (E_FIR * INERTIA)
+    assert second.greatest_deflection.value / inch == pytest.approx(shape.max(), rel=1e-6)
+    assert beam.at(15 * ft).sag / inch == pytest.approx(shape[3000])
+
+
+def test_a_cut_beam_is_read_span_by_span_and_a_combination_gives_the_factors():
+    path = girder_on_a_transfer_beam()
+    both = next(one for one in RULEBOOK.combinations({"dead", "live"}) if one.name == "D + L")
+    beam = inside(path, "girder", both)  # 7 ft of 60 psf over 10 ft, cut: 420 plf
+    assert beam.within(2).greatest_moment.value / (lb * ft) == pytest.approx(420 * 100 / 8)
+    assert beam.at(10 * ft).shear / lb == pytest.approx(2100) and beam.at(10 * ft).sag is None  # right of the post; no wood
+    under = inside(path, "transfer", both)
+    assert under.at(5 * ft).moment / (lb * ft) == pytest.approx(4200 * 5 * 7 / 12 + OWN * 5 * 7 / 2)
+
+
+@pytest.mark.parametrize("call, sentence", [
+    (lambda path: inside(path, "g1", {}), "g1 is no beam"),
+    (lambda path: inside(path, "girder", {"wind": 1.0}), "type of load"),
+    (lambda path: inside(path, "girder", {"live": 1.0}).within(3), "span of girder"),
+    (lambda path: inside(path, "girder", {"live": 1.0}).at(21 * ft), "girder reaches from 0 in to 20 ft along it, got 21 ft"),
+])
+def test_what_is_not_inside_a_beam_is_refused(call, sentence):
+    with pytest.raises(BadInput, match=sentence):
+        call(girder_on_a_transfer_beam())

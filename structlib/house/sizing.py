@@ -20,7 +20,7 @@ from structlib.house.inputs import (
     check_whole_number,
 )
 from structlib.house.plies import ply_layout
-from structlib.mechanics.beams import Beam, LineLoad, Support, solve
+from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.formulas import rectangle_shear_stiffness
 from structlib.mechanics.resultants import load_between
 from structlib.rules.check import Combination
@@ -681,12 +681,14 @@ def rack_demand(job, rack, combination, rulebook):
     ]
     left_part = _part_left_out(job, rack, rulebook, spread, own, end="left")
     right_part = _part_left_out(job, rack, rulebook, spread, own, end="right")
+    # what stands right over a seat presses it and shears nothing
+    over = [sum(load.force for load in loads if isinstance(load, PointLoad) and load.position == at) for at in (0.0, span)]
     moment = abs(all_of_it.extremes.moment.value) + own * abs(one.extremes.moment.value)
     total, variable = sag(loads, even) + own * own_sag, sag(passing, even)
     return RackDemand(
         combination,
         moment,
-        numpy.maximum(left - left_part, right - right_part),
+        numpy.maximum(left - over[0] - left_part, right - over[1] - right_part),
         left,
         right,
         variable / stiffness,
