@@ -333,7 +333,7 @@ def _job():
     seat, clear = Seat(3 * inch, "plate", 425 * psi, "plate", "seen"), 117 * inch
     loads = (("dead", 400 * plf), ("live", 600 * plf), ("snow", 200 * plf))
     return BeamJob(clear, seat, seat, tuple(TypedLoad(kind, LineLoad(0.0, clear + seat.length, load))
-                                            for kind, load in loads))
+                                            for kind, load in loads), unbraced_length=0.0)
 
 
 def bare_numpy(rack, span, line):

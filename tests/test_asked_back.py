@@ -65,8 +65,8 @@ def test_a_jump_and_a_share_without_end_are_met_from_below():
 # ---- beams and joists ----
 
 SEAT = Seat(3 * inch)
-JOB = BeamJob(11 * ft, SEAT, SEAT, (TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
-TWO = BeamMember(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch, 2, SEAT, SEAT)
+JOB = BeamJob(11 * ft, SEAT, SEAT, (TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),), 0.0)
+TWO = BeamMember(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch, 2, SEAT, SEAT, unbraced_length=0.0)
 
 
 def test_span_and_load_by_hand():
@@ -87,7 +87,7 @@ def test_depth_by_hand_and_the_first_size_that_keeps():
     """Shear of LVL: 1.5 V / (b d) = 285 psi with all load kept on hangers; V = (w + own) L / 2, own = gamma b d."""
     wood, hung = lvl("2.0E-2900Fb"), Seat(3 * inch, "hanger")
     job = times_loaded(dataclasses.replace(JOB, left=hung, right=hung), 4.0)
-    piece = BeamMember(wood, 1.75 * inch, 9.25 * inch, 1, hung, hung)
+    piece = BeamMember(wood, 1.75 * inch, 9.25 * inch, 1, hung, hung, unbraced_length=0.0)
     gamma, push = wood.weight_density / (lb / inch**3), 400 * 11.25 / 2
     depth = push / 1.75 / (wood.shear / psi / 1.5 - gamma * 135 / 2)
     assert least_depth(job, piece, RULEBOOK, kind="shear") / inch == pytest.approx(depth, rel=1e-6)

@@ -46,7 +46,7 @@ def _job(live=400.0, dead=150.0, width=12 * ft, **more):
         TypedLoad("live", LineLoad(0.0, span, live * plf)),
         TypedLoad("dead", LineLoad(0.0, span, dead * plf)),
     )
-    return BeamJob(width, Seat(3 * inch), Seat(3 * inch), loads, **more)
+    return BeamJob(width, Seat(3 * inch), Seat(3 * inch), loads, **{"unbraced_length": 0.0, **more})
 
 
 # ---- flitch -----------------------------------------------------------------------------------------------
@@ -190,7 +190,7 @@ def test_where_end_bolts_have_no_answer_no_verdict_on_shear_stands():
     job = _job()
     cases = (
         (_job(live=20_000), "closer than"),
-        (BeamJob(job.clear_width, job.left, job.right, (*job.loads, post)), "group of bolts of its own"),
+        (replace(job, loads=(*job.loads, post)), "group of bolts of its own"),
     )
     for one, why in cases:
         checks = check_flitch(one, _flitch(), RULEBOOK)
@@ -217,7 +217,7 @@ def test_bolts_are_laid_out_for_the_combination_that_asks_most():
     assert (len(found.holes), found.end_bolts) == (len(by_hand.holes), by_hand.end_bolts)
     # snow on half of the span: 300 plf there beside 150 plf all along
     snow = TypedLoad("snow", LineLoad(0.0, job.span / 2, 300 * plf))
-    half = BeamJob(job.clear_width, job.left, job.right, (job.loads[1], snow))
+    half = replace(job, loads=(job.loads[1], snow))
     assert lay_out_flitch(half, beam, RULEBOOK).line_load == pytest.approx(
         beam.steel_share * (450 * plf + beam.weight), rel=1e-9
     )
@@ -227,7 +227,7 @@ def test_a_flitch_has_a_verdict_only_with_bolts():
     """Strong enough by every share, and yet withheld where a post lands; taken out where its bolts fit."""
     job = _job(live=200, dead=50)
     post = TypedLoad("live", PointLoad(6 * ft, 20 * lb))
-    loaded = BeamJob(job.clear_width, job.left, job.right, (*job.loads, post))
+    loaded = replace(job, loads=(*job.loads, post))
     usual = {"space": Space(middle=9.5 * inch), "flitches": [_flitch()], "rulebook": RULEBOOK}
     (free,), (held,) = alternatives(job, **usual), alternatives(loaded, **usual)
     assert free.below_full and not free.withheld and "1/2 in bolts" in free.name

@@ -20,7 +20,7 @@ DEAD, LIVE = 100 * plf, 300 * plf
 
 def job(dead=DEAD, live=LIVE, **changes):
     loads = (TypedLoad("dead", LineLoad(0.0, SPAN, dead)), TypedLoad("live", LineLoad(0.0, SPAN, live)))
-    return BeamJob(SPAN - 3 * inch, SEAT, SEAT, loads, **changes)
+    return BeamJob(SPAN - 3 * inch, SEAT, SEAT, loads, **{"unbraced_length": 0.0, **changes})
 
 
 def hand(width, depth, dead=DEAD, live=LIVE, wet=False):

@@ -48,7 +48,7 @@ def job(left=SEAT, right=SEAT, loads=None, **changes):
     loads = (
         (even("dead", 120 * plf), even("live", 240 * plf), even("snow", 90 * plf)) if loads is None else loads
     )
-    return BeamJob(SPAN - left.length / 2 - right.length / 2, left, right, loads, **changes)
+    return BeamJob(SPAN - left.length / 2 - right.length / 2, left, right, loads, **{"unbraced_length": 0.0, **changes})
 
 
 def rack():

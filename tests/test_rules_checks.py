@@ -37,7 +37,7 @@ def job(loads=None, left=SEAT, right=SEAT, clear=SPAN - 3 * inch, **changes):
             TypedLoad("dead", LineLoad(0.0, SPAN, 100 * plf)),
             TypedLoad("live", LineLoad(0.0, SPAN, 200 * plf)),
         )
-    return BeamJob(clear, left, right, loads, **changes)
+    return BeamJob(clear, left, right, loads, **{"unbraced_length": 0.0, **changes})  # held all along where nothing is said
 
 
 def check(a_job, material=WOOD, ply_width=1.5, depth=9.25, plies=2):
@@ -55,7 +55,7 @@ def test_repetitive_factor_counts_the_plies(plies, expected):
 
 @pytest.mark.parametrize("repetitive, plies, expected", [(True, 1, 1.15), (False, 3, 1.0), (None, 3, 1.15)])
 def test_repetitive_can_be_told_for_joists_that_share_a_floor(repetitive, plies, expected):
-    member = BeamMember(WOOD, 1.5 * inch, 9.25 * inch, plies, SEAT, SEAT, repetitive=repetitive)
+    member = BeamMember(WOOD, 1.5 * inch, 9.25 * inch, plies, SEAT, SEAT, unbraced_length=0.0, repetitive=repetitive)
     checks = RULEBOOK.beam_checks(member, demands_on(job(), member, RULEBOOK), BeamUse())
     assert factor(checks[0], "C_r") == expected
 
@@ -306,3 +306,9 @@ def test_a_combination_gives_zero_for_a_type_that_it_leaves_out():
     assert Combination("D", (("dead", 1.0),), 0.9, "permanent", "2.4.1", "recalled").factor("snow") == 0.0
     with pytest.raises(BadInput, match="verified word"):
         least_verified(["certainly"])
+
+
+def test_where_nobody_says_what_holds_the_edge_nothing_does_between_the_seats():
+    unsaid = BeamJob(SPAN - 3 * inch, SEAT, SEAT, job().loads)
+    free, held = (check(one, depth=11.25).check("bending") for one in (job(unbraced_length=SPAN), job()))
+    assert check(unsaid, depth=11.25).check("bending") == free and factor(free, "C_L") < 1.0 == factor(held, "C_L")

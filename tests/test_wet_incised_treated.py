@@ -25,7 +25,7 @@ LOADS = (TypedLoad("dead", LineLoad(0.0, 123 * inch, 100 * plf)), TypedLoad("liv
 
 
 def job(**facts):
-    return BeamJob(10 * ft, Seat(3 * inch, "post"), Seat(3 * inch, "post"), LOADS, **facts)
+    return BeamJob(10 * ft, Seat(3 * inch, "post"), Seat(3 * inch, "post"), LOADS, unbraced_length=0.0, **facts)
 
 
 @pytest.mark.parametrize("facts, bending, shear, bearing, modulus", [
@@ -77,7 +77,7 @@ def test_rack_and_full_check_agree_and_lvl_is_never_offered_so(facts):
         assert sized.share[row] == pytest.approx(check_beam(job(**facts), rack.choice(row), RULEBOOK).share, rel=1e-9)
     limit, _, _ = limit_widths(
         lambda width: BeamJob(10 * ft, Seat(3 * inch, "post"), Seat(3 * inch, "post"),
-                              (TypedLoad("live", LineLoad(0.0, 123 * inch, 0.04 * width * psi)),), **facts),
+                              (TypedLoad("live", LineLoad(0.0, 123 * inch, 0.04 * width * psi)),), unbraced_length=0.0, **facts),
         rack, RULEBOOK,
     )  # fmt: skip
     assert not limit[-3:].any() and limit[:-3].all()

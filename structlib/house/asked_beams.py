@@ -35,10 +35,10 @@ def beam_member(made_of, piece, job):
         return SteelBeamMember(piece, job.left, job.right, made_of.braced, job.use)
     if isinstance(made_of, FlitchBeam):
         return FlitchMember(
-            piece, job.left, job.right, made_of.bolts, made_of.plate_bears, job.unbraced_length, job.loaded_on, job.use
+            piece, job.left, job.right, made_of.bolts, made_of.plate_bears, job.unbraced, job.loaded_on, job.use
         )
     return BeamMember(
-        piece.material, piece.ply_width, piece.depth, piece.plies, job.left, job.right, unbraced_length=job.unbraced_length,
+        piece.material, piece.ply_width, piece.depth, piece.plies, job.left, job.right, unbraced_length=job.unbraced,
         loaded_on=job.loaded_on, wet=made_of.wet, use=job.use,
     )  # fmt: skip
 

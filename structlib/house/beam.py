@@ -51,14 +51,16 @@ class BeamJob:
     Loads push down; one that lifts is refused. ``wet`` is where the beam stands, ``incised`` and ``treatment``
     what was done to the wood that is put in. ``ply_joint`` is how the plies of a beam loaded from its side
     are joined (`structlib.house.plies.PlyJoint`). ``stops`` are reasons of the reader to stop and call.
-    ``seat_width`` is how wide that is on which it sits; None where it is as wide as the beam.
+    ``unbraced_length`` is the greatest distance between what holds the compressed edge, 0 where it is held all along;
+    where nobody says, nothing holds it between the seats. ``seat_width`` is how wide that is on which it sits; None
+    where it is as wide as the beam.
     """
 
     clear_width: float
     left: Seat
     right: Seat
     loads: tuple[TypedLoad, ...] = ()
-    unbraced_length: float = 0.0
+    unbraced_length: float | None = None
     loaded_on: str = "top"
     wet: bool = False
     use: BeamUse = field(default_factory=BeamUse)
@@ -73,6 +75,11 @@ class BeamJob:
         """Reasons to stop and call: no beam for this job has a verdict while there is one [-]."""
         on_masonry = "masonry" in (self.left.below, self.right.below)
         return self.stops + ((ON_MASONRY,) if on_masonry else ())
+
+    @property
+    def unbraced(self):
+        """Greatest distance between what holds the compressed edge; the whole span where nobody told [mm]."""
+        return self.span if self.unbraced_length is None else self.unbraced_length
 
     @property
     def span(self):
@@ -233,7 +240,7 @@ def check_job(job):
     _check_seat_width("the seats", job.seat_width)
     check_one_number(
         "distance between braces",
-        job.unbraced_length,
+        0.0 if job.unbraced_length is None else job.unbraced_length,
         low=0.0,
         high=40 * ft,
         shown=_feet,
@@ -386,7 +393,7 @@ def factored_loads(job, combination, *, own_weight, keep):
     >>> from structlib.ground.units import plf
     >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
-    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),), unbraced_length=0.0)
     >>> both = RULEBOOK.combinations(["live"])[-1]
     >>> round(factored_loads(job, both, own_weight=0.0, keep=lambda kind: True)[0].intensity / plf)
     100
@@ -437,7 +444,7 @@ def check_beam(job, choice, rulebook):
     >>> from structlib.ground.units import plf
     >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
-    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),), unbraced_length=0.0)
     >>> result = check_beam(job, BeamChoice(find_material("Hem-Fir", "No.2"), 1.5*inch, 9.25*inch, 2), RULEBOOK)
     >>> result.governs.name
     'bending'
@@ -452,7 +459,7 @@ def check_beam(job, choice, rulebook):
         plies=int(choice.plies),
         left=job.left,
         right=job.right,
-        unbraced_length=job.unbraced_length,
+        unbraced_length=job.unbraced,
         loaded_on=job.loaded_on,
         wet=job.wet,
     )
@@ -519,9 +526,9 @@ def demands_on(job, member, rulebook):
     >>> from structlib.ground.units import plf
     >>> from structlib.rules.choice import RULEBOOK
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
-    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),), unbraced_length=0.0)
     >>> wood = find_material("Hem-Fir", "No.2")
-    >>> member = BeamMember(wood, 1.5 * inch, 9.25 * inch, 2, job.left, job.right)
+    >>> member = BeamMember(wood, 1.5 * inch, 9.25 * inch, 2, job.left, job.right, unbraced_length=0.0)
     >>> [demand.combination.name for demand in demands_on(job, member, RULEBOOK)]
     ['D', 'D + L']
     """

@@ -336,7 +336,7 @@ def size_beams(job, rack, rulebook, strengths=None):
     >>> from structlib.rules.choice import RULEBOOK
     >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 3))
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
-    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),), unbraced_length=0.0)
     >>> [int(row) for row in size_beams(job, rack, RULEBOOK).passing()]
     [0, 1]
     """
@@ -411,7 +411,7 @@ def limit_widths(job_at, rack, rulebook):
     >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 3))
     >>> def job_at(width):
     ...     return BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
-    ...         TypedLoad("live", LineLoad(0.0, 135 * inch, 40 * psf * width)),))
+    ...         TypedLoad("live", LineLoad(0.0, 135 * inch, 40 * psf * width)),), unbraced_length=0.0)
     >>> limit, which, names = limit_widths(job_at, rack, RULEBOOK)
     >>> bool(limit[1] > 1.5 * limit[0])
     True
@@ -637,7 +637,7 @@ def rack_demand(job, rack, combination, rulebook):
     >>> from structlib.rules.choice import RULEBOOK
     >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 3))
     >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (
-    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),))
+    ...     TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),), unbraced_length=0.0)
     >>> both = RULEBOOK.combinations(["live"])[-1]
     >>> demand = rack_demand(job, rack, both, RULEBOOK)
     >>> bool((demand.moment > 100 * plf * (135 * inch) ** 2 / 8).all())
@@ -695,7 +695,7 @@ def rack_demand(job, rack, combination, rulebook):
         total / stiffness,
         lasting / stiffness,
         span,
-        job.unbraced_length,
+        job.unbraced,
         job.left,
         job.right,
         job.wet,

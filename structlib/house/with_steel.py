@@ -60,7 +60,7 @@ def example_job(width=12 * ft, live=400 * plf, dead=150 * plf, **changes):
     dead : float
         Dead load [N/mm].
     **changes : any
-        More fields of the job, such as unbraced_length [any].
+        More fields of the job, such as unbraced_length; the edge is held all along where that is not said [any].
 
     Returns
     -------
@@ -79,7 +79,7 @@ def example_job(width=12 * ft, live=400 * plf, dead=150 * plf, **changes):
         TypedLoad("live", LineLoad(0.0, span, live)),
         TypedLoad("dead", LineLoad(0.0, span, dead)),
     )
-    return BeamJob(width, seat, seat, loads, **changes)
+    return BeamJob(width, seat, seat, loads, **{"unbraced_length": 0.0, **changes})
 
 
 def flitch_member(job, beam, *, plate_bears=False, bolt_diameter=BOLTS[0]):
@@ -116,7 +116,7 @@ def flitch_member(job, beam, *, plate_bears=False, bolt_diameter=BOLTS[0]):
     check_record("flitch beam", beam, Flitch, "Flitch(wood=..., plies=2, ...)")
     wet = job.wet or job.incised or job.treatment != "none"  # wood that swells beside a plate
     return FlitchMember(
-        beam, job.left, job.right, bolt_diameter, plate_bears, job.unbraced_length, job.loaded_on, job.use, wet
+        beam, job.left, job.right, bolt_diameter, plate_bears, job.unbraced, job.loaded_on, job.use, wet
     )
 
 
@@ -231,7 +231,7 @@ def check_steel(job, section, rulebook):
     """
     check_job(job)
     check_record("steel beam", section, SteelSection, "steel_shape('W8x18')")
-    member = SteelBeamMember(section, job.left, job.right, job.unbraced_length, job.use)
+    member = SteelBeamMember(section, job.left, job.right, job.unbraced, job.use)
     return rulebook.checks(member, demands_on(job, member, rulebook))
 
 

@@ -1,6 +1,6 @@
 """How big must the beam be? One opening, one beam, every check, drawn where it governs."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from structlib.ground.loads import LoadsByType
@@ -74,13 +74,18 @@ _POSITIONS = (("dropped: joists sit on it", "dropped"), ("flush: joists hang on 
 
 @dataclass(frozen=True)
 class OpeningResult:
-    """The beam over an opening as judged: its job, its piece, what is asked and found, its gates, how its plies are joined."""
+    """The beam over an opening as judged: its job, its piece, what is asked and found, its gates, how its plies are joined.
+
+    ``stands`` is what a post on it brings, by type [N], and ``stands_at`` how far from the left edge of the opening [mm].
+    """
 
     job: BeamJob
     choice: BeamChoice
     answer: Answer
     gates: tuple
     ply_layout: object = None
+    stands: dict = field(default_factory=dict)
+    stands_at: float = 0.0
 
     @property
     def member(self):
@@ -272,7 +277,8 @@ class BeamPage(Page):
         choice = piece_of(path.element("beam").part.beam)
         place = on_masonry(path, path.element("beam"))  # the job says that in its own words
         gates = job.gates + tuple(one for one in judged.gates if one not in place)
-        return OpeningResult(job, choice, judged.answers[0], gates, ply_layout(job, choice, self.rulebook)[1])
+        return OpeningResult(job, choice, judged.answers[0], gates, ply_layout(job, choice, self.rulebook)[1], _stands(values),
+                             values["point_at"] * values["span"])
 
     def compute(self, values, before=None, frame="page"):
         result = self.result(tuple(values.items()))
@@ -281,19 +287,17 @@ class BeamPage(Page):
         return Shown(
             self.scene(values, result, ghost, withdrawn, frame),
             ("check", "asked", "can give", "share", "loads and rule"),
-            self.rows(values, result, withdrawn),
+            self.rows(result, withdrawn),
             self.notes(values, result),
             result.gates,
             known=beam_evidence(result, result.checks),
         )
 
-    def rows(self, values, result, gates=()):
+    def rows(self, result, gates=()):
         """Return the checks as rows of text.
 
         Parameters
         ----------
-        values : dict
-            Values of the controls [any].
         result : OpeningResult
             The beam as judged [-].
         gates : tuple of str
@@ -318,9 +322,9 @@ class BeamPage(Page):
         if result.answer.refused:
             moment = show(abs(_greatest(result).solution.extremes.moment.value), "moment", self.system)
             rows.append(("beam", moment, "", "not judged", result.answer.refused))
-        if force := sum(_stands(values).values()):
-            by_type = ", ".join(f"{kind} {show(one, 'force', self.system)}" for kind, one in _stands(values).items())
-            place = show(values["point_at"] * result.job.clear_width, "length", self.system)
+        if force := sum(result.stands.values()):
+            by_type = ", ".join(f"{kind} {show(one, 'force', self.system)}" for kind, one in result.stands.items())
+            place = show(result.stands_at, "length", self.system)
             rows.append(("post on the beam", show(force, "force", self.system), "", "",
                          f"{by_type}, without factors; {place} from the left edge of the opening"))
         solution = _greatest(result).solution
@@ -376,7 +380,7 @@ class BeamPage(Page):
                 "Flush: the joists hang on the sides, so shear is taken in full, and the hangers must pass the "
                 "load on; that is for the drawings."
             )
-        if _stands(values):
+        if result.stands:
             notes.append(
                 "A post stands on the beam: solid wood under it must press on every ply, and the beam must be kept from "
                 "rolling there. How its load goes on below the seats is not on this page: see notebook 06."
@@ -473,8 +477,8 @@ class BeamPage(Page):
                 if values[key]
             ),
             point_loads=tuple(
-                PointLoad(f"post {show(sum(one.values()), 'force', system)}", values["point_at"] * job.clear_width + job.left.length / 2)
-                for one in (_stands(values),) if one
+                PointLoad(f"post {show(sum(one.values()), 'force', system)}", result.stands_at + job.left.length / 2)
+                for one in (result.stands,) if one
             ),
             load_full=2000 * plf,
             load_full_text=f"full arrow {show(2000 * plf, 'line load', system)}",

@@ -87,7 +87,7 @@ def joists_by_size(sizes=("2x6", "2x8", "2x10", "2x12"), species="Hem-Fir", grad
     job = _floor_job(span, seat, spacing)
     for size in sizes:
         piece, wood = dressed_size(size), find_material(species, grade, size)
-        joist = BeamMember(wood, piece.width, piece.depth, 1, seat, seat, repetitive=True, use=BeamUse("floor"))
+        joist = BeamMember(wood, piece.width, piece.depth, 1, seat, seat, unbraced_length=0.0, repetitive=True, use=BeamUse("floor"))
         far = longest_span(job, joist, rulebook)
         apart = widest_spacing(job, joist, rulebook, spacing=spacing)
         rows.append((size, show(far, "length", precision=1), governs(at_span(job, far), joist, rulebook).name,
@@ -100,7 +100,8 @@ def _floor_job(span, seat, spacing):
     """One joist under a floor of 40 psf and 10 psf; its own weight comes besides."""
     whole = span + seat.length
     lines = (("dead", 10 * psf), ("live", 40 * psf))
-    return BeamJob(span, seat, seat, tuple(TypedLoad(kind, LineLoad(0.0, whole, load * spacing)) for kind, load in lines))
+    return BeamJob(span, seat, seat, tuple(TypedLoad(kind, LineLoad(0.0, whole, load * spacing)) for kind, load in lines),
+                   unbraced_length=0.0)
 
 
 def each_span(system="us"):

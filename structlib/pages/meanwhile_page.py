@@ -180,7 +180,7 @@ class MeanwhilePage(Page):
         spacing, offset = values["spacing"], values["offset"]
         depth, ply_width, name, material = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))
         plies, seat = int(values["plies"]), Seat(1.5 * inch, "post")
-        one = dict(spacing=spacing, member=BeamMember(material, ply_width, depth, plies, seat, seat))
+        one = dict(spacing=spacing, member=BeamMember(material, ply_width, depth, plies, seat, seat, unbraced_length=0.0))
         floor = dict(span=values["span"], sides=1 if values["way"] == "outside" else 2, dead=values["dead"], live=values["live"])
         house = floor_on_a_wall(**floor, joists="continuous" if values["way"] == "continuous" else "cut", above=values["above"])
         found = wall_out(house, "wall", offset)

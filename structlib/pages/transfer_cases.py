@@ -209,10 +209,10 @@ def stair_opening(*, joist_span=14 * ft, wide=10 * ft, long=3.5 * ft, dead=12 * 
         for one, more in zip(header_loads, (own, 0.0))
     )
     header = check_beam(
-        BeamJob(long - seat.length, seat, seat, header_loads, loaded_on="side"), choice, RULEBOOK
+        BeamJob(long - seat.length, seat, seat, header_loads, unbraced_length=0.0, loaded_on="side"), choice, RULEBOOK
     )
     trimmer = check_beam(
-        BeamJob(joist_span - seat.length, seat, seat, (*lines(joist_span, strip), *on_trimmer)),
+        BeamJob(joist_span - seat.length, seat, seat, (*lines(joist_span, strip), *on_trimmer), unbraced_length=0.0),
         choice,
         RULEBOOK,
     )

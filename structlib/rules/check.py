@@ -6,7 +6,7 @@ says about strength from that record.
 """
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any, Protocol, runtime_checkable
 
@@ -179,7 +179,7 @@ class BeamMember(OfPlies):
     plies: int
     left: Seat
     right: Seat
-    unbraced_length: float = 0.0
+    unbraced_length: float = field(kw_only=True)
     loaded_on: str = "top"
     repetitive: bool | None = None
     wet: bool = False

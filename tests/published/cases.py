@@ -301,6 +301,7 @@ def _(PD, PLr, L, b, d, Fb, Fv, E, CD, CF):
         seat,
         seat,
         (TypedLoad("dead", PointLoad(middle, PD * lb)), TypedLoad("roof live", PointLoad(middle, PLr * lb))),
+        unbraced_length=0.0,  # the example takes no factor for rolling over
         use=BeamUse("floor"),
     )
     result = check_beam(job, BeamChoice(wood, b * inch, d * inch, 1), RULEBOOK)

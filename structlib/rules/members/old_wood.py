@@ -1,6 +1,6 @@
 """Joists of a floor, old joists as measured, and the cut in one: what a rulebook is asked about each, over all woods at once."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 import numpy
@@ -15,8 +15,9 @@ AT_CUT = ("bending at the cut", "shear at the cut", "push on a notched end")
 
 @dataclass(frozen=True)
 class JoistMember(BeamMember):
-    """A joist of a floor or a ceiling: a beam whose neighbours share its load through what lies on them."""
+    """A joist of a floor or a ceiling: a beam whose neighbours share its load through what lies on them, and holds it."""
 
+    unbraced_length: float = field(default=0.0, kw_only=True)
     repetitive: bool | None = True
 
 

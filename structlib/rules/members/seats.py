@@ -47,7 +47,7 @@ def seat_of(beam, end, position=0.0):
     --------
     >>> from structlib.ground.lumber import find_material
     >>> from structlib.rules.check import BeamMember
-    >>> beam = BeamMember(find_material("Hem-Fir", "No.2"), 38.0, 235.0, 2, Seat(76.0), Seat(38.0))
+    >>> beam = BeamMember(find_material("Hem-Fir", "No.2"), 38.0, 235.0, 2, Seat(76.0), Seat(38.0), unbraced_length=0.0)
     >>> seat_of(beam, "right").seat.length
     38.0
     """

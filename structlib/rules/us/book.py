@@ -80,7 +80,7 @@ class UnitedStates(Members):
         >>> from structlib.mechanics.beams import LineLoad
         >>> from structlib.rules.check import Seat
         >>> load = TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf))
-        >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (load,))
+        >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (load,), unbraced_length=0.0)
         >>> wood = find_material("Hem-Fir", "No.2")
         >>> found = check_beam(job, BeamChoice(wood, 1.5 * inch, 9.25 * inch, 2), UnitedStates())
         >>> checks = UnitedStates().beam_checks(found.member, found.demands, job.use)
@@ -260,7 +260,7 @@ class UnitedStates(Members):
         >>> from structlib.mechanics.beams import LineLoad
         >>> from structlib.rules.check import Seat
         >>> load = TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf))
-        >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (load,))
+        >>> job = BeamJob(11 * ft, Seat(3 * inch), Seat(3 * inch), (load,), unbraced_length=0.0)
         >>> from structlib.house.sizing import build_rack, rack_demand
         >>> rack = build_rack([(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch)], plies=(2, 4))
         >>> book = UnitedStates()

@@ -213,7 +213,7 @@ def sag_checks(member, demands, use):
     >>> from structlib.rules.check import BeamUse, Seat
     >>> from structlib.rules.us.book import RULEBOOK
     >>> job = BeamJob(93 * inch, Seat(3 * inch), Seat(3 * inch), (
-    ...     TypedLoad("live", LineLoad(0.0, 96 * inch, 1000 * plf)),))
+    ...     TypedLoad("live", LineLoad(0.0, 96 * inch, 1000 * plf)),), unbraced_length=0.0)
     >>> beam = check_beam(job, BeamChoice(lvl("2.0E-2900Fb"), 1.75 * inch, 11.875 * inch, 2), RULEBOOK)
     >>> round(sag_checks(beam.member, beam.demands, BeamUse())[0].asked / inch, 3)  # 0.094 from bending alone
     0.117

@@ -118,7 +118,7 @@ def design_shear(demand, member):
     >>> from structlib.rules.check import BeamDemand, BeamMember, Seat
     >>> even = solve(Beam(3000.0, 1e12, [Support(0.0), Support(3000.0)], [LineLoad(0.0, 3000.0, 10.0)]))
     >>> demand = BeamDemand(None, even, None, None, 3000.0, 50.0, 2950.0, ((0.0, 3000.0, 10.0, 10.0),))
-    >>> member = BeamMember(None, 38.0, 200.0, 2, Seat(100.0), Seat(100.0))
+    >>> member = BeamMember(None, 38.0, 200.0, 2, Seat(100.0), Seat(100.0), unbraced_length=0.0)
     >>> [round(shear) for shear, _, _ in design_shear(demand, member)]
     [12500, 12500]
     """

@@ -98,8 +98,8 @@ def flitch_checks(member, demands, beam_checks):
     flitch_bolts.hole_line(beam, bolt_diameter=member.bolt_diameter)  # refused where no line fits
     lost, plate_lost = holes_take(beam, member.bolt_diameter)
     wood = BeamMember(
-        beam.wood, beam.ply_width, beam.depth, beam.plies, member.left, member.right, member.unbraced_length,
-        member.loaded_on, repetitive=False,
+        beam.wood, beam.ply_width, beam.depth, beam.plies, member.left, member.right,
+        unbraced_length=member.unbraced_length, loaded_on=member.loaded_on, repetitive=False,
     )  # fmt: skip
     checks = []
     for one in beam_checks(wood, demands, member.use):
