@@ -109,6 +109,13 @@ def find_material(species, grade, nominal=None):
     >>> find_material("Douglas Fir-Larch", "No.1", "6x12").name
     'Douglas Fir-Larch No.1, Beams & Stringers'
     """
+    if all(isinstance(word, (str, type(None))) for word in (species, grade, nominal)):
+        return _found(species, grade, nominal)
+    return _found.__wrapped__(species, grade, nominal)  # refused there, in words
+
+
+@lru_cache(maxsize=1024)
+def _found(species, grade, nominal):
     thin, wide = sorted(nominal_size(nominal)) if nominal is not None else (None, None)
     if thin == 1:
         raise BadInput(f"{nominal} is a board, not lumber with design values; sizes start at 2 in, like 2x10")

@@ -1,6 +1,7 @@
 """How the fields of a house are described once: kind, range, example. Reading, writing and checking all use it."""
 
 import dataclasses
+import math
 from dataclasses import MISSING
 from functools import lru_cache
 
@@ -215,15 +216,22 @@ class Record:
 
     def __post_init__(self):
         place = getattr(self, "name", None) or f"the {type(self).__name__.lower()}"
-        for name, about, default in _described(type(self)):
+        for name, about, default, low, high in _described(type(self)):
             value = getattr(self, name)
-            if value is not default:
+            if value is not default and not (type(value) is float and low <= value <= high):
                 _check_field(about, value, name, place)
 
 
 @lru_cache(maxsize=None)
 def _described(kind):
-    return tuple((one.name, one.metadata, one.default) for one in dataclasses.fields(kind))
+    """Name, description, default of each field, and the range in which any plain number is accepted at once."""
+    found = []
+    for one in dataclasses.fields(kind):
+        about = one.metadata
+        number = about["high"] is not None and about["kind"] != "count"
+        low, high = (about["low"] - _SLACK, about["high"] + _SLACK) if number else (math.inf, -math.inf)
+        found.append((one.name, about, one.default, low, high))
+    return tuple(found)
 
 
 def _check_field(about, value, name, place):

@@ -450,7 +450,8 @@ def stretched(house, at, *, left=1.0, right=1.0):
             names = ("start",) if house.part(one.wall).runs == "across" else ()
         else:
             names = {Level: ("ridge_at",), Post: ("x",), Pad: ("x",), Load: ("x",)}[type(one)]
-        return replace(one, **{name: moved(getattr(one, name)) for name in names}) if names else one
+        new = {name: moved(getattr(one, name)) for name in names}
+        return replace(one, **new) if any(value != getattr(one, name) for name, value in new.items()) else one
 
     lists = {name: tuple(map(of_part, rows)) for name, rows in _lists(house).items()}
     return replace(house, **lists).read_from(house.source)

@@ -285,8 +285,7 @@ def _glued(words):
     # a number stays with the short word or sign behind it: "820 lb/ft" and "94 %" are never torn
     glued = []
     for word in words:
-        short = len(word) <= 6 and (word[0].isalpha() or word == "%")
-        if glued and glued[-1][0].isdigit() and " " not in glued[-1] and short:
+        if glued and glued[-1][0].isdigit() and " " not in glued[-1] and len(word) <= 6 and (word[0].isalpha() or word == "%"):
             glued[-1] += " " + word
         else:
             glued.append(word)
