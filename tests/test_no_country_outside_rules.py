@@ -21,9 +21,6 @@ NAMED = re.compile(rf"\b(?:{CODES}|{BODIES}|{COUNTRIES})\b|\brules\.(?:us|ca)\b"
 
 #: Module, words around the name, why it may stand: (none of them is a rule that a member is asked by).
 EXCEPTIONS = (
-    ("ground/material.py", "Source: NDS Supplement 2018, 3.1.3", "source of a property of wood"),
-    ("ground/material.py", "Source: NDS 2018 Appendix D", "source of a property of wood"),
-    ("ground/engineered.py", "NDS 2018 Appendix F", "source of a property of wood"),
     ("ground/reading.py", "US units", "a system of units"),
     ("ground/showing.py", "(US, metric)", "a system of units"),
     ("house/patch_loads.py", "US gallon", "a unit by its own name"),
@@ -97,7 +94,7 @@ def test_every_exception_is_still_needed():
     for module, words, reason in EXCEPTIONS:
         text = (PACKAGE / module).read_text(encoding="utf-8")
         assert text.count(words) == 1 and names_in(words) and reason, (module, words)
-    assert len(EXCEPTIONS) == 7
+    assert len(EXCEPTIONS) == 4
 
 
 def test_no_module_outside_the_rules_names_a_country_or_a_code():

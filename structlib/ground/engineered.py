@@ -100,7 +100,8 @@ def user_lvl(*, bending, shear, bearing, modulus, depth_exponent, name, source, 
 
     Notes
     -----
-    An apparent E holds the shear of a slender beam, so 1.03 of it counts as shear-free (NDS 2018 Appendix F);
+    An apparent E holds the shear of a slender beam, so 1.03 of it counts as shear-free (row
+    stability_modulus_shear_free of data/us_factors.csv);
     shear-free is the careful guess. Shear then adds to every sag, with G of E/16.
 
     Examples

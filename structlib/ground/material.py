@@ -127,7 +127,7 @@ def wood_weight_density(specific_gravity, moisture_percent=15):
 
     Notes
     -----
-    Source: NDS Supplement 2018, 3.1.3: 62.4 (G / (1 + 0.009 G mc)) (1 + mc / 100) lb/ft3.
+    Source: as the rows wood_weight of data/us_factors.csv name it: 62.4 (G / (1 + 0.009 G mc)) (1 + mc / 100) lb/ft3.
 
     Examples
     --------
@@ -163,8 +163,8 @@ def stability_modulus(modulus, *, engineered=False):
 
     Notes
     -----
-    Source: NDS 2018 Appendix D: 1.03 E (1 - 1.645 COVE) / 1.66. The 1.03 takes the shear part out of an
-    apparent E, so a shear-free E goes without it.
+    Source: as the rows stability_modulus of data/us_factors.csv name it: 1.03 E (1 - 1.645 COVE) / 1.66. The 1.03
+    takes the shear part out of an apparent E, so a shear-free E goes without it.
 
     Examples
     --------

@@ -452,6 +452,16 @@ def tabulated_size_factor(material, *, width, depth):
 def _size_found(group, width, depth):
     """The factor, nan where the table has none; its clause and how it is known."""
     wide, thick = nominal_of(depth), nominal_of(width)
+    plain = numpy.ndim(wide) == 0 and numpy.ndim(thick) == 0
+    found, clause, known = _by_names(group, float(wide), float(thick)) if plain else _by_names.__wrapped__(group, wide, thick)
+    # the names run from 2 in nominal up, so a thin board would pass for one
+    found = numpy.where(numpy.minimum(width, depth) < _dressed_depths()[0][0] * (1 - 1e-9), numpy.nan, found)
+    return (float(found) if numpy.ndim(found) == 0 else found), clause, known
+
+
+@lru_cache(maxsize=1024)
+def _by_names(group, wide, thick):
+    """The same from the nominal sizes, which are few."""
     found, words, clause = numpy.full(numpy.shape(wide), numpy.nan), [], ""
     for row in _size_rows(group):
         greatest = row["width_max"] if row["width_max"] not in ("", None) else float("inf")
@@ -465,9 +475,7 @@ def _size_found(group, width, depth):
         if numpy.any(hit):
             words.append(row["verified"])
             clause = row["source"]
-    # the names run from 2 in nominal up, so a thin board would pass for one
-    found = numpy.where(numpy.minimum(width, depth) < _dressed_depths()[0][0] * (1 - 1e-9), numpy.nan, found)
-    return (float(found) if numpy.ndim(found) == 0 else found), clause, least_verified(words)
+    return found, clause, least_verified(words)
 
 
 def _no_size_factor(material, width, depth, found):
