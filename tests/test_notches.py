@@ -11,7 +11,7 @@ from structlib.ground import cut_sections
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.tables import data_folder
 from structlib.ground.units import ft, inch, psi
-from structlib.rules.us import notches
+from structlib.rules.us import notched_ends, notches
 from structlib.rules.us.notches import Hole, Joist, Notch, hole_checks, notch_checks
 
 JOIST = Joist(12 * ft, 1.5 * inch, 9.0 * inch)
@@ -142,14 +142,14 @@ def test_limits_are_those_of_the_publication_read():
         lambda: hole_checks(JOIST, Notch(100.0, 150.0, 20.0)),
         lambda: cut_sections.notched_inertia(width=38.0, depth=200.0, notch=201.0),
         lambda: cut_sections.drilled_inertia(width=38.0, depth=200.0, diameter=100.0, offset=51.0),
-        lambda: notches.tension_notch_shear(shear_value=1.2, width=38.0, depth=200.0, remaining=210.0),
-        lambda: notches.tension_notch_shear(
+        lambda: notched_ends.tension_notch_shear(shear_value=1.2, width=38.0, depth=200.0, remaining=210.0),
+        lambda: notched_ends.tension_notch_shear(
             shear_value=1.2, width=38.0, depth=200.0, remaining=150.0, power=3
         ),
-        lambda: notches.compression_notch_shear(
+        lambda: notched_ends.compression_notch_shear(
             shear_value=1.2, width=38.0, depth=200.0, remaining=150.0, reach=151.0
         ),
-        lambda: notches.compression_notch_shear(
+        lambda: notched_ends.compression_notch_shear(
             shear_value="x", width=38.0, depth=200.0, remaining=150.0, reach=1.0
         ),
         lambda: notches.cut_limit("notch"),
@@ -162,9 +162,9 @@ def test_nonsense_is_refused(ask):
 
 def test_no_depth_is_enough_for_too_much_shear():
     with pytest.raises(OutsideRule):
-        notches.remaining_depth_for(shear=1e6, shear_value=180 * psi, width=38.0, depth=200.0)
-    found = notches.remaining_depth_for(shear=4000.0, shear_value=180 * psi, width=38.0, depth=235.0)
-    back = notches.tension_notch_shear(shear_value=180 * psi, width=38.0, depth=235.0, remaining=found)
+        notched_ends.remaining_depth_for(shear=1e6, shear_value=180 * psi, width=38.0, depth=200.0)
+    found = notched_ends.remaining_depth_for(shear=4000.0, shear_value=180 * psi, width=38.0, depth=235.0)
+    back = notched_ends.tension_notch_shear(shear_value=180 * psi, width=38.0, depth=235.0, remaining=found)
     assert back == pytest.approx(4000.0)
 
 

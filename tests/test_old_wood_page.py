@@ -16,7 +16,7 @@ from structlib.pages.show import start_values
 from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import MeasuredJoist
-from structlib.rules.us import notches
+from structlib.rules.us import notched_ends
 
 FRAMES = ("page", "wide", "tall")
 PAGE = OldWoodPage()
@@ -132,7 +132,7 @@ def test_the_notched_end_and_the_wood_left_are_worked_out():
     push = 40 * 16 / 12 * 13 / 2
     assert rows["push on the notched end"][1] == f"{push:.0f} lb"
     can = [
-        notches.tension_notch_shear(shear_value=wood.shear, width=2 * inch, depth=7.5 * inch, remaining=6 * inch)
+        notched_ends.tension_notch_shear(shear_value=wood.shear, width=2 * inch, depth=7.5 * inch, remaining=6 * inch)
         for wood in joist(grade="No.2").woods
     ]
     assert rows["push on the notched end"][2] == f"{min(can) / lb:.0f} lb to {max(can) / lb:.0f} lb"

@@ -244,9 +244,10 @@ def printed_examples():
     [15.2, 250.0, 4.3]
     """
     push = formulas.simple_point_left_reaction(point_load=30.36e3, span=8000.0, load_position=4000.0)
-    notches = RULEBOOK.room("notches")
-    power = notches.cut_limit("older_end_notch_shear_power")
-    depth = notches.remaining_depth_for(shear=push, shear_value=0.85, width=150.0, depth=350.0, power=power)
+    power = RULEBOOK.room("notches").cut_limit("older_end_notch_shear_power")
+    depth = RULEBOOK.room("notched_ends").remaining_depth_for(
+        shear=push, shear_value=0.85, width=150.0, depth=350.0, power=power
+    )
     return {
         "push of a 150 x 350 mm beam, 8 m, 30.36 kN in the middle": push / 1000,
         "depth that its notched end must keep, older rule": depth,

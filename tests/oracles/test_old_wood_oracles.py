@@ -11,7 +11,7 @@ from scipy.linalg import eigh
 from structlib.ground import cut_sections
 from structlib.mechanics import vibration
 from structlib.mechanics.round_taper import tapered_log
-from structlib.rules.us import notches
+from structlib.rules.us import notched_ends
 
 
 def first_frequency(stiffness, line_weight, span, point_weight=0.0, elements=40):
@@ -139,9 +139,9 @@ def test_what_cuts_leave_in_exact_shares():
     assert sympy.simplify(third) == sympy.Rational(26, 27)
     F = sympy.symbols("F", positive=True)
     full = sympy.Rational(2, 3) * F * b * d
-    cut = notches.tension_notch_shear(shear_value=F, width=b, depth=d, remaining=3 * d / 4)
+    cut = notched_ends.tension_notch_shear(shear_value=F, width=b, depth=d, remaining=3 * d / 4)
     assert sympy.simplify(cut / full) == sympy.Rational(27, 64)
-    top = notches.compression_notch_shear(
+    top = notched_ends.compression_notch_shear(
         shear_value=F, width=b, depth=d, remaining=3 * d / 4, reach=3 * d / 4
     )
     assert sympy.simplify(top / full) == sympy.Rational(3, 4)

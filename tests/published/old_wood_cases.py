@@ -9,7 +9,7 @@ from structlib.ground.units import inch, lb, psi
 from structlib.mechanics import formulas
 from structlib.mechanics.vibration import simple_span_frequency
 from structlib.rules.ca.vibration import point_load_limit, vibration_span
-from structlib.rules.us import notches
+from structlib.rules.us import notched_ends, notches
 
 CASES, TABLES = {}, {}
 case = register(CASES)
@@ -18,7 +18,7 @@ case = register(CASES)
 @case("NT-02")
 def _(P, b, d, Fv):
     shear = formulas.simple_point_left_reaction(point_load=P * 1000.0, span=8000.0, load_position=4000.0)
-    left = notches.remaining_depth_for(
+    left = notched_ends.remaining_depth_for(
         shear=shear,
         shear_value=Fv,
         width=float(b),
@@ -30,10 +30,10 @@ def _(P, b, d, Fv):
 
 @case("NT-03")
 def _(b, d, dn, Fv):
-    full = notches.tension_notch_shear(
+    full = notched_ends.tension_notch_shear(
         shear_value=Fv * psi, width=b * inch, depth=d * inch, remaining=d * inch
     )
-    cut = notches.tension_notch_shear(
+    cut = notched_ends.tension_notch_shear(
         shear_value=Fv * psi, width=b * inch, depth=d * inch, remaining=dn * inch
     )
     return {"V_full": full / lb, "V_notch": cut / lb, "ratio": cut / full}

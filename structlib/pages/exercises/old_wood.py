@@ -8,7 +8,7 @@ from structlib.rules.choice import RULEBOOK
 from .question import Mistake, Question, asks
 from .wording import any_unit, say, say_length, say_size, times
 
-deflection, notches = (RULEBOOK.room(name) for name in ("deflection", "notches"))
+deflection, notched_ends, notches = (RULEBOOK.room(name) for name in ("deflection", "notched_ends", "notches"))
 _NOTCH_STEPS = (inch / 16, inch / 8)
 
 
@@ -211,9 +211,9 @@ def _notched_end(draw):
     # a quarter of the least depth is 1.81 in: no end notch beyond the code's limit is asked about
     notch = draw.choice((1.0, 1.5, 1.75)) * inch
     given = dict(shear_value=value, width=width, depth=depth)
-    answer = notches.tension_notch_shear(remaining=depth - notch, **given)
-    older = notches.tension_notch_shear(remaining=depth - notch, power=1, **given)
-    full = notches.tension_notch_shear(remaining=depth, **given)
+    answer = notched_ends.tension_notch_shear(remaining=depth - notch, **given)
+    older = notched_ends.tension_notch_shear(remaining=depth - notch, power=1, **given)
+    full = notched_ends.tension_notch_shear(remaining=depth, **given)
     return Question(
         prompt=(
             f"A joist is {say_size(width)} wide and {say_size(depth)} deep. Its end is notched {say_size(notch)} "

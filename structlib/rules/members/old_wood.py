@@ -1,6 +1,7 @@
 """Joists of a floor, old joists as measured, and the cut in one: what a rulebook is asked about each, over all woods at once."""
 
 from dataclasses import dataclass, field, replace
+from functools import cached_property
 from typing import Any
 
 import numpy
@@ -193,7 +194,7 @@ class Question:
     limit: str = ""
     decides: bool = True
 
-    @property
+    @cached_property
     def shares(self):
         """What is asked over what each wood gives [-]."""
         return self.asked / self.given
@@ -226,12 +227,12 @@ class Compared:
         """
         return next((one for one in self.questions if one.kind == kind), None)
 
-    @property
+    @cached_property
     def deciding(self):
         """Shares of the questions that decide: a row a question, a column a wood [-]."""
         return numpy.array([one.shares for one in self.questions if one.decides])
 
-    @property
+    @cached_property
     def greatest(self):
         """The greatest share of each wood [-]."""
         return self.deciding.max(axis=0)

@@ -4,7 +4,7 @@ from structlib.rules.check import BeamMember, BeamUse
 from structlib.rules.members import FlitchMember, JoistMember, NotCovered, PadMember, found_by_kind
 from structlib.rules.us import (
     bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch, footings,
-    header_tables, layers, nailing_patterns, notches, old_joists, roof_ties, seats, snow, steel_beams, steel_columns,
+    header_tables, layers, nailing_patterns, notched_ends, notches, old_joists, roof_ties, seats, snow, steel_beams, steel_columns,
     steel_sections, uplift,
 )  # fmt: skip
 from structlib.rules.us.kinds import flitches, old_wood, plies, posts, roof, running
@@ -14,7 +14,7 @@ _RULES = {**old_wood.RULES, **posts.RULES, **plies.RULES, **seat_kinds.RULES, **
 _ROOMS = {
     one.__name__.rpartition(".")[2]: one
     for one in (bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch,
-                footings, header_tables, layers, nailing_patterns, notches, old_joists, roof_ties, seats, snow, steel_beams,
+                footings, header_tables, layers, nailing_patterns, notched_ends, notches, old_joists, roof_ties, seats, snow, steel_beams,
                 steel_columns, steel_sections, uplift)
 }  # fmt: skip
 

@@ -25,7 +25,7 @@ from structlib.rules.us.dowels import (
 )
 from structlib.rules.us.flitch import check_beam, hole_loss
 from structlib.rules.us.inputs import check_amount, check_yes_or_no
-from structlib.rules.us.notches import tension_notch_shear
+from structlib.rules.us.notched_ends import tension_notch_shear
 from structlib.rules.us.one_number import check_one_number
 from structlib.rules.us.steel_sections import steel_factor
 

@@ -7,7 +7,7 @@ from structlib.ground.tables import table_row
 from structlib.ground.units import inch, psf
 from structlib.rules.check import VARIABLE_TYPES, least_verified
 from structlib.rules.members import AT_CUT, Compared, CutLimits, CutMember, MeasuredJoist, Notch, Partly, Question, acting
-from structlib.rules.us import bending, deflection, factors, notches, old_joists
+from structlib.rules.us import bending, deflection, factors, notched_ends, notches, old_joists
 
 _NO_GRADE = (
     "Wood with large knots or long splits may be below the lowest grade listed. There no number is published and none "
@@ -219,7 +219,7 @@ def _at_cut(member, demands):
     else:
         most = _most(demands, lambda one: one.end_push)
         section, rule = joist.section, notches.limit_verified("end_notch_shear_power")
-        given = notches.tension_notch_shear(
+        given = notched_ends.tension_notch_shear(
             shear_value=values.shear * most.combination.time_factor, width=section.width * joist.plies, depth=section.depth,
             remaining=section.depth - cut.depth,
         )  # fmt: skip
