@@ -2,6 +2,7 @@
 
     python tests/benchmarks.py              about a minute
     python tests/benchmarks.py --browser    a slider in JupyterLab too, two minutes more (needs chromium)
+    python tests/benchmarks.py --moves      only what a move of a slider costs, in beam solves: some seconds
 
 Every number is the median of several rounds; a peer's is given as a ratio to the library's. Before
 anything is timed, all routes solve the case and must agree.
@@ -505,6 +506,108 @@ def pictures():
             f"{found['paper'] / found['svg']:.3g} x")
 
 
+# ---- a move of a slider, in beam solves ----
+
+MOVES = 30
+
+
+def _one_solve():
+    from structlib.mechanics.beams import Beam, LineLoad, Support, solve
+
+    solved = solve(Beam(4000.0, 1e12, [Support(0.0), Support(4000.0)], [LineLoad(0.0, 4000.0, 7.0)]))
+    return solved.extremes.moment, solved.extremes.deflection
+
+
+def spent(action, found):
+    """Add the processor time of one call to those found; what other work takes of the machine is not in it."""
+    start = time.thread_time()
+    answer = action()
+    found.append(time.thread_time() - start)
+    return answer
+
+
+def _warm_solve(solves):
+    """Add the time of one solve among several: the first ones bring the code back that other work pushed out."""
+    _one_solve()
+    for _ in range(5):
+        spent(_one_solve, solves)
+
+
+def _moved(page, values):
+    """Values along the first slider of a page, from its low end to its high one."""
+    from structlib.pages.controls import Slide
+
+    slide = next(one for one in page.controls(values) if isinstance(one, Slide))
+    steps = round((slide.high - slide.low) / slide.step)
+    places = sorted({round(steps * number / (MOVES - 1)) for number in range(MOVES)})
+    whole = int if slide.dimension == "count" else float
+    return [{**values, slide.name: whole(slide.low + slide.step * place)} for place in places]
+
+
+def _move_times(page):
+    """Median times of computing, of drawing and of one solve between the moves."""
+    from structlib.ground.refusals import Refusal
+    from structlib.pages.show import start_values
+
+    module, drawing, drawn, whole, solves = sys.modules[type(page).__module__], [], [], [], []
+    draws = {name: one for name, one in vars(module).items() if name.startswith("draw_")}
+    for name, one in draws.items():
+        setattr(module, name, lambda *given, one=one, **named: spent(lambda: one(*given, **named), drawing))
+    before = start_values(page)
+    try:
+        for values in _moved(page, before):
+            drawing.clear()
+            try:
+                spent(lambda values=values, before=before: page.compute(values, before), whole)
+            except Refusal:  # a place where a rule refuses to answer shows its sentence and no picture
+                continue
+            drawn.append(sum(drawing))
+            _warm_solve(solves)
+            before = values
+    finally:
+        for name, one in draws.items():
+            setattr(module, name, one)
+    drawing, solve = statistics.median(drawn), statistics.median(solves)
+    return statistics.median(whole) - drawing, drawing, solve
+
+
+def moves():
+    from structlib.house.file import demo_house
+    from structlib.house.judging import judge
+    from structlib.house.path import follow
+    from structlib.pages.show import start_values
+    from structlib.rules.choice import RULEBOOK
+
+    heading(f"one move of a page's first slider, {MOVES} in a row with the move before as ghost: processor time as a multiple "
+            "of one beam solve with its extremes, warm (asked: 40 and 10 at most)")
+    row("page", "", "computing", "drawing", "one solve")
+    for name, page in _pages():
+        page.compute(start_values(page))
+        computing, drawing, solve = _move_times(page)
+        row(name, "", f"{computing / solve:.1f} x", f"{drawing / solve:.1f} x", shown(solve))
+    heading("the demo house, in the same measure")
+    house, number = demo_house(), itertools.count()
+    path = follow(house)
+    pad, level = house.pads[0], next(one for one in house.levels if one.kind == "floor")
+
+    def change(part, field):
+        # a new value each time, so that nothing is remembered
+        return {part.name: {field: getattr(part, field) * (1 + 1e-6 * next(number))}}
+
+    for name, action in (
+        ("follow", lambda: follow(house)),
+        ("follow again, a pad wider", lambda: follow(house, change(pad, "side"), before=path)),
+        ("follow again, more on a floor", lambda: follow(house, change(level, "live"), before=path)),
+        ("judge all of it", lambda: judge(path, RULEBOOK)),
+    ):
+        times, solves = [], []
+        for _ in range(MOVES):
+            spent(action, times)
+            _warm_solve(solves)
+        times, solve = statistics.median(times), statistics.median(solves)
+        row(name, "", f"{times / solve:.1f} x", shown(times))
+
+
 # ---- the browser ----
 
 PRESSES, WARM_UP = 60, 5
@@ -575,12 +678,13 @@ def browser():
 def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--browser", action="store_true", help="measure the sliders in JupyterLab too")
+    parser.add_argument("--moves", action="store_true", help="measure only what a move of a slider costs")
     wanted = parser.parse_args()
     started = time.perf_counter()
     load = getattr(os, "getloadavg", lambda: (0.0,))
     print(f"Python {platform.python_version()}, numpy {numpy.__version__}, {os.cpu_count()} cores, "
           f"{platform.machine()}; load of the machine before: {load()[0]:.2f}")
-    for part in (imports, one_beam, many_beams, sizing, span_tables, memory, pictures):
+    for part in (moves,) if wanted.moves else (imports, one_beam, many_beams, sizing, span_tables, memory, pictures, moves):
         part()
     if wanted.browser:
         browser()
