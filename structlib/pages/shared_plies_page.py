@@ -9,6 +9,7 @@ from structlib.house.with_steel import FLITCH_FROM_THE_SIDE
 from structlib.house.beam import BeamChoice
 from structlib.house.shared_plies import SharedJob, judge_shared, share_load
 from structlib.mechanics.composite import joined_stiffness
+from structlib.mechanics.line_loads import nothing_passes
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
 from structlib.pages.connection_tables import pattern_words, usual_nailing
@@ -164,7 +165,7 @@ class UnlikePliesPage(Page):
         """The nails that pass a load between the pieces, and the pattern that is usual beside them."""
         usual = usual_nailing(self.rulebook)
         pattern = pattern_words(self.system, self.rulebook)
-        if case.crossing <= 1e-9 * case.job.load:  # nothing but the rounding of a balance
+        if nothing_passes(case.crossing, case.job.load):
             return "nothing has to pass" + (f"; {pattern} only holds the pieces together" if usual else "")
         if found is None:
             return "statics; which nails pass it is not judged"

@@ -21,6 +21,7 @@ from structlib.mechanics.composite import (
     shares_by_stiffness,
     stack,
 )
+from structlib.mechanics.line_loads import load_to_pass
 from structlib.pages.connection_tables import pattern_words
 from structlib.pages.door import hold
 from structlib.pages.flitch_tables import (  # noqa: F401  the notebook calls all of its tables from here
@@ -162,7 +163,7 @@ def side_load_table(load=600 * plf, plies=(2, 3, 4)):
     crossing = (Crossing(RULEBOOK.combinations({"live"})[-1], line_load=load),)
     rows, rule = [], ""
     for count in plies:
-        passes = show(RULEBOOK.room("fastening").load_to_pass(side_load=load, plies=count), "line load")
+        passes = show(load_to_pass(side_load=load, plies=count), "line load")
         try:
             found = ask(RULEBOOK, "joined_plies", PlyJointMember(wood, 1.5 * inch, 9.25 * inch, count, fasteners), crossing)
         except OutsideRule as refusal:

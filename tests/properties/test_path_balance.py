@@ -11,18 +11,31 @@ import numpy
 import pytest
 
 from structlib.ground.lumber import find_material
-from structlib.ground.units import ft, inch, lb, psf
+from structlib.ground.units import ft, inch, lb, pcf, plf, psf
 from structlib.house.path import follow
-from structlib.house.plan import Beam, House, Joists, Layer, Level, Load, Opening, Pad, Post, Wall, Wood
+from structlib.house.plan import (
+    Beam, FlitchBeam, House, Joists, Layer, Level, Load, Opening, Pad, Post, SteelBeam, Wall, Wood,
+)  # fmt: skip
 
 SIZES = {"2x8": (1.5, 7.25), "2x10": (1.5, 9.25), "2x12": (1.5, 11.25), "4x6": (3.5, 5.5)}
 
 
 def weight_of(wood):
-    """Weight of a beam or post for each mm, from its dressed size [N/mm]."""
+    """Weight of a beam or post for each mm: of wood from its dressed size, of a steel shape from its name [N/mm]."""
+    if isinstance(wood, SteelBeam):
+        return float(wood.shape.split("x")[1]) * plf
+    plate = 490 * pcf * wood.thickness * wood.depth if isinstance(wood, FlitchBeam) else 0.0
     width, depth = (side * inch for side in SIZES[wood.size])
     density = find_material(wood.species, wood.grade, wood.size).weight_density
-    return density * width * depth * wood.plies
+    return density * width * depth * wood.plies + plate
+
+
+STEEL = SteelBeam(shape="W12x26", braced=0.0)
+FLITCH = FlitchBeam(species="Hem-Fir", grade="No.2", size="2x10", thickness=0.5 * inch, depth=9 * inch, bolts=0.5 * inch)
+
+
+def one_of(first, name, value, other_name, other):
+    return {name: value} if first else {other_name: other}
 
 
 def random_house(seed):
@@ -65,10 +78,10 @@ def random_house(seed):
              for number, y in enumerate(places)]
     pads = [Pad(name=f"pad {number}", x=x[1], y=y, side=36 * inch) for number, y in enumerate(places)]
     main = Beam(name="middle base", on=("south base", "post 0", "post 1", "north base"), at=x[1], start=start, end=end,
-                joints=joists(), wood=wood("2x12"))
+                joints=joists(), **one_of(seed % 3 == 1, "steel", STEEL, "wood", wood("2x12")))
     opening = Opening(name="opening", wall="middle lower", start=start + far(2, 6), clear_width=far(3, 9), height=6 * ft,
                       wall_above=far(0, 1), left_seat=draw.uniform(1.5, 6) * inch, right_seat=draw.uniform(1.5, 6) * inch,
-                      beam=wood("2x10"), posts=wood("2x8"))
+                      posts=wood("2x8"), **one_of(seed % 4 == 1, "flitch", FLITCH, "beam", wood("2x10")))
     over = Post(name="post on the opening", on="middle lower", x=x[1], y=opening.start + 0.4 * opening.clear_width,
                 height=4 * ft, wood=wood("4x6"))
     loads = (Load(name="tub", on="post on the opening", x=over.x, y=over.y, dead=draw.uniform(0, 900) * lb,
@@ -112,11 +125,11 @@ def entered(house):
             middle = (wall.at, (a + b) / 2) if wall.runs == "along" else ((a + b) / 2, wall.at)
             add([wall.weight * height * (b - a), 0, 0, 0], *middle)
     for beam in house.beams:
-        add([weight_of(beam.wood) * (beam.end - beam.start), 0, 0, 0], beam.at, (beam.start + beam.end) / 2)
+        add([weight_of(beam.wood or beam.steel) * (beam.end - beam.start), 0, 0, 0], beam.at, (beam.start + beam.end) / 2)
     for one in house.openings:
         wall = house.part(one.wall)
         a, b = one.start - one.left_seat / 2, one.start + one.clear_width + one.right_seat / 2
-        add([weight_of(one.beam) * (b - a), 0, 0, 0], wall.at, (a + b) / 2)
+        add([weight_of(one.beam or one.flitch) * (b - a), 0, 0, 0], wall.at, (a + b) / 2)
         for y in (a, b):
             add([weight_of(one.posts) * one.height, 0, 0, 0], wall.at, y)
     for post in house.posts:

@@ -10,7 +10,7 @@ from structlib.mechanics.composite import (
     shares_by_stiffness,
     stack,
 )
-from structlib.rules.choice import RULEBOOK
+from structlib.mechanics.line_loads import load_to_pass
 
 from .question import Mistake, Question, asks
 from .wording import any_unit, board, carried, say, times
@@ -235,7 +235,7 @@ def _plate_weight(draw):
 @asks("09", "side_load", "Load on one side: what must cross?")
 def _side_load(draw):
     load, plies = draw.randrange(200, 1001, 20) * plf, draw.choice((2, 3, 4))
-    answer = RULEBOOK.room("fastening").load_to_pass(side_load=load, plies=plies)
+    answer = load_to_pass(side_load=load, plies=plies)
     (keeps,) = carried([(load / plies, "line load")], lambda shown: load - shown, "line load")
     return Question(
         prompt=(

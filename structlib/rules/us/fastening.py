@@ -15,6 +15,12 @@ from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check
 from structlib.ground.tables import in_library_units, table_row
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.mechanics.fastener_groups import fastener_flow, fastener_spacing
+from structlib.mechanics.line_loads import (  # noqa: F401  for callers
+    check_plies,
+    load_to_pass,
+    loads_between_plies,
+    nothing_passes,
+)
 from structlib.rules.check import Check, least_verified
 from structlib.rules.us.dowels import (
     Fastener,
@@ -27,7 +33,6 @@ from structlib.rules.us.dowels import (
 )
 from structlib.rules.us.inputs import check_amount, check_size, check_words, check_yes_or_no
 
-_MOST_PLIES = 5
 _MOST_LOAD = 1e5
 
 
@@ -152,101 +157,6 @@ class Restraint:
     condition: str = measured("text", "what to verify")
     clause: str = measured("text", "clause")
     verified: str = measured("text", "how it is known")
-
-
-def loads_between_plies(ply_loads):
-    """Return the load that passes from each ply to the next when all plies sag together.
-
-    Like plies that sag together carry equal parts, the mean of what arrives. So what has arrived on the first
-    k plies, less k equal parts, passes on between ply k and ply k + 1.
-
-    Parameters
-    ----------
-    ply_loads : iterable of float
-        Load that arrives on each ply, from one face of the beam to the other [N/mm].
-
-    Returns
-    -------
-    tuple of float
-        Load passed between neighbours, positive away from the first ply [N/mm].
-
-    Raises
-    ------
-    BadInput
-        When there are fewer than two plies or more than five, or a load is no number.
-
-    Examples
-    --------
-    >>> loads_between_plies([9.0, 0.0, 0.0])
-    (6.0, 3.0)
-    >>> loads_between_plies([3.0, 3.0, 3.0])
-    (0.0, 0.0)
-    """
-    loads = _listed_loads(ply_loads)
-    part = sum(loads) / len(loads)
-    passed, arrived = [], 0
-    for count, load in enumerate(loads[:-1], start=1):
-        arrived = arrived + load
-        passed.append(arrived - count * part)
-    return tuple(passed)
-
-
-def load_to_pass(*, side_load, plies):
-    """Return the load that must pass out of the loaded ply when all hangs on one side: (n - 1) / n of it.
-
-    Parameters
-    ----------
-    side_load : float, numpy.ndarray or sympy expression
-        Load that hangs on one side of the beam [N/mm].
-    plies : int
-        Like plies of the beam, n [-].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        Load to pass to the second ply [N/mm].
-
-    Raises
-    ------
-    BadInput
-        When the load is no number, or there are fewer than two plies or more than five.
-
-    Notes
-    -----
-    Statics: the loaded ply keeps one part of n. See ``loads_between_plies`` for load from both sides.
-
-    Examples
-    --------
-    >>> load_to_pass(side_load=900.0, plies=3)
-    600.0
-    """
-    check_amount("side load", side_load, zero=True, hint="for example 400*plf")
-    if not is_symbolic(plies):
-        _check_plies(plies)
-    return side_load * (plies - 1) / plies
-
-
-def nothing_passes(load, whole):
-    """Tell whether the load that must cross a seam is nothing but the rounding of a balance.
-
-    Parameters
-    ----------
-    load : float
-        Load to pass [N/mm].
-    whole : float
-        All the load on the pieces [N/mm].
-
-    Returns
-    -------
-    bool
-        True where nothing has to pass [-].
-
-    Examples
-    --------
-    >>> nothing_passes(1e-16, 5.0), nothing_passes(0.1, 5.0)
-    (True, False)
-    """
-    return load <= 1e-9 * whole
 
 
 def ply_fastening(
@@ -732,7 +642,7 @@ def _ply_conditions(fastener, plies, staggered):
 
 
 def _check_layout(plies, ply_width, depth, rows, staggered, fastener):
-    _check_plies(plies)
+    check_plies(plies)
     check_size("ply width", ply_width)
     check_size("depth", depth)
     check_number("lines of fasteners", rows, low=1, high=8, hint="for example 2")
@@ -750,31 +660,6 @@ def _check_layout(plies, ply_width, depth, rows, staggered, fastener):
             "it evenly, and the group action factor for that is not in this library; take one line, or "
             "two that are staggered"
         )
-
-
-def _check_plies(plies):
-    check_number("plies", plies, low=2, high=_MOST_PLIES, hint="for example 2")
-    if numpy.any(numpy.asarray(plies) % 1):
-        raise BadInput(f"plies must be a whole number from 2 to {_MOST_PLIES}, got {plies!r}; for example 2")
-
-
-def _listed_loads(ply_loads):
-    if isinstance(ply_loads, (str, bytes)):
-        raise BadInput(f"loads must be a list of numbers, got {ply_loads!r}; for example [400*plf, 0]")
-    try:
-        loads = list(ply_loads)
-    except TypeError:
-        raise BadInput(
-            f"loads must be a list of numbers, got {type(ply_loads).__name__}; for example [400*plf, 0]"
-        ) from None
-    check_number(
-        "plies", len(loads), low=2, high=_MOST_PLIES, hint="give the load on each, for example [400*plf, 0]"
-    )
-    for load in loads:
-        check_number(
-            "load on a ply", load, low=-_MOST_LOAD, high=_MOST_LOAD, shown=_plf, hint="for example 400*plf"
-        )
-    return loads
 
 
 def _scalar(key):
