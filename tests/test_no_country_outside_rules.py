@@ -33,7 +33,6 @@ NAMES_LEFT = {
 
 #: Checks still found by an English name, by module: how many places.
 BY_NAME_LEFT = {
-    "pages/roof_tables.py": 1,
 }
 
 

@@ -4,24 +4,24 @@ import pytest
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, psf
-from structlib.pages import myths, predictions, roof_tables
+from structlib.pages import myths, predictions, roof_example, roof_snow, roof_tables, roof_work
 from structlib.pictures.drawings import parts
 from structlib.pictures.drawings.headroom import HeadroomCurve, HeadroomView, draw_headroom
 from structlib.pictures.scene import label_overlaps, outside
 from structlib.rules.us import roof_ties
 
 TABLES = [
-    roof_tables.snow_steps,
-    roof_tables.colder_roof,
-    roof_tables.one_side_snow,
+    roof_snow.snow_steps,
+    roof_snow.colder_roof,
+    roof_snow.one_side_snow,
     roof_tables.collar_tie,
     roof_tables.what_ties_are_called,
     roof_tables.board_or_beam,
     roof_tables.stiff_peak,
-    roof_tables.dormer,
-    roof_tables.heel_nails,
-    roof_tables.slipping_joints,
-    roof_tables.bolted_joint,
+    roof_work.dormer,
+    roof_work.heel_nails,
+    roof_work.slipping_joints,
+    roof_work.bolted_joint,
     roof_tables.formula_beside_frame,
     roof_tables.steep_against_flat,
 ]
@@ -59,16 +59,16 @@ def test_collar_tie_balances_about_the_ridge():
 
 
 def test_snow_steps_by_hand():
-    loads = [row[2] for row in roof_tables.snow_steps(ground=50 * psf, rise=4, thermal="heated").rows]
-    assert "Eq. 7.3-1, seen" in roof_tables.snow_steps().rows[1][3]  # as the 0.7 in the data
-    assert roof_tables.snow_steps().rows[3][3] == "Fig. 7.4-1; transcribed"
+    loads = [row[2] for row in roof_snow.snow_steps(ground=50 * psf, rise=4, thermal="heated").rows]
+    assert "Eq. 7.3-1, seen" in roof_snow.snow_steps().rows[1][3]  # as the 0.7 in the data
+    assert roof_snow.snow_steps().rows[3][3] == "Fig. 7.4-1; transcribed"
     assert loads[:3] == ["50 psf", "35 psf", "35 psf"] and loads[-1] == "50 psf and 0 psf"
-    steep = roof_tables.snow_steps(rise=12).rows[-1]
+    steep = roof_snow.snow_steps(rise=12).rows[-1]
     assert steep[2] == "not asked" and len(steep[3]) > 20
 
 
 def test_snow_on_one_side_by_hand():
-    rows = _by_name(roof_tables.one_side_snow())
+    rows = _by_name(roof_snow.one_side_snow())
     # balanced 30.8 + 15 psf both sides; blown 40 + 15 and 0 + 15; a strip 16 in wide, 24 ft and 6 ft
     strip = 16 / 12
     assert rows["pull in the tie"] == (
@@ -94,7 +94,7 @@ def test_stiff_peak_shows_the_demand_and_the_gate_only():
 
 
 def test_dormer_headers_by_hand():
-    rows = _by_name(roof_tables.dormer(rafters_cut=2, below=3 * ft, above=5 * ft))
+    rows = _by_name(roof_work.dormer(rafters_cut=2, below=3 * ft, above=5 * ft))
     assert rows["opening between trimmers"][1] == "4 ft"
     assert rows["load along the headers"][1] == "lower 67.5 plf, upper 113 plf"  # 112.5, whole from 100 on
     assert rows["each header hangs on each trimmer with"][1] == "135 lb and 225 lb"
@@ -118,7 +118,7 @@ def test_dormer_headers_by_hand():
     ids=str,
 )
 def test_dormer_plan_is_drawn_in_every_frame(changes, frame, system):
-    scene = roof_tables.dormer_plan(frame=frame, system=system, **changes).scene
+    scene = roof_work.dormer_plan(frame=frame, system=system, **changes).scene
     assert label_overlaps(scene) == [] and outside(scene) == []
     assert scene.title in scene.alt and "cut for an opening" in scene.alt
 
@@ -126,12 +126,12 @@ def test_dormer_plan_is_drawn_in_every_frame(changes, frame, system):
 def test_dormer_plan_refuses_what_is_no_opening():
     for bad in ({"rafters_cut": 6}, {"below": 6 * ft, "above": 6 * ft}):
         with pytest.raises(BadInput):
-            roof_tables.dormer_plan(**bad)
+            roof_work.dormer_plan(**bad)
 
 
 def test_slipping_joints_by_hand():
     """A tie at the eaves: twice the slip, and the stretch; a third up: half as much again."""
-    rows = _by_name(roof_tables.slipping_joints())
+    rows = _by_name(roof_work.slipping_joints())
     inches = {name: [float(cell.split()[0]) for cell in row] for name, row in rows.items()}
     for name, times in (("at the eaves", 1.0), ("a quarter up", 4 / 3), ("a third up", 1.5)):
         bent, less, more = inches[name]
@@ -140,7 +140,7 @@ def test_slipping_joints_by_hand():
 
 
 def test_heel_nails_are_those_of_the_table_and_of_the_thrust():
-    for slope, thrust, table, computed, plan, _ in roof_tables.heel_nails().rows:
+    for slope, thrust, table, computed, plan, _ in roof_work.heel_nails().rows:
         rise = int(slope.split()[0])
         assert thrust == f"{31 * 16 / 12 * 24**2 / (8 * rise):,.0f} lb"
         assert int(table) >= 3 and int(computed) >= 1 and int(computed) <= int(table)
@@ -148,19 +148,19 @@ def test_heel_nails_are_those_of_the_table_and_of_the_thrust():
 
 
 def test_bolts_share_the_pull():
-    one, two = (roof_tables.bolted_joint(bolts=count).rows[0] for count in (1, 2))
+    one, two = (roof_work.bolted_joint(bolts=count).rows[0] for count in (1, 2))
     assert one[1] == "960 lb" and two[1] == "480 lb" and one[2] == two[2]
 
 
 def test_layers_need_a_trigger_and_where_it_comes_from():
-    rows = _by_name(roof_tables.layers_added(trigger=0.15, trigger_source="an example"))
+    rows = _by_name(roof_work.layers_added(trigger=0.15, trigger_source="an example"))
     # 45 psf before; 2.2 psf more dead and a tenth more snow after
     change = f"{100 * (2.2 + 3) / 45:+.1f} %"
     assert all(row[2] == change and row[3] == "below the trigger" for row in rows.values())
     with pytest.raises(BadInput):
-        roof_tables.layers_added(trigger=0.05, trigger_source="")
+        roof_work.layers_added(trigger=0.05, trigger_source="")
     with pytest.raises(TypeError):
-        roof_tables.layers_added()
+        roof_work.layers_added()
 
 
 def test_names_of_ties_and_their_demands():
@@ -212,9 +212,9 @@ def test_size_of_the_demo_roof_is_that_of_the_page():
 
     values = start_values(RoofPage())
     assert (2 * values["span"], values["rise"] * 2 * ft / 2, values["spacing"]) == (
-        roof_tables.SPAN,
+        roof_example.SPAN,
         roof_tables.RISE,
-        roof_tables.SPACING,
+        roof_example.SPACING,
     )
-    assert (values["dead"], values["snow"]) == (roof_tables.DEAD, roof_tables.SNOW)
-    assert roof_tables.SPACING == 16 * inch
+    assert (values["dead"], values["snow"]) == (roof_example.DEAD, roof_example.SNOW)
+    assert roof_example.SPACING == 16 * inch

@@ -3,7 +3,8 @@
 from structlib.ground.showing import show
 from structlib.ground.units import ft, psf
 from structlib.mechanics import frames
-from structlib.pages.roof_tables import DEAD, RISE, SNOW, SPACING, SPAN, collar_tie
+from structlib.pages.roof_example import DEAD, RISE, SNOW, SPACING, SPAN
+from structlib.pages.roof_tables import collar_tie
 from structlib.rules.choice import RULEBOOK
 
 from .prediction import Prediction

@@ -1,6 +1,8 @@
 """A tie bolted to a rafter: bolts, distances, and the wood left at the holes (NDS 2018)."""
 
 import math
+from dataclasses import replace
+
 import numpy
 
 from structlib.ground.refusals import BadInput
@@ -122,6 +124,8 @@ def bolted_rafter_joint(
     # the bolts bear lengthwise in the tie; in the rafter the part across the grain presses toward an edge
     geometry, checks = geometry_factor(fastener, distances, load="parallel, tension")
     _, edge_checks = geometry_factor(fastener, {"edge": rafter_edge}, load="perpendicular")
+    checks = [replace(one, name=f"{one.name} of the tie") if asked == "edge" else one for asked, one in zip(distances, checks)]
+    edge_checks = [replace(one, name=f"{one.name} of the rafter") for one in edge_checks]
     value, used = adjusted_value(
         found,
         fastener,
