@@ -70,12 +70,14 @@ class JoistDemand:
     @cached_property
     def full(self):
         """The joist with everything on it at once, solved [-]."""
+        if "envelope" in vars(self):  # then it is a sum of what is solved already
+            return self.envelope.case((True,) * len(self.passing))
         return solve(replace(self.beam, loads=(*self.beam.loads, *(load for group in self.passing for load in group))))
 
     @property
     def empty(self):
         """The joist with nothing on it but what is always there, solved [-]."""
-        return self.envelope.cases[0][1]
+        return self.envelope.always
 
     @property
     def greatest_moment(self):
@@ -199,13 +201,16 @@ def wall_out(house, wall, distance):
     )  # fmt: skip
     pieces = _pieces(house, caught, old, distance, sides, temporary, (start, end))
     beside = _beside(house, caught, old, (start, end))
-    # what stood on the wall stands on the joists' ends: the wall itself is kept as a line without height or weight
-    line = replace(old, on=tuple(one.name for one in pieces), start=start, end=end, height=0.0, weight=0.0)
-    out = _put_together(house, caught, old, line, (*pieces, *beside), temporary)
+    stays = ()
+    if any(wall in _names(one) for one in house.parts() if one is not caught):
+        # what stood on the wall stands on the joists' ends: it is kept as a line without height or weight
+        on = tuple(one.name for one in pieces)
+        stays = (replace(old, on=on, start=start, end=end, height=0.0, weight=0.0),)
+    out = _put_together(house, caught, old, (*pieces, *beside), (*stays, *temporary))
     return WallOut(wall, before, follow(out), tuple(one.name for one in pieces), tuple(one.name for one in temporary))
 
 
-def joists_at(path, level, at, spacing=None, member=None):
+def joists_at(path, level, at, spacing=None, member=None, cut=False):
     """Return the joists of a level at one place along the house, each with what lies and stands on it.
 
     Parameters
@@ -220,6 +225,8 @@ def joists_at(path, level, at, spacing=None, member=None):
         Distance between joists; that of the level's own joists when None, and 1 mm of floor where it has none [mm].
     member : structlib.rules.check.BeamMember or None
         One joist, for how far it moves and its stress; pushes and moments do not ask for it [-].
+    cut : bool
+        Whether joists in one piece are taken as if they were cut over each support [-].
 
     Returns
     -------
@@ -247,11 +254,11 @@ def joists_at(path, level, at, spacing=None, member=None):
         spacing = element.part.joist.spacing if element.part.joist else 1.0
     places, holders = [one.x for one in gives], [one.to for one in gives]
     left, right = places[0] - element.part.left_overhang, places[-1] + element.part.right_overhang
-    found = []
-    for number, span in enumerate(element.spans):
-        ends = (left if number == 0 else span[0], right if number == len(element.spans) - 1 else span[-1])
+    spans, found = tuple(zip(places, places[1:])) if cut else element.spans, []
+    for number, span in enumerate(spans):
+        ends = (left if number == 0 else span[0], right if number == len(spans) - 1 else span[-1])
         over = tuple(holders[places.index(one)] for one in span)
-        found.append(_joist(element, at, span, over, ends, spacing, member))
+        found.append(_joist(element, at, spans, span, over, ends, spacing, member))
     return tuple(found)
 
 
@@ -326,15 +333,16 @@ def _pieces(house, caught, wall, distance, sides, temporary, stretch):
     lines = [(at, name) for at, name in _lines(house, caught, stretch) if abs(at - wall.at) > SAME]
     lines += [(one.at, one.name) for one in temporary]
     names = lambda keep: tuple(name for at, name in sorted(lines) if keep(at))  # noqa: E731
-    whole = replace(caught, start=start, end=end)
     if len(sides) == 1:
         side = f"{'right' if sides[0][0] == 'left' else 'left'}_overhang"
-        return (replace(whole, on=names(lambda at: True), **{side: getattr(caught, side) + distance}),)
+        more = {side: getattr(caught, side) + distance}
+        return (replace(caught, start=start, end=end, on=names(lambda at: True), **more),)
     if caught.joists == "continuous":
-        return (replace(whole, on=names(lambda at: True)),)
+        return (replace(caught, start=start, end=end, on=names(lambda at: True)),)
+    part = lambda side, **more: replace(caught, name=f"{caught.name}, {side} part", start=start, end=end, **more)  # noqa: E731
     return (
-        replace(whole, name=f"{caught.name}, left part", on=names(lambda at: at < wall.at), right_overhang=distance),
-        replace(whole, name=f"{caught.name}, right part", on=names(lambda at: at > wall.at), left_overhang=distance),
+        part("left", on=names(lambda at: at < wall.at), right_overhang=distance),
+        part("right", on=names(lambda at: at > wall.at), left_overhang=distance),
     )
 
 
@@ -348,9 +356,9 @@ def _beside(house, caught, wall, stretch):
     )  # fmt: skip
 
 
-def _put_together(house, caught, wall, line, pieces, temporary):
-    """The house with the level in its pieces, the temporary walls, and everything that stood on the level moved along."""
-    at = {one.name: one.at for one in (*house.walls, *house.beams, *temporary)}
+def _put_together(house, caught, wall, pieces, new_walls):
+    """The house with the level in its pieces, the new walls, and everything that stood on the level moved along."""
+    at = {one.name: one.at for one in (*house.walls, *house.beams, *new_walls)}
     reach = {
         one.name: (min(at[n] for n in one.on) - one.left_overhang, max(at[n] for n in one.on) + one.right_overhang)
         for one in pieces
@@ -363,8 +371,6 @@ def _put_together(house, caught, wall, line, pieces, temporary):
         )  # fmt: skip
 
     def wall_on(one):
-        if one.name == wall.name:
-            return line
         if caught.name not in one.on:
             return one
         return replace(one, on=(*(name for name in one.on if name != caught.name), *under(one.at, one.start, one.end)))
@@ -376,9 +382,8 @@ def _put_together(house, caught, wall, line, pieces, temporary):
         return replace(one, on=found[0])
 
     levels = [new for one in house.levels for new in (pieces if one is caught else (one,))]
-    stands_on_it = any(wall.name in _names(one) for one in house.parts() if one is not caught)
-    walls = tuple(wall_on(one) for one in house.walls if one is not wall or stands_on_it)
-    return replace(house, levels=tuple(levels), walls=(*walls, *temporary), loads=tuple(map(load_on, house.loads)),
+    walls = tuple(wall_on(one) for one in house.walls if one is not wall)
+    return replace(house, levels=tuple(levels), walls=(*walls, *new_walls), loads=tuple(map(load_on, house.loads)),
                    openings=tuple(one for one in house.openings if one.wall != wall.name))
 
 
@@ -391,7 +396,7 @@ def _names(part):
 # ---- one joist ----
 
 
-def _joist(element, at, span, holders, ends, spacing, member):
+def _joist(element, at, spans, span, holders, ends, spacing, member):
     """One joist over one span, or over several in one piece, with what lies on it at a place along the house."""
     start, end = ends
     supports = tuple(Support(float(one - start)) for one in span)
@@ -402,7 +407,7 @@ def _joist(element, at, span, holders, ends, spacing, member):
         dead, *rest = (amount * spacing for amount in share.amount)
         low, high = max(share.x, start) - start, min(share.x_end, end) - start
         if share.x_end - share.x <= SAME:
-            part = _part_of(share.x, element, ends)
+            part = _part_of(share.x, spans, ends)
             low = min(max(low, 0.0), end - start)
             lasting += [PointLoad(low, dead * part)] * bool(dead * part)
             passing += [(PointLoad(low, sum(rest) * part),)] * bool(sum(rest) * part)
@@ -414,9 +419,9 @@ def _joist(element, at, span, holders, ends, spacing, member):
     return JoistDemand(holders, spacing, start, Beam(end - start, stiffness, supports, tuple(lasting)), tuple(passing), member)
 
 
-def _part_of(x, element, ends):
+def _part_of(x, spans, ends):
     """How much of something at one place a joist takes: half where the next one is cut over the same support."""
     if not ends[0] - SAME <= x <= ends[1] + SAME:
         return 0.0
-    shared = (one[0] for one in element.spans[1:])
+    shared = (one[0] for one in spans[1:])
     return 0.5 if any(abs(x - one) <= SAME for one in shared) else 1.0

@@ -4,11 +4,12 @@ A jack first touches the member as it hangs. From there every bit of lift needs 
 the member rises off one of its old supports. Then it needs less force for the next bit, or none at all.
 
 Only the springing part of a sag answers to force. What crept into the wood in years stays in its shape:
-lifting it out means bending the member the other way. How fast one lifts changes nothing in this; how slowly
-wood gives way while it is held is outside these formulas.
+lifting it out means bending the member the other way. How fast one lifts changes nothing in this, and how slowly
+wood gives way is outside these formulas.
 """
 
 from dataclasses import replace
+from functools import lru_cache
 from typing import NamedTuple
 
 from structlib.ground.refusals import BadInput, check_number, is_symbolic
@@ -38,11 +39,6 @@ def midspan_jack_force(*, lift, span, bending_stiffness):
     -------
     float or numpy.ndarray or sympy.Expr
         Force of the jack [N].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -75,11 +71,6 @@ def midspan_jack_moment(*, lift, line_load, span, bending_stiffness):
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive; negative once the jack bends the member the other way [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> midspan_jack_moment(lift=0.0, line_load=8.0, span=4.0, bending_stiffness=1.0)
@@ -108,11 +99,6 @@ def midspan_lift_off(*, line_load, span, bending_stiffness):
     -------
     float or numpy.ndarray or sympy.Expr
         The lift, 1.6 times the springing sag under that load [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -222,11 +208,6 @@ class JackCurve(NamedTuple):
         -------
         float
             The force [N].
-
-        Raises
-        ------
-        BadInput
-            When the lift is not a number, or lies beyond the curve.
         """
         return self._at(lift, lambda step: step.force)
 
@@ -244,13 +225,28 @@ class JackCurve(NamedTuple):
         -------
         float
             The push [N].
-
-        Raises
-        ------
-        BadInput
-            When the lift is not a number, or lies beyond the curve.
         """
         return self._at(lift, lambda step: step.reactions[number])
+
+    @property
+    def first_off(self):
+        """The step at which the member first rises off an old support; None where it does so nowhere [-]."""
+        return next((step for step in self.steps if step.lifted and step.lift > 1e-9), None)
+
+    def hangs_at(self, lift):
+        """Tell whether the member hangs on the jack alone at a lift.
+
+        Parameters
+        ----------
+        lift : float
+            Lift from where the member hung [mm].
+
+        Returns
+        -------
+        bool
+            True where it does [-].
+        """
+        return self.hangs and lift >= self.steps[-1].lift
 
     def lift_off(self, number):
         """Lift at which the member first rises off a support.
@@ -304,8 +300,7 @@ def jack_curve(beam, *, jack_position, most_lift):
 
     Notes
     -----
-    Between two kinks every push is a straight line in the lift, so two solutions of the beam give it.
-    The next
+    Between two kinks every push is a straight line in the lift, so two solutions of the beam give it. The next
     kink is where the first push comes to nothing, or where a raised part comes back to its support.
 
     Examples
@@ -320,8 +315,7 @@ def jack_curve(beam, *, jack_position, most_lift):
     [(0.0, 0.0, ()), (16.0, 12000.0, (0, 1))]
     """
     _check_jack(beam, jack_position, most_lift)
-    resting = [Support(s.position, settlement=s.settlement, can_lift=True) for s in beam.supports]
-    today = solve(_on(beam, resting))
+    today = _resting(beam)
     hung = today.deflection(float(jack_position))
     lifted = frozenset(i for i, r in enumerate(today.reactions) if r.lifted)
     lift, steps = 0.0, []
@@ -357,11 +351,6 @@ def jacked(beam, *, jack_position, lift):
         The solved member; its last support is the jack. What crept into its shape is not in the
         deflections [-].
 
-    Raises
-    ------
-    BadInput
-        As for `jack_curve`; also where the member would hang on the jack alone and tip.
-
     Examples
     --------
     >>> from structlib.mechanics.beams import LineLoad
@@ -371,10 +360,54 @@ def jacked(beam, *, jack_position, lift):
     """
     _check_jack(beam, jack_position, max(lift, 1.0) if isinstance(lift, (int, float)) else lift)
     _check_lift(lift)
-    resting = [Support(s.position, settlement=s.settlement, can_lift=True) for s in beam.supports]
-    hung = solve(_on(beam, resting)).deflection(float(jack_position))
-    jack = Support(float(jack_position), settlement=hung - lift, can_lift=True)
-    return solve(_on(beam, [*resting, jack]))
+    today, jack_position = _resting(beam), float(jack_position)
+    hung = today.deflection(jack_position)
+    jack = Support(jack_position, settlement=hung - lift, can_lift=True)
+    return solve(_on(beam, [*today.beam.supports, jack]))
+
+
+class Held(NamedTuple):
+    """A member on its jack: solved, the old supports that it is off, and how far it was raised since it hangs [mm]."""
+
+    solution: object
+    lifted: tuple
+    raised: float
+
+
+def held_at(beam, *, jack_position, curve, lift):
+    """Solve the member at a lift, also where it hangs on the jack alone.
+
+    Parameters
+    ----------
+    beam : structlib.mechanics.beams.Beam
+        The member as it hangs today, as for `jack_curve` [-].
+    jack_position : float
+        Where the jack stands [mm].
+    curve : JackCurve
+        What `jack_curve` answered for them [-].
+    lift : float
+        Lift from where the member hung [mm].
+
+    Returns
+    -------
+    Held
+        The solved member. One that hangs is solved a hair before, where its pushes are next to nothing [-, mm].
+
+    Examples
+    --------
+    >>> from structlib.mechanics.beams import LineLoad
+    >>> beam = Beam(4000.0, 1e12, [Support(0.0), Support(4000.0)], [LineLoad(0.0, 4000.0, 3.0)])
+    >>> curve = jack_curve(beam, jack_position=2000.0, most_lift=50.0)
+    >>> found = held_at(beam, jack_position=2000.0, curve=curve, lift=20.0)
+    >>> round(found.solution.moment(2000.0) / 1e6, 3), found.lifted, round(found.raised, 3)  # -w L^2 / 8
+    (-6.0, (0, 1), 4.0)
+    """
+    last = curve.steps[-1]
+    if curve.hangs_at(lift):
+        before = jacked(beam, jack_position=jack_position, lift=last.lift * (1 - 1e-7))
+        return Held(before, last.lifted, lift - last.lift)
+    solution = jacked(beam, jack_position=jack_position, lift=lift)
+    return Held(solution, tuple(i for i, one in enumerate(solution.reactions[:-1]) if one.lifted), 0.0)
 
 
 def _check_jack(beam, jack_position, most_lift):
@@ -394,6 +427,12 @@ def _check_jack(beam, jack_position, most_lift):
     if any(abs(support.position - jack_position) < 1.0 for support in beam.supports):
         raise BadInput("the jack stands on a support; move it beside, for example by 12*inch")
     check_number("most lift", most_lift, low=0, high=1e4, low_allowed=False, hint="for example 2*inch")
+
+
+@lru_cache(maxsize=64)
+def _resting(beam):
+    """The member as it hangs today, on supports that it may rise off."""
+    return solve(_on(beam, [Support(s.position, settlement=s.settlement, can_lift=True) for s in beam.supports]))
 
 
 def _on(beam, supports):

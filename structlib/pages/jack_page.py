@@ -1,8 +1,10 @@
 """What does a jack ask? Its force against its lift, until the old support lets go."""
 
+from dataclasses import dataclass
 from functools import lru_cache
 
-from structlib.ground.sections import rectangle_inertia, rectangle_section_modulus
+import numpy
+
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf
 from structlib.mechanics import formulas, jacking
@@ -13,10 +15,15 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.jack import JackView, draw_jack
+from structlib.rules.check import BeamMember, Seat
 
 _KINDS = (("one span", "one"), ("two spans, old post", "two"))
 _WOOD = "fir"
 WIDEST = 3 * inch
+_TICKS = {
+    "us": ((0.0, "lift 0"), *((n * inch, f"{n} in") for n in (1, 2, 3))),
+    "metric": ((0.0, "lift 0"), *((float(n), f"{n} mm") for n in (25, 50, 75))),
+}
 NEAREST = 6 * inch  # a jack needs this much room beside a post that still stands
 
 GATE = (
@@ -31,6 +38,56 @@ HABIT = (
 )
 
 
+@dataclass(frozen=True)
+class Jacking:
+    """A member on its jack [N, mm]: as it hangs today, its curve, and solved at the lift and with all of the sag lifted."""
+
+    member: BeamMember
+    beam: Beam
+    jack: float
+    today: object
+    curve: jacking.JackCurve
+    lift: float
+    sag: float
+    held: jacking.Held
+    full: jacking.Held
+
+    @property
+    def whole(self):
+        """The whole load on the member [N]."""
+        return sum(load.intensity * (load.end - load.start) for load in self.beam.loads)
+
+    @property
+    def springing(self):
+        """The part of the sag at the jack that springs [mm]."""
+        return max(0.0, self.today.deflection(self.jack))
+
+    @property
+    def crept(self):
+        """The rest of the measured sag [mm]."""
+        return jacking.crept_part(measured_sag=self.sag, springing_sag=self.springing)
+
+    def force(self, lift):
+        """Return the force of the jack at a lift.
+
+        Parameters
+        ----------
+        lift : float
+            The lift [mm].
+
+        Returns
+        -------
+        float
+            The force [N].
+        """
+        return max(0.0, self.curve.force(lift))
+
+    @property
+    def moments(self):
+        """Moments at the jack: today, at the lift, and with all of the sag lifted [N*mm]."""
+        return tuple(one.moment(self.jack) for one in (self.today, self.held.solution, self.full.solution))
+
+
 class JackPage(Page):
     """The bench of a jack: a member that sags, a lift, and what that asks of jack and member.
 
@@ -42,7 +99,7 @@ class JackPage(Page):
 
     def __init__(self, system="us"):
         self.system = system
-        self.numbers = lru_cache(maxsize=64)(self._numbers)
+        self.asked = lru_cache(maxsize=64)(self._asked)
 
     def controls(self, values):
         depths = tuple(depth for depth, *_ in pieces(_WOOD))
@@ -72,46 +129,39 @@ class JackPage(Page):
         """
         span, two = values["span"], values["kind"] == "two"
         length = 2 * span if two else span
-        depth, ply_width, _, material = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))
-        stiffness = formulas.bending_stiffness(
-            modulus=material.modulus,
-            inertia=rectangle_inertia(width=ply_width * int(values["plies"]), depth=depth),
-        )
         supports = [Support(0.0), Support(span)] + ([Support(length)] if two else [])
         jack = span + max(values["aside"], NEAREST) if two else span / 2 + values["aside"]
-        return Beam(length, stiffness, supports, [LineLoad(0.0, length, values["load"])]), jack
+        return Beam(length, self.member(values).bending_stiffness, supports, [LineLoad(0.0, length, values["load"])]), jack
 
-    def _numbers(self, items):
+    @staticmethod
+    def member(values):
+        """Return the piece of wood that is lifted.
+
+        Parameters
+        ----------
+        values : dict
+            Values of the controls [any].
+
+        Returns
+        -------
+        structlib.rules.check.BeamMember
+            The member [-].
+        """
+        depth, ply_width, _, material = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))
+        seat = Seat(1.5 * inch, "post")
+        return BeamMember(material, ply_width, depth, int(values["plies"]), seat, seat)
+
+    def _asked(self, items):
         values = dict(items)
-        beam, jack = self.beam(values)
-        today = solve(beam)
-        curve = jacking.jack_curve(beam, jack_position=jack, most_lift=max(WIDEST, values["sag"]) * 1.01)
-        springing = max(0.0, today.deflection(jack))
-        modulus = rectangle_section_modulus(
-            width=1.5 * inch * int(values["plies"]),
-            depth=min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))[0],
-        )
-        return {
-            "beam": beam,
-            "jack": jack,
-            "today": today,
-            "curve": curve,
-            "whole": values["load"] * beam.length,
-            "springing": springing,
-            "crept": jacking.crept_part(measured_sag=values["sag"], springing_sag=springing),
-            "force": max(0.0, curve.force(values["lift"])),
-            "full_force": max(0.0, curve.force(values["sag"])),
-            "off": _first_off(curve),
-            "held": _held(beam, jack, curve, values["lift"]),
-            "moment": _held(beam, jack, curve, values["lift"])[0].moment(jack),
-            "full_moment": _held(beam, jack, curve, values["sag"])[0].moment(jack),
-            "modulus": modulus,
-        }
+        (beam, jack), lift, sag = self.beam(values), values["lift"], values["sag"]
+        curve = jacking.jack_curve(beam, jack_position=jack, most_lift=max(WIDEST, sag) * 1.01)
+        held, full = (jacking.held_at(beam, jack_position=jack, curve=curve, lift=one) for one in (lift, sag))
+        return Jacking(self.member(values), beam, jack, solve(beam), curve, lift, sag, held, full)
 
     def compute(self, values, before=None, frame="page"):
-        now = self.numbers(tuple(values.items()))
-        ghost = self.numbers(tuple(before.items())) if before else None
-        wood = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))[3]
+        now = self.asked(tuple(values.items()))
+        ghost = self.asked(tuple(before.items())) if before else None
+        wood = now.member.material
         return Shown(
             self.scene(values, now, ghost, frame),
             ("what is asked", "demand", "compare"),
@@ -128,8 +178,8 @@ class JackPage(Page):
         ----------
         values : dict
             Values of the controls [any].
-        now : dict
-            What `numbers` worked out [any].
+        now : Jacking
+            What is asked [-].
 
         Returns
         -------
@@ -138,50 +188,32 @@ class JackPage(Page):
         """
         small = lambda value: show(value, "small length", self.system)  # noqa: E731
         force = lambda value: show(value, "force", self.system)  # noqa: E731
-        moment = lambda value: show(value, "moment", self.system)  # noqa: E731
-        today = now["today"].moment(now["jack"])
-        off = now["off"]
-        rows = [
-            ("sag that springs, at the jack", small(now["springing"]), f"measured {small(values['sag'])}"),
-            ("sag that crept in, or was never straight", small(now["crept"]), "the rest"),
-            (
-                f"jack at a lift of {small(values['lift'])}",
-                force(now["force"]),
-                _share(now["force"], now["whole"]),
-            ),
-        ]
+        lift, sag, off = values["lift"], values["sag"], now.curve.first_off
+        at_lift, full = now.force(lift), now.force(sag)
         if off is None:
-            rows.append(("first old support that lets go", "none on this chart", ""))
+            lets_go = ("first old support that lets go", "none on this chart", "")
         else:
-            rows.append(
-                (f"{_support_word(values, off[1])} go at a lift of", small(off[0]), f"jack {force(off[2])}")
-            )
-        full = force(now["full_force"])
-        hangs = now["curve"].hangs and values["sag"] >= now["curve"].steps[-1].lift
-        rows += [
-            (
-                "jack, lifted by the whole measured sag",
-                full,
-                "the member hangs on the jack alone" if hangs else _share(now["full_force"], now["whole"]),
-            ),
-            ("moment at the jack today", moment(today), _way_round(today)),
-            (
-                f"moment at a lift of {small(values['lift'])}",
-                moment(now["moment"]),
-                _way_round(now["moment"]),
-            ),
-            (
-                "moment, lifted by the whole measured sag",
-                moment(now["full_moment"]),
-                _way_round(now["full_moment"]),
-            ),
-            (
-                "bending stress then, at the jack",
-                show(abs(now["full_moment"]) / now["modulus"], "stress", self.system),
-                f"today {show(abs(today) / now['modulus'], 'stress', self.system)} there",
-            ),
-        ]
-        return tuple(rows)
+            lets_go = (f"{_support_word(values, off.lifted)} go at a lift of", small(off.lift), f"jack {force(off.force)}")
+        hangs = "the member hangs on the jack alone" if now.curve.hangs_at(sag) else _share(full, now.whole)
+        return (
+            ("sag that springs, at the jack", small(now.springing), f"measured {small(sag)}"),
+            ("sag that crept in, or was never straight", small(now.crept), "the rest"),
+            (f"jack at a lift of {small(lift)}", force(at_lift), _share(at_lift, now.whole)),
+            lets_go,
+            ("jack, lifted by the whole measured sag", force(full), hangs),
+            *self._moment_rows(now),
+        )
+
+    def _moment_rows(self, now):
+        moment = lambda value: (show(value, "moment", self.system), _way_round(value))  # noqa: E731
+        stress = lambda value: show(abs(value) / now.member.section_modulus, "stress", self.system)  # noqa: E731
+        today, at_lift, full = now.moments
+        return (
+            ("moment at the jack today", *moment(today)),
+            (f"moment at a lift of {show(now.lift, 'small length', self.system)}", *moment(at_lift)),
+            ("moment, lifted by the whole measured sag", *moment(full)),
+            ("bending stress then, at the jack", stress(full), f"today {stress(today)} there"),
+        )
 
     def notes(self, values, now):
         """Return what must be said below the numbers.
@@ -190,8 +222,8 @@ class JackPage(Page):
         ----------
         values : dict
             Values of the controls [any].
-        now : dict
-            What `numbers` worked out [any].
+        now : Jacking
+            What is asked [-].
 
         Returns
         -------
@@ -199,7 +231,7 @@ class JackPage(Page):
             One sentence a note [-].
         """
         notes = []
-        if values["sag"] < now["springing"]:
+        if values["sag"] < now.springing:
             notes.append(
                 "The measured sag is less than this load would spring: load, wood or size are other than set."
             )
@@ -225,9 +257,9 @@ class JackPage(Page):
         ----------
         values : dict
             Values of the controls [any].
-        now : dict
-            What `numbers` worked out [any].
-        ghost : dict or None
+        now : Jacking
+            What is asked [-].
+        ghost : Jacking or None
             The same before the last change [any].
         frame : str
             Shape of the picture: 'page', 'wide' or 'tall' [-].
@@ -237,82 +269,59 @@ class JackPage(Page):
         structlib.pictures.scene.Scene
             The picture [-].
         """
-        import numpy
-
-        system, beam = self.system, now["beam"]
+        system, beam = self.system, now.beam
         small = lambda value: show(value, "small length", system)  # noqa: E731
-        places = numpy.unique(numpy.append(numpy.linspace(0.0, beam.length, 61), now["jack"]))
-        today = now["today"].deflection(places)
-        # what crept in is drawn as one smooth bow, with the measured part of it at the jack;
-        # an old post sank with it
-        bow = lambda x: now["crept"] * numpy.sin(numpy.pi * x / beam.length)  # noqa: E731
-        crept = bow(places) / numpy.sin(numpy.pi * now["jack"] / beam.length)
-        solution, lifted, extra = now["held"]
-        shape = solution.deflection(places) + crept - extra
-        curve = now["curve"]
-        ticks = ((0.0, "lift 0"), *((n * inch, f"{n} in") for n in (1, 2, 3)))
-        if system == "metric":
-            ticks = ((0.0, "lift 0"), *((float(n), f"{n} mm") for n in (25, 50, 75)))
-        off = now["off"]
-        lets = (
-            "no old support lets go here"
-            if off is None
-            else f"{_support_word(values, off[1])} go at {small(off[0])}"
-        )
+        charted = lambda value: small(value) + ("" if value <= WIDEST else ", off chart")  # noqa: E731
+        places, shape, before, crept = _shapes(now)
+        off, force = now.curve.first_off, now.force(values["lift"])
         view = JackView(
             title=_title(values, now, system),
             length=beam.length,
             supports=tuple(support.position for support in beam.supports),
-            lifted=lifted,
-            jack=now["jack"],
+            lifted=now.held.lifted,
+            jack=now.jack,
             x=tuple(map(float, places)),
             shape=tuple(map(float, shape)),
-            shape_before=tuple(map(float, today + crept)),
-            lifts=tuple(step.lift for step in curve.steps),
-            forces=tuple(step.force for step in curve.steps),
-            whole=now["whole"],
-            whole_text=show(now["whole"], "force", system),
+            shape_before=tuple(map(float, before)),
+            lifts=tuple(step.lift for step in now.curve.steps),
+            forces=tuple(step.force for step in now.curve.steps),
+            whole=now.whole,
+            whole_text=show(now.whole, "force", system),
             widest=WIDEST,
-            ticks=ticks,
+            ticks=_TICKS[system],
             lift=values["lift"],
-            force=now["force"],
-            force_text=f"lift {small(values['lift'])}: {show(now['force'], 'force', system)}",
-            springing=now["springing"],
-            springing_text=f"springs {small(now['springing'])}"
-            + ("" if now["springing"] <= WIDEST else ", off chart"),
+            force=force,
+            force_text=f"lift {small(values['lift'])}: {show(force, 'force', system)}",
+            springing=now.springing,
+            springing_text=f"springs {charted(now.springing)}",
             measured=values["sag"],
-            measured_text=f"measured {small(values['sag'])}"
-            + ("" if values["sag"] <= WIDEST else ", off chart"),
-            kink_text=lets,
+            measured_text=f"measured {charted(values['sag'])}",
+            kink_text="no old support lets go here"
+            if off is None
+            else f"{_support_word(values, off.lifted)} go at {small(off.lift)}",
             full_text=_full_text(now, system, frame),
-            previous=()
-            if ghost is None or ghost["curve"].steps == curve.steps
-            else (
-                tuple(step.lift for step in ghost["curve"].steps),
-                tuple(min(step.force / ghost["whole"], 1.0) * now["whole"] for step in ghost["curve"].steps),
-            ),
+            previous=_curve_before(now, ghost),
             drops=tuple(float(numpy.interp(support.position, places, crept)) for support in beam.supports),
         )
         return draw_jack(view, frame)
 
 
-def _held(beam, jack, curve, lift):
-    """The member at a lift, the supports it is off, and how far the hanging member has been raised since."""
-    last, extra = curve.steps[-1], 0.0
-    if curve.hangs and lift >= last.lift:
-        extra = lift - last.lift
-        # a hair before it hangs, where the beam still stands; its pushes there are next to nothing
-        return jacking.jacked(beam, jack_position=jack, lift=last.lift * (1 - 1e-7)), last.lifted, extra
-    solution = jacking.jacked(beam, jack_position=jack, lift=lift)
-    return solution, tuple(i for i, r in enumerate(solution.reactions[:-1]) if r.lifted), extra
+def _shapes(now):
+    """Places along the member, its shape at the lift and today, and what of both crept in [mm]."""
+    places = numpy.unique(numpy.append(numpy.linspace(0.0, now.beam.length, 61), now.jack))
+    # what crept in is drawn as one smooth bow, with the measured part of it at the jack; an old post sank with it
+    bow = lambda x: now.crept * numpy.sin(numpy.pi * x / now.beam.length)  # noqa: E731
+    crept = bow(places) / numpy.sin(numpy.pi * now.jack / now.beam.length)
+    shape = now.held.solution.deflection(places) + crept - now.held.raised
+    return places, shape, now.today.deflection(places) + crept, crept
 
 
-def _first_off(curve):
-    """Lift, support and force where the first old support lets go; None where none does."""
-    for step in curve.steps:
-        if step.lifted and step.lift > 1e-9:
-            return step.lift, step.lifted, step.force
-    return None
+def _curve_before(now, ghost):
+    """The curve before the last change, in shares of the load; empty where it is the same."""
+    if ghost is None or ghost.curve.steps == now.curve.steps:
+        return ()
+    forces = (min(step.force / ghost.whole, 1.0) * now.whole for step in ghost.curve.steps)
+    return tuple(step.lift for step in ghost.curve.steps), tuple(forces)
 
 
 def _support_word(values, lifted):
@@ -332,25 +341,24 @@ def _way_round(moment):
 
 
 def _full_text(now, system, frame):
-    moment = f"moment {show(now['full_moment'], 'moment', system)}"
+    today, _, full = now.moments
+    moment = f"moment {show(full, 'moment', system)}"
     if frame == "wide":
         return f"all up: {moment}"
-    today = now["today"].moment(now["jack"])
-    if now["full_moment"] >= 0:
+    if full >= 0:
         return f"all of the sag lifted: {moment}, still sagging"
-    beside = "bent back" if today > 0 else f"{now['full_moment'] / today:.2f} x today's"
+    beside = "bent back" if today > 0 else f"{full / today:.2f} x today's"
     return f"all of the sag lifted: {moment}, {beside}"
 
 
 def _title(values, now, system):
-    off, small = now["off"], show(values["lift"], "small length", system)
-    if now["curve"].hangs and values["lift"] >= now["curve"].steps[-1].lift:
+    off, lift = now.curve.first_off, values["lift"]
+    small = show(lift, "small length", system)
+    if now.curve.hangs_at(lift):
         return "The whole load hangs on the jack, and both ends are off their walls"
-    if off is not None and values["lift"] >= off[0]:
-        return (
-            f"Lifted by {small}: {_support_word(values, off[1])} go at {show(off[0], 'small length', system)}"
-        )
-    return f"A lift of {small} asks {_share(now['force'], now['whole'])}"
+    if off is not None and lift >= off.lift:
+        return f"Lifted by {small}: {_support_word(values, off.lifted)} go at {show(off.lift, 'small length', system)}"
+    return f"A lift of {small} asks {_share(now.force(lift), now.whole)}"
 
 
 def lifted_level():

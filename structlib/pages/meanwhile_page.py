@@ -10,7 +10,6 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.house.bays import floor_on_a_wall
 from structlib.house.meanwhile import JoistDemand, WallOut, joists_at, wall_out
-from structlib.house.path import follow
 from structlib.mechanics import shoring
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
@@ -89,7 +88,7 @@ class Asked:
         """What all temporary walls have, with people everywhere."""
         return sum(self.found.out.line_on(name, _AT).sum_for_equilibrium_only() for name in self.found.temporary)
 
-    @property
+    @cached_property
     def ratio(self):
         """What they have together, over what the wall had [-]."""
         return self.together / self.wall
@@ -99,12 +98,12 @@ class Asked:
         """What one temporary wall has, with people where they ask most of it."""
         return self.joist.most(self.temporary)
 
-    @property
+    @cached_property
     def far(self):
         """What the wall that stays keeps, with people everywhere."""
         return self.joist.push(self.stays, self.joist.full)
 
-    @property
+    @cached_property
     def far_empty(self):
         """What the wall that stays keeps, with nobody there."""
         return self.joist.push(self.stays, self.joist.empty)
@@ -114,7 +113,7 @@ class Asked:
         """What the wall that stays keeps, with people where they lift most."""
         return self.joist.least(self.stays)
 
-    @property
+    @cached_property
     def uplift(self):
         """What must hold the joists down on the wall that stays; 0 where nothing must."""
         return max(0.0, -self.far, -self.far_empty, -self.far_least)
@@ -184,11 +183,12 @@ class MeanwhilePage(Page):
         floor = dict(span=values["span"], sides=1 if values["way"] == "outside" else 2, dead=values["dead"], live=values["live"])
         house = floor_on_a_wall(**floor, joists="continuous" if values["way"] == "continuous" else "cut", above=values["above"])
         found = wall_out(house, "wall", offset)
-        joist, today = found.joists(_AT, **one)[0], joists_at(found.before, "floor", _AT, **one)[0]
-        below = today  # the floor below is the same floor, its joists cut over a wall under the one that comes out
+        joist, today = (joists_at(path, level, _AT, **one)[0]
+                        for path, level in ((found.out, found.caught[0]), (found.before, "floor")))
+        # the floor below is the same floor, its joists cut over a wall under the one that comes out
+        below = today
         if values["way"] == "continuous":
-            alone = floor_on_a_wall(**{**floor, "sides": 1}, joists="cut", above=0.0)
-            below = joists_at(follow(alone), "floor", _AT, **one)[0]
+            below = joists_at(found.before, "floor", _AT, cut=True, **one)[0]
         return Asked(
             found=found,
             joist=joist,
