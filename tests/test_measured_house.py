@@ -15,12 +15,12 @@ from structlib.house.plan import Wall
 from structlib.rules.choice import RULEBOOK
 
 NOTCH = Cut(what="notch in the bottom", place=1 * inch, size=1.5 * inch, length=6 * inch)
-SAWN = MeasuredJoists(width=2 * inch, depth=7.5 * inch, spacing=16 * inch, cut=NOTCH)
+SAWN = MeasuredJoists(width=2 * inch, depth=7.5 * inch, spacing=16 * inch, weight=0.0, cut=NOTCH)
 HOLE = dataclasses.replace(SAWN, cut=Cut(what="hole", place=5 * ft, size=2 * inch, below=2 * inch))
-ROUND = MeasuredJoists(width=8 * inch, depth=8 * inch, spacing=16 * inch, shape="round", taper=1 * inch)
-HEWN = MeasuredJoists(width=6 * inch, depth=8 * inch, spacing=16 * inch, shape="hewn", wane=1 * inch)
+ROUND = MeasuredJoists(width=8 * inch, depth=8 * inch, spacing=16 * inch, weight=0.0, shape="round", taper=1 * inch)
+HEWN = MeasuredJoists(width=6 * inch, depth=8 * inch, spacing=16 * inch, weight=0.0, shape="hewn", wane=1 * inch)
 ANOTHER = {"species": "Hem-Fir", "grade": "No.2", "shape": "flat sides", "what": "notch in the top", "made": "engineered",
-           "state": "rot"}
+           "state": "rot", "weight": 2 * psf}
 
 
 def house(joists, **more):
@@ -43,14 +43,14 @@ def other(one, value):
 
 
 @pytest.mark.parametrize("joists, wanted", [
-    (SAWN, ("width", "depth", "spacing", "plies", "shape", "species", "grade", "made", "state")),
+    (SAWN, ("width", "depth", "spacing", "weight", "plies", "shape", "species", "grade", "made", "state")),
     (ROUND, ("depth", "spacing", "taper", "plies")),
     (HEWN, ("width", "depth", "wane")),
 ])  # fmt: skip
 def test_every_field_of_measured_joists_has_an_effect(joists, wanted):
     fields = {one.name: one for one in dataclasses.fields(joists)}
-    assert set(fields) == {"width", "depth", "spacing", "plies", "shape", "wane", "taper", "species", "grade", "made", "state",
-                           "cut"}
+    assert set(fields) == {"width", "depth", "spacing", "weight", "plies", "shape", "wane", "taper", "species", "grade", "made",
+                           "state", "cut"}
     for name in wanted:
         assert told(dataclasses.replace(joists, **{name: other(fields[name], getattr(joists, name))})) != told(joists), name
 
@@ -102,9 +102,25 @@ def test_a_wall_on_old_joists_is_a_point_load_on_each_by_hand():
     assert not told.answers and "even load only" in told.refused[0]
 
 
+def test_the_weight_of_joists_comes_down_with_the_floor_and_has_to_be_said():
+    """2 psf of joists on 10 psf of floor, half of 13 ft on each wall."""
+    floor = follow(house(dataclasses.replace(SAWN, weight=2 * psf))).element("floor")
+    assert floor.gives[0].amount[0] / plf == pytest.approx(12 * 6.5)
+    with pytest.raises(TypeError, match="weight"):
+        MeasuredJoists(width=2 * inch, depth=8 * inch, spacing=16 * inch)
+
+
 def test_what_is_not_known_counts_as_the_weakest_that_it_may_be():
     shares = {}
-    for name, changes in (("any", {}), ("fir", dict(species="Douglas Fir-Larch")), ("worst", dict(species="Northern Species", grade="No.3"))):
+    worst = dict(species="Northern Species", grade="No.3")
+    for name, changes in (("any", {}), ("fir", dict(species="Douglas Fir-Larch")), ("worst", worst)):
         floor = judge(follow(house(dataclasses.replace(SAWN, cut=None, **changes))), RULEBOOK)["floor"]
         shares[name] = floor.governs.share
     assert shares["any"] == pytest.approx(shares["worst"]) and shares["fir"] < shares["any"]
+
+
+@pytest.mark.parametrize("changes", [dict(species="Hemfir"), dict(grade="No 2")])
+def test_a_wood_that_is_written_wrong_is_asked_about_and_not_taken_for_any(changes):
+    floor = judge(follow(house(dataclasses.replace(SAWN, **changes))), RULEBOOK)["floor"]
+    assert floor.governs is None or all(check.kind.startswith("notch") for check in floor.checks)
+    assert "did you mean" in floor.refused[0] and "floor cannot be judged" in floor.refused[0]

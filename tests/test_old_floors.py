@@ -357,8 +357,8 @@ def test_outside_causes_come_first_and_gates_are_kept():
         lambda: triage("sagging floor"),
         lambda: triage(["saggy floor"]),
         lambda: candidate_woods(width=1 * inch, depth=8 * inch),
-        lambda: MeasuredJoists(width=2.0, depth=8.0, spacing=400.0),
-        lambda: MeasuredJoists(width=2 * inch, depth=8 * inch, spacing=math.nan),
+        lambda: MeasuredJoists(width=2.0, depth=8.0, spacing=400.0, weight=0.0),
+        lambda: MeasuredJoists(width=2 * inch, depth=8 * inch, spacing=math.nan, weight=0.0),
         lambda: vibration.simple_span_frequency(bending_stiffness=0.0, line_weight=1.0, span=1.0),
         lambda: vibration.frequency_from_sag(sag=-1.0),
         lambda: vibration.midspan_weight_frequency(

@@ -5,7 +5,7 @@ from functools import lru_cache
 
 from structlib.ground.measured_sections import SHAPES, measured_section
 from structlib.ground.refusals import BadInput
-from structlib.ground.units import ft, inch
+from structlib.ground.units import ft, inch, psf
 from structlib.house.fields import Record, of
 from structlib.rules.members import CutMember, Hole, MeasuredJoist, Notch
 
@@ -30,15 +30,16 @@ class Cut(Record):
 
 @dataclass(frozen=True, kw_only=True)
 class MeasuredJoists(Record):
-    """The joists of an old floor as measured [mm]; their weight is in the layers, since their wood may not be known.
+    """The joists of an old floor as measured [mm], and what they weigh on its plan [MPa]; 0 psf where a layer has it in it.
 
-    ``species`` and ``grade`` are left out where nobody knows them. ``wane`` is what the corners of hewn timber lack,
-    ``taper`` how much thinner a round log is at its right end.
+    Their wood may not be known, so their weight has to be said; ``species`` and ``grade`` are left out where nobody knows
+    them. ``wane`` is what the corners of hewn timber lack, ``taper`` how much thinner a round log is at its right end.
     """
 
     width: float = of("section length", '"2 in"', low=1 * inch, high=24 * inch)
     depth: float = of("section length", '"7 1/2 in"', low=2 * inch, high=24 * inch)
     spacing: float = of("section length", '"16 in"', low=4 * inch, high=96 * inch)
+    weight: float = of("area load", '"2 psf"', high=50 * psf)
     plies: int = of("count", "1", low=1, high=4, default=1)
     shape: str = of("choice", '"round"', choices=SHAPES, default="sawn")
     wane: float = of("section length", '"1 in"', high=6 * inch, default=0.0)
@@ -66,7 +67,7 @@ def check_measured(level):
     Examples
     --------
     >>> from structlib.house.plan import Level
-    >>> logs = MeasuredJoists(width=200.0, depth=200.0, spacing=400.0, taper=20.0)
+    >>> logs = MeasuredJoists(width=200.0, depth=200.0, spacing=400.0, weight=0.0, taper=20.0)
     >>> check_measured(Level(name="floor", kind="floor", on=(), start=0.0, end=1.0, live=0.0, measured=logs))
     Traceback (most recent call last):
     ...
@@ -112,7 +113,7 @@ def measured_member(joists, kind="floor"):
 
     Examples
     --------
-    >>> one = measured_member(MeasuredJoists(width=2*inch, depth=8*inch, spacing=16*inch))
+    >>> one = measured_member(MeasuredJoists(width=2*inch, depth=8*inch, spacing=16*inch, weight=0.0))
     >>> round(one.section.section_modulus / inch**3, 2)
     21.33
     """
@@ -141,7 +142,7 @@ def cut_member(joists, span, kind="floor"):
     Examples
     --------
     >>> hole = Cut(what="hole", place=3 * ft, size=2 * inch, below=2 * inch)
-    >>> cut_member(MeasuredJoists(width=2*inch, depth=8*inch, spacing=16*inch, cut=hole), 12 * ft).cut.middle / ft
+    >>> cut_member(MeasuredJoists(width=2*inch, depth=8*inch, spacing=16*inch, weight=0.0, cut=hole), 12 * ft).cut.middle / ft
     3.0
     """
     joist, cut = measured_member(joists, kind), joists.cut
@@ -185,7 +186,7 @@ def stops(joists):
 
     Examples
     --------
-    >>> len(stops(MeasuredJoists(width=2*inch, depth=8*inch, spacing=16*inch, state="crack")))
+    >>> len(stops(MeasuredJoists(width=2*inch, depth=8*inch, spacing=16*inch, weight=0.0, state="crack")))
     1
     """
     found = [joists.made, joists.state]

@@ -39,7 +39,7 @@ def one_floor(joists, *, span, dead, live):
     >>> from structlib.ground.units import lb, psf
     >>> from structlib.house.measured import MeasuredJoists
     >>> from structlib.house.path import follow
-    >>> joists = MeasuredJoists(width=2 * inch, depth=8 * inch, spacing=16 * inch)
+    >>> joists = MeasuredJoists(width=2 * inch, depth=8 * inch, spacing=16 * inch, weight=0.0)
     >>> house = one_floor(joists, span=12 * ft, dead=10 * psf, live=30 * psf)
     >>> round(follow(house).element("left wall").total()["live"] / lb)  # 8 ft of wall, half of 12 ft, 30 psf
     1440

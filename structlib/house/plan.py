@@ -116,8 +116,8 @@ class Tie(Record):
 class Level(Record):
     """One roof, ceiling or floor between the walls and beams that it rests on. Lengths in mm, loads in MPa of plan.
 
-    ``on`` names them, from left to right. Its joists are new ones (``joist``) or old ones as ``measured``, whose weight is
-    in the layers. Layers of a roof are weighed on its slope. The rafters of a roof lean on
+    ``on`` names them, from left to right. Its joists are new ones (``joist``) or old ones as
+    ``measured``. Layers of a roof are weighed on its slope. The rafters of a roof lean on
     a ridge 'board', which carries nothing (``ridge_at`` where it is not in the middle), or on a ridge 'beam', named
     in ``on``. With a board they push their walls apart: a ``tie``, or the joists of the level ``tied_by``, holds them.
     ``right_snow`` is the snow right of the ridge where it is not the same, ``ground_snow`` what it all comes from;

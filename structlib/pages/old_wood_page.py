@@ -165,7 +165,7 @@ class OldWoodPage(Page):
         shape, width, depth, wood = (values[name] for name in ("shape", "width", "depth", "wood"))
         return MeasuredJoists(
             width=min(width, depth) if shape == "flat sides" else width,  # a log is never wider than it is deep
-            depth=depth, spacing=values["spacing"], plies=int(values["plies"]), shape=shape,
+            depth=depth, spacing=values["spacing"], weight=0.0, plies=int(values["plies"]), shape=shape,
             wane=min(_WANE, width / 3, depth / 3) if shape == "hewn" else 0.0,
             taper=values["taper"] if shape == "round" else 0.0,
             species="" if wood in ("any", "No.2") else wood, grade="No.2" if wood == "No.2" else "",

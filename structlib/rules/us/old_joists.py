@@ -11,7 +11,7 @@ from typing import Any
 import numpy
 
 from structlib.ground.lumber import find_material, materials
-from structlib.ground.refusals import OutsideRule
+from structlib.ground.refusals import OutsideRule, check_choice
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch  # noqa: F401 (ft: in examples)
 from structlib.rules.check import least_verified
@@ -148,7 +148,7 @@ def wood_values(section, *, spacing, plies=1, species="", grade=""):
     Raises
     ------
     BadInput
-        When a size is not in its range.
+        When a size is not in its range, or a species or a grade is not known.
     OutsideRule
         When none of the woods meant has values for a piece of this size.
 
@@ -166,10 +166,14 @@ def wood_values(section, *, spacing, plies=1, species="", grade=""):
     >>> [round(float(one) / psi, 1) for one in found.bending]  # 575 psi, size factor 1.1, 1.15 for its neighbours
     [727.4]
     """
+    if species:
+        check_choice("species", species, _species())
+    if grade:
+        check_choice("grade", grade, GRADES)
     thin, deep = sorted((section.width, section.depth))
     woods = [
         wood for wood in candidate_woods(width=thin, depth=deep)
-        if species in ("", wood.species) and (not grade or grade in wood.grade.split("/"))
+        if species in ("", wood.species) and grade in ("", wood.grade, *wood.grade.split("/"))
     ]  # fmt: skip
     groups, refused = {}, None
     for wood in woods:  # the factors are those of the table, not of the species
@@ -190,6 +194,11 @@ def wood_values(section, *, spacing, plies=1, species="", grade=""):
         numpy.array([wood.modulus for wood, _ in kept]),
         tuple(_least_known(wood.verified, known) for wood, (_, known) in kept),
     )
+
+
+@lru_cache(maxsize=None)
+def _species():
+    return sorted({wood.species for kind in ("dimension", "southern pine", "timber") for wood in materials(kind)})
 
 
 @lru_cache(maxsize=None)
