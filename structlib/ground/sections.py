@@ -37,6 +37,8 @@ def check_section_size(name, value):
     >>> check_section_size("depth", 235.0)
     235.0
     """
+    if type(value) is float and 0 < value <= _GREATEST_SIZE:
+        return value  # the usual case, before anything else is asked
     refuse_list(name, value)
     return check_number(name, value, low=0, high=_GREATEST_SIZE, low_allowed=False,
                         shown=lambda size: show(size, "section length"),

@@ -135,7 +135,7 @@ def judge_element(path, name, rulebook, wanted=None, arranged=False):
     >>> judge_element(follow(demo_house()), "kitchen opening", RULEBOOK).refused[0][:30]
     'the wood of kitchen opening is'
     """
-    whole = next((one.name for one in path.elements if one.name == name), None) or _owner(path, name)
+    whole = name if name in path.by_name else _owner(path, name)
     element = path.element(whole)
     if whole != name:
         return _detail(path, name, judge_element(path, whole, rulebook), rulebook)

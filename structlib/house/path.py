@@ -46,12 +46,13 @@ class Path:
         Element
             The element; the names are listed where there is none [-].
         """
-        if isinstance(name, str) and name in self._by_name:
-            return self._by_name[name]
-        raise BadInput(f"nothing on the load's way is called {name!r}; there are {', '.join(self._by_name)}")
+        if isinstance(name, str) and name in self.by_name:
+            return self.by_name[name]
+        raise BadInput(f"nothing on the load's way is called {name!r}; there are {', '.join(self.by_name)}")
 
     @cached_property
-    def _by_name(self):
+    def by_name(self):
+        """Its elements by their names."""
         return {one.name: one for one in self.elements}
 
     @property

@@ -50,9 +50,16 @@ def most(*extremes):
     >>> most(Extreme(9.0, 3.0), Extreme(-16.0, 8.0)).value
     -16.0
     """
-    if not extremes or not all(isinstance(extreme, Extreme) for extreme in extremes):
+    found = None
+    for extreme in extremes:
+        if not isinstance(extreme, Extreme):
+            found = None
+            break
+        if found is None or abs(extreme[0]) > abs(found[0]):
+            found = extreme
+    if found is None:
         raise BadInput("most() compares records of type Extreme, for example most(e.least_slope)")
-    return max(extremes, key=lambda extreme: abs(extreme.value))
+    return found
 
 
 class Extremes(NamedTuple):

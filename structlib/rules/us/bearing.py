@@ -168,6 +168,8 @@ def bearing_area_factor(*, bearing_length, distance_to_end):
     added = factors.length("bearing_area_added_length")
     longest = factors.length("bearing_area_greatest_length")
     nearest = factors.length("bearing_area_least_end_distance")
+    if isinstance(bearing_length, float) and isinstance(distance_to_end, float):
+        return (bearing_length + added) / bearing_length if bearing_length < longest and distance_to_end >= nearest else 1.0
     applies = (numpy.asarray(bearing_length) < longest) & (numpy.asarray(distance_to_end) >= nearest)
     return numpy.where(applies, (bearing_length + added) / bearing_length, 1.0)
 

@@ -312,13 +312,13 @@ def sag_checks(member, demands, use):
             lasting=lasting, passing=demand.solution.deflection(place) - lasting, creep_factor=creep
         )
 
-    worst = max(demands, key=lambda d: abs(after_years(d)))
+    worst, sagged = max(((one, abs(after_years(one))) for one in demands), key=lambda one: one[1])
     checks.append(
         sag(
             "years",
             "sag after years",
             "wood creeps: the dead load's share of the sag grows",
-            abs(after_years(worst)),
+            sagged,
             worst.solution.extremes.deflection.position,
             total,
             worst.combination.name,
