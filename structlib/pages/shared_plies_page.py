@@ -122,7 +122,7 @@ class UnlikePliesPage(Page):
             given, share = ("", "") if gates else (told(one.given, one.dimension), verdict.share_text(one, answer.checks))
             rows.append((one.name, told(one.asked, one.dimension), given, share, self._rule(one, answer)))
         # a gate withdraws verdicts; that there is none is no verdict
-        rows += [(name, told(asked, what), "", "" if gates else "not judged", why) for name, asked, what, why in answer.unjudged]
+        rows += [(name, told(asked, what), "", "" if gates else "not judged", "") for name, asked, what, _ in answer.unjudged]
         rows.append(("stiffness, times the old plies", f"{case.stiffness / case.alone:.2f} x", "", "",
                      "the sum of E I; more where a seam is joined"))  # fmt: skip
         return (*rows, *self._by_statics(case, answer))

@@ -74,10 +74,12 @@ def ask(rulebook, answer, *asked):
         The rulebook [-].
     answer : str
         'soils' (presumed bearing by class), 'capacity' (what a post carries, by height), 'least_pad', 'held_top'
-        (what keeps the top of a post in its place), 'slab_pressure' (under a slab, for a time), 'conditions' (what its strength stands on), 'wood_in_use' (what wet
-        service and treatment do), 'compared_woods' (an old joist beside every wood that it may be of), 'cut_limits' (how far
-        a joist may be cut), 'measured_conditions' (what the values of an old joist stand on), 'size_on_bending' (what the
-        size of a piece does to its bending value) [-].
+        (what keeps the top of a post in its place), 'slab_pressure' (under a slab, for a time), 'conditions' (what its
+        strength stands on), 'wood_in_use' (what wet service and treatment do), 'joined_plies' (fasteners of plies loaded
+        from one side), 'fastening' (what one fastener passes, and how far apart they stand), 'usual_nailing',
+        'slender_ply' (how one ply alone is held), 'plate_bolts' (of a flitch), 'compared_woods' (an old joist beside
+        every wood that it may be of), 'cut_limits' (how far a joist may be cut), 'measured_conditions' (what the values
+        of an old joist stand on), 'size_on_bending' (what the size of a piece does to its bending value) [-].
     *asked : any
         What the answer is about, as the rulebook's method takes it [any].
 
