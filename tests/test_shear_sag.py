@@ -10,7 +10,8 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.sizing import build_rack, size_beams
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, Couple, LineLoad, PointLoad, Support, solve
-from structlib.pages.beam_page import BeamPage, _ghost
+from structlib.pages.beam_page import BeamPage
+from structlib.pages.beam_words import ghost
 from structlib.pages.past_post_page import PastPostPage
 from structlib.pages.shared_plies_page import UnlikePliesPage
 from structlib.pages.show import start_values
@@ -209,4 +210,4 @@ def test_the_picture_draws_the_sag_that_governs_beside_its_own_limit(dead, name,
     # the ghost hangs under the same load as the beam drawn over it
     lighter = values | {"plies": 4}
     before = next(one.asked for one in page.result(tuple(lighter.items())).checks if one.name == name)
-    assert max(_ghost(page.result(tuple(lighter.items())), name).sag_y) == pytest.approx(before)
+    assert max(ghost(page.result(tuple(lighter.items())), name).sag_y) == pytest.approx(before)

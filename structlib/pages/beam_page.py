@@ -15,27 +15,17 @@ from structlib.house.judging import Answer, judge_element
 from structlib.house.path import follow
 from structlib.house.pieces import GivenWood, piece_of
 from structlib.house.plan import Load, Plate
-from structlib.house.plies import PLY_JOINTS, doubt, ply_layout
+from structlib.house.plies import PLY_JOINTS, ply_layout
 from structlib.house.shares import along
+from structlib.pages import beam_words as words
 from structlib.pages import verdict
+from structlib.pages.beam_words import CAUTION, OWN, SEAT_NOT_KNOWN, TWO_PEOPLE, beam_evidence  # noqa: F401 (for other pages)
 from structlib.pages.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
-from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, in_use_notes, pieces, wood
-from structlib.pictures.drawings.opening_view import KINDS
-from structlib.pictures.drawings.opening import LoadBand, Mark, OpeningView, PointLoad, PreviousBeam, draw_opening
+from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, pieces, wood
+from structlib.pictures.drawings.opening import LoadBand, OpeningView, PointLoad, draw_opening
 from structlib.rules.choice import RULEBOOK
-from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE
-
-CAUTION = (
-    "This page teaches and prepares. A licensed engineer, the local code and the permit decide what is built."
-)
-
-#: Key of the reader's own LVL among the woods of a page.
-OWN = "own lvl"
-
-#: What two people carry with care; a fact of the trade, with no source.
-TWO_PEOPLE = 200 * lb
 
 _BELOW = (
     ("plate of Spruce-Pine-Fir", "spf"),
@@ -65,9 +55,6 @@ _POINT = "what stands on the beam"
 SEVERAL = (
     "More than one post or beam comes down on this opening: this page takes one. Follow the house as a whole, and ask the "
     "engineer. Only what is asked is shown."
-)
-SEAT_NOT_KNOWN = (
-    "What the beam sits on was not looked at: find it before anything is chosen. Only what is asked is shown."
 )
 _POSITIONS = (("dropped: joists sit on it", "dropped"), ("flush: joists hang on its sides", "flush"))
 
@@ -288,7 +275,7 @@ class BeamPage(Page):
             self.scene(values, result, ghost, withdrawn, frame),
             ("check", "asked", "can give", "share", "loads and rule"),
             self.rows(result, withdrawn),
-            self.notes(values, result),
+            words.notes(self, values, result),
             result.gates,
             known=beam_evidence(result, result.checks),
         )
@@ -308,7 +295,7 @@ class BeamPage(Page):
         tuple of tuple of str
             Name, asked, can give, share, where and clause [-].
         """
-        rows, checks = [], _merged(result.checks)
+        rows, checks = [], words.merged(result.checks)
         for check in checks:
             rows.append(
                 (
@@ -320,20 +307,20 @@ class BeamPage(Page):
                 )
             )
         if result.answer.refused:
-            moment = show(abs(_greatest(result).solution.extremes.moment.value), "moment", self.system)
+            moment = show(abs(words.greatest(result).solution.extremes.moment.value), "moment", self.system)
             rows.append(("beam", moment, "", "not judged", result.answer.refused))
         if force := sum(result.stands.values()):
             by_type = ", ".join(f"{kind} {show(one, 'force', self.system)}" for kind, one in result.stands.items())
             place = show(result.stands_at, "length", self.system)
             rows.append(("post on the beam", show(force, "force", self.system), "", "",
                          f"{by_type}, without factors; {place} from the left edge of the opening"))
-        solution = _greatest(result).solution
+        solution = words.greatest(result).solution
         left, right = solution.reactions[0].force, solution.reactions[-1].force
         ends = show(left, "force", self.system)
         if show(right, "force", self.system) != ends:
             ends += f" and {show(right, 'force', self.system)}"
         rows.append(
-            ("push on each seat", ends, "", "", f"{_greatest(result).combination.name}, own weight in it")
+            ("push on each seat", ends, "", "", f"{words.greatest(result).combination.name}, own weight in it")
         )
         length = result.job.clear_width + result.job.left.length + result.job.right.length
         one = result.member.weight_per_length / result.member.plies * length
@@ -347,76 +334,6 @@ class BeamPage(Page):
             )
         )
         return tuple(rows)
-
-    def notes(self, values, result):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        result : OpeningResult
-            The beam as judged [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
-        member = result.member
-        where = "Wood on masonry or near soil" if values["below"] == "masonry" else ""
-        notes = list(in_use_notes(values, member.material, where, self.rulebook))
-        greatest = self.opening.greatest_depth
-        if values["position"] == "dropped" and member.depth > greatest * (1 + 1e-9):
-            notes.append(
-                f"The opening leaves {show(greatest, 'section length', self.system)} for the beam; this one is "
-                f"{show(member.depth, 'section length', self.system)} deep."
-            )
-        length = result.job.clear_width + result.job.left.length + result.job.right.length
-        if member.weight_per_length / member.plies * length > TWO_PEOPLE:
-            notes.append(f"One ply is heavier than two people carry (common practice: about {show(TWO_PEOPLE, 'weight', self.system)}).")
-        if values["position"] == "flush":
-            notes.append(
-                "Flush: the joists hang on the sides, so shear is taken in full, and the hangers must pass the "
-                "load on; that is for the drawings."
-            )
-        if result.stands:
-            notes.append(
-                "A post stands on the beam: solid wood under it must press on every ply, and the beam must be kept from "
-                "rolling there. How its load goes on below the seats is not on this page: see notebook 06."
-            )
-        if result.answer.refused:
-            notes.append(f"Not judged: {result.answer.refused}.")
-        if result.ply_layout is not None:
-            layout = result.ply_layout
-            notes.append(
-                f"Plies joined by {result.job.ply_joint.name}, every "
-                f"{show(layout.spacing, 'section length', self.system)} along each line: "
-                f"{show(layout.load_between, 'line load', self.system)} pass from ply to ply, as if all hung on "
-                f"one side ({layout.verified})."
-            )
-        if doubt(result.choice, self.rulebook):
-            notes.append(f"Doubtful: {doubt(result.choice, self.rulebook)}.")
-        repeated = [one for check in result.checks for one in check.factors if one.symbol == "C_r" and one.value > 1]
-        if repeated:
-            notes.append(
-                f"Three or more plies of one beam count as members that share: the bending value has the "
-                f"repetitive-member factor {repeated[0].value:g} in it ({repeated[0].clause})."
-            )
-        if result.job.left.below == "post":
-            notes.append(
-                "On end grain the beam's own face governs; the posts below are a check of their own."
-            )
-        if member.material.kind == "lvl":
-            if values["wood"] != OWN:
-                notes.append(
-                    "LVL values here are generic and recalled; enter those of the maker's evaluation report."
-                )
-        notes.append(
-            f"Design values of {member.material.name}: {member.material.source}, {member.material.verified}."
-        )
-        notes.append(CAUTION)
-        return tuple(notes)
 
     def scene(self, values, result, ghost, gates=(), frame="page"):
         """Draw the opening, the beam in it, and each check where it comes nearest its limit.
@@ -440,15 +357,15 @@ class BeamPage(Page):
             The picture [-].
         """
         system, member, job = self.system, result.member, result.job
-        demand = _greatest(result)
+        demand = words.greatest(result)
         points = demand.solution.points(48)
-        sag = _sag(result)
-        load, hangs = _hangs(result, sag.name if sag else "")
+        sag = words.drawn_sag(result)
+        load, hangs = words.hangs(result, sag.name if sag else "")
         sags = sag.asked if sag else max(map(abs, hangs.deflection))
         peak = demand.solution.extremes
         greatest_shear = max(abs(peak.shear.value), 1e-9)
         view = OpeningView(
-            title=titled(_title(result, gates), values, gates),
+            title=titled(words.title(result, gates), values, gates),
             clear_width=job.clear_width,
             left_seat=job.left.length,
             right_seat=job.right.length,
@@ -460,10 +377,10 @@ class BeamPage(Page):
             section_name=result.choice.name,
             width_text=show(member.width, "section length", system),
             depth_text=show(member.depth, "section length", system),
-            clear_width_text=_clear(show(job.clear_width, "length", system)),
+            clear_width_text=words.clear(show(job.clear_width, "length", system)),
             flush=values["position"] == "flush",
-            left_jacks=_jacks(job.left.length),
-            right_jacks=_jacks(job.right.length),
+            left_jacks=words.jacks(job.left.length),
+            right_jacks=words.jacks(job.right.length),
             joist_depth=9.25 * inch,
             joist_spacing=16 * inch,
             loads=tuple(
@@ -485,11 +402,11 @@ class BeamPage(Page):
             sag_x=tuple(hangs.x.tolist()),
             sag_y=tuple(hangs.deflection.tolist()),
             exaggeration=40.0,
-            sag_text=f"true sag under {load} {show(sags, 'small length', system)} = {_span_over(job.span, sags)}",
+            sag_text=f"true sag under {load} {show(sags, 'small length', system)} = {words.span_over(job.span, sags)}",
             sag_limit=sag.given if sag else 0.0,
-            sag_limit_text=f"limit {_span_over(job.span, sag.given)}, {load}" if sag else "",
-            previous=None if ghost is None else _ghost(ghost, sag.name if sag else ""),
-            marks=() if gates else _marks(result),
+            sag_limit_text=f"limit {words.span_over(job.span, sag.given)}, {load}" if sag else "",
+            previous=None if ghost is None else words.ghost(ghost, sag.name if sag else ""),
+            marks=() if gates else words.marks(result),
             shear_x=tuple(points.x.tolist()),
             shear_y=tuple(points.shear.tolist()),
             shear_text=show(greatest_shear, "force", system),
@@ -505,114 +422,6 @@ class BeamPage(Page):
 def _stands(values):
     """What the post on the beam brings, by the types that there are [N]."""
     return {one.replace("_", " "): values[f"point_{one}"] for one in _LOADS if values[f"point_{one}"]}
-
-
-def _span_over(span, sag):
-    return f"span/{span / sag:.0f}" if sag > span / 100000 else "span/100000 or less"
-
-
-def _clear(text):
-    """The clear width with its word where there is room beside the picture for both."""
-    return f"{text} clear" if len(text) <= 10 else text
-
-
-def _jacks(seat):
-    return max(1, min(5, int(seat / (1.5 * inch) + 1e-6)))
-
-
-def _greatest(result):
-    return max(result.demands, key=lambda demand: abs(demand.solution.extremes.moment.value))
-
-
-def _sag(result):
-    """The sag check that governs among those that decide: the one to draw, with its own limit; None without one."""
-    return verdict.worst(check for check in result.checks if check.kind == "sag")
-
-
-def _hangs(result, name):
-    """Which load a sag check is of, and the beam's shape under it; all load where no such check was made."""
-    check = next((one for one in result.checks if one.name == name), None)
-    demand = _greatest(result)
-    if check is not None:
-        demand = next(one for one in result.demands if one.combination.name == check.combination)
-    live = check is not None and name == "sag under live load"
-    return "live load" if live else "all load", (demand.variable if live else demand.solution).points(48)
-
-
-def _ghost(result, name):
-    """The beam before, hanging under the same kind of load as the beam now."""
-    _, points = _hangs(result, name)
-    return PreviousBeam(result.member.depth, tuple(points.x.tolist()), tuple(points.deflection.tolist()))
-
-
-def _merged(checks):
-    """Left and right of the same question as one row: the end that uses more."""
-    best, order = {}, []
-    for check in checks:
-        key = check.name.replace("left", "").replace("right", "")
-        if key not in best:
-            order.append(key)
-        if key not in best or check.share > best[key].share:
-            best[key] = check
-    return [best[key] for key in order]
-
-
-def _marks(result):
-    """The worst check of each kind. A seat that is too short is marked where it is crushed: at the seat."""
-    worst = {}
-    for check in result.checks:
-        kind = {LEAST_SEAT: BEAM_FACE, PLATE_FACE: BEAM_FACE}.get(check.kind, check.kind)
-        # the small allowance keeps a mark on its side when both ends use the same up to rounding
-        if check.decides and kind in KINDS and (kind not in worst or check.share > worst[kind].share * (1 + 1e-9)):
-            worst[kind] = check
-    return tuple(
-        Mark(kind, check.position, check.share, check.sentence, check is result.governs)
-        for kind, check in worst.items()
-    )
-
-
-_ASKS = {
-    "bending": "Bending",
-    "shear": "Shear",
-    BEAM_FACE: "Crushing at the seat",
-    PLATE_FACE: "Crushing at the seat",
-    LEAST_SEAT: "Seat length",
-    "sag": "Sag",
-}
-
-
-def _title(result, gates):
-    def words(first):
-        if first is None:
-            return "What comes down on the beam"
-        word = _ASKS.get(first.kind, first.kind.capitalize())
-        if first.share > 1.0:
-            return f"{word} asks {first.share:.2f} times what this beam can give"
-        return f"{word} governs: {verdict.used(first.share)}"
-
-    unjudged = ("the beam",) if result.answer.refused else ()
-    return verdict.headline(_merged(result.checks), gates, words, unjudged=unjudged)
-
-
-def beam_evidence(result, checks):
-    """List what a page used of one checked beam, each with how well it is known.
-
-    Parameters
-    ----------
-    result : OpeningResult or structlib.house.judging.Answer
-        The beam as judged [-].
-    checks : iterable of structlib.rules.check.Check
-        Those of its checks that the page shows [-].
-
-    Returns
-    -------
-    tuple of (str, str)
-        Checks, factors, load combinations, wood; and the loads, as entered [-].
-    """
-    combinations = ((f"loads {one.combination.name}", one.combination.verified) for one in result.demands)
-    material = result.member.material
-    loads = (("loads", verdict.ENTERED),)
-    return verdict.evidence(checks, *combinations, (material.name, material.verified), *loads)
 
 
 hold(globals())
