@@ -11,7 +11,7 @@ from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.house.judging import judge, judge_element
 from structlib.house.path import follow
 from structlib.house.pieces import piece_of
-from structlib.house.plan import Beam, Load, Plate
+from structlib.house.plan import Beam, Load, Plate, Wood
 from structlib.pages.path_page import PathPage
 from structlib.pages.show import start_values
 from structlib.pages.wall_page import WallPage
@@ -183,3 +183,26 @@ def test_the_wall_page_combines_by_its_rulebook_and_keeps_the_types_apart():
     strong = (1.25 * total["dead"] + 1.5 * total["live"]) / plf
     assert f"Under strength they ask most: {strong:,.0f} plf." in other.notes[0]
     assert f"Under D + L they ask most: {(total['dead'] + total['live']) / plf:,.0f} plf." in shown.notes[0]
+
+
+def test_a_wood_that_no_rule_covers_leaves_the_other_parts_their_verdicts():
+    wet = Wood(species="LVL", grade="2.0E-2900Fb", size="1 3/4 x 11 7/8 LVL", plies=3, wet=True)
+    found = judge(follow(house(floor("west middle east"), *three(0, 13, 26), opening("door", "middle", 6, 5.75, beam=FIR),
+                               opening("hall", "middle", 14, 3.75, beam=wet))), RULEBOOK)
+    assert found["door"].checks and not found["hall"].checks and "LVL" in found["hall"].refused[0]
+    assert found["hall, left seat"].element.total()["live"] > 0  # what is asked stays
+
+
+@pytest.mark.parametrize("joined, gated", [("not chosen", True), ("10d", False)])
+def test_plies_loaded_from_the_side_are_gated_in_a_house_too(joined, gated):
+    gates = judge_element(follow(door(position="flush", joined=joined)), "door", RULEBOOK).gates
+    assert any("choose how they are joined" in one for one in gates) == gated
+    one_ply = door(position="flush").openings[0]
+    one_ply = dataclasses.replace(one_ply, beam=dataclasses.replace(FIR, plies=1))
+    assert not judge_element(follow(dataclasses.replace(door(), openings=(one_ply,))), "door", RULEBOOK).gates
+
+
+def test_what_holds_the_top_edge_of_a_beam_is_told_in_the_house():
+    factors = [next(factor.value for check in judge_element(follow(door(held_every=every)), "door", RULEBOOK).checks
+                    if check.kind == "bending" for factor in check.factors if factor.symbol == "C_L") for every in (0.0, 6 * ft)]
+    assert factors[0] == 1.0 > factors[1]

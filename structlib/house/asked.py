@@ -15,7 +15,7 @@ from structlib.house.beam_jobs import beam_job, held_every, on_masonry, use_of
 from structlib.house.measured import cut_member, stops
 from structlib.house.old_floor import asked_of_measured
 from structlib.house.pieces import area_load, piece_of
-from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
+from structlib.house.plan import SOIL, Beam, Level, Opening, Pad, Post, Wall, Wood
 from structlib.house.plies import ply_layout
 from structlib.house.running import clipped, running_demands
 from structlib.house.shares import along
@@ -41,54 +41,13 @@ def _put_in(wood, rulebook):
 
 
 def _beam(path, element, rulebook, arranged=False):
-    part, house = element.part, path.house
-    axis = house.part(part.wall) if isinstance(part, Opening) else part
-    wood = part.chosen
+    part, axis, wood = element.part, path.axis(element.name), element.part.chosen
     gates, notes = told_of(part)
-    under = [one for one in house.parts() if one.name in [share.to for share in element.gives]]
     gates += on_masonry(path, element)
     if wood is None:
-        return (
-            [],
-            gates,
-            [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"],
-        )
-    piece = piece_of(wood)
-    width = piece.width
-    room = axis.thickness if isinstance(axis, Wall) else width
-    if width > room + _SAME:
-        gates.append(f"{element.name} is {show(width, 'section length')} wide, wider than what it sits on "
-                     f"({show(room, 'section length')}): how the outer plies come down is for an engineer.")
-    for below in under:
-        if isinstance(below, Post) and below.wood is not None and width > piece_of(below.wood).depth + _SAME:
-            gates.append("The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat "
-                         f"there ({element.name} on {below.name}). A post ply under every beam ply, or a cap that an "
-                         "engineer chooses. Only what is asked is shown here.")
-    if piece.depth > part.greatest_depth + _SAME:
-        notes.append(
-            f"there is room for a beam {show(part.greatest_depth, 'section length')} deep at {element.name}, and "
-            f"this one is {show(piece.depth, 'section length')} deep"
-        )
-    if width > part.greatest_width + _SAME:
-        notes.append(
-            f"there is room for a beam {show(part.greatest_width, 'section length')} wide at {element.name}, and "
-            f"this one is {show(width, 'section length')} wide"
-        )
-    above = part.position == "dropped" and isinstance(part, Opening)
-    if above and part.height + piece.depth + part.wall_above > axis.height + _SAME:
-        tall = show(part.height + piece.depth + part.wall_above, "length")
-        notes.append(
-            f"{element.name}, its beam and the wall above are {tall} high, and {axis.name} is "
-            f"{show(axis.height, 'length')} high: it does not fit"
-        )
-    seats = (
-        (part.left_seat, part.right_seat) if isinstance(part, Opening) else [part.seat] * len(element.gives)
-    )
-    for share, seat in zip(element.gives, seats):
-        room = room_on(path.element(share.to).part, part)
-        if seat > room + _SAME:
-            notes.append(f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
-                         f"{show(room, 'section length')}: it is judged with that")
+        return [], gates, [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"]
+    gates += _hangs_past(path, element, axis, piece_of(wood).width)
+    notes += _room(path, element, axis, piece_of(wood))
     try:
         piece = _put_in(wood, rulebook)
     except OutsideRule as error:
@@ -112,6 +71,8 @@ def _beam(path, element, rulebook, arranged=False):
                      for one in clipped(share.source, share.amount, along(axis, share), reach, over)]
             member = _running(piece, places, reach, seats[number], held_every(part, roof), use=use_of(roof), wet=wood.wet)
             asked.append((member, running_demands(member, loads, rulebook)))
+            if part.position == "flush" and piece.plies > 1:
+                gates.append(f"No verdict: {_RUNS_ON} ({element.name}).")
         else:
             job = beam_job(path, element.name, number)
             member = beam_member(wood, piece, job)
@@ -119,6 +80,41 @@ def _beam(path, element, rulebook, arranged=False):
             withheld = isinstance(wood, Wood) and not roof and ply_layout(replace(job, seat_width=None), piece, rulebook)[0]
             gates += [f"No verdict: {withheld} ({element.name})."] if withheld else []
     return asked, gates, notes
+
+
+def _hangs_past(path, element, axis, width):
+    """Gates where plies have no seat: the beam is wider than its wall, or than the post under it is deep."""
+    gates, below = [], [path.element(share.to).part for share in element.gives if share.to != SOIL]
+    if isinstance(axis, Wall) and width > axis.thickness + _SAME:
+        gates.append(f"{element.name} is {show(width, 'section length')} wide, wider than what it sits on "
+                     f"({show(axis.thickness, 'section length')}): how the outer plies come down is for an engineer.")
+    for one in below:
+        if one in path.house.posts and one.wood is not None and width > piece_of(one.wood).depth + _SAME:
+            gates.append("The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat "
+                         f"there ({element.name} on {one.name}). A post ply under every beam ply, or a cap that an "
+                         "engineer chooses. Only what is asked is shown here.")
+    return gates
+
+
+def _room(path, element, axis, piece):
+    """Notes where the beam is deeper, wider or higher than there is room, or its seat longer than what is below."""
+    part, notes = element.part, []
+    for most, size, word in ((part.greatest_depth, piece.depth, "deep"), (part.greatest_width, piece.width, "wide")):
+        if size > most + _SAME:
+            notes.append(f"there is room for a beam {show(most, 'section length')} {word} at {element.name}, and this one is "
+                         f"{show(size, 'section length')} {word}")
+    if isinstance(part, Opening) and part.position == "dropped":
+        tall = part.height + piece.depth + part.wall_above
+        if tall > axis.height + _SAME:
+            notes.append(f"{element.name}, its beam and the wall above are {show(tall, 'length')} high, and {axis.name} is "
+                         f"{show(axis.height, 'length')} high: it does not fit")
+    written = (part.left_seat, part.right_seat) if isinstance(part, Opening) else [part.seat] * len(element.gives)
+    for share, seat in zip(element.gives, written):
+        room = room_on(path.element(share.to).part, part)
+        if seat > room + _SAME:
+            notes.append(f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
+                         f"{show(room, 'section length')}: it is judged with that")
+    return notes
 
 
 def _runs_on(places, reach):
@@ -142,6 +138,10 @@ def _stands_past(path, element, stretch, kinds):
             and isinstance(path.element(share.source).part, kinds)]
     return [f"{name} stands on {element.name} past its last support: printed tables do not cover that, so an engineer "
             "designs it and only what is asked is shown." for name in dict.fromkeys(past)]
+
+
+#: Why plies of a beam that goes on past a support have no verdict where they are loaded from the side.
+_RUNS_ON = "plies loaded from the side of a beam that goes on over its supports: how they are joined is for an engineer"
 
 
 def _joists(path, element, rulebook):

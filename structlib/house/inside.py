@@ -123,7 +123,7 @@ def inside(path, name, factors):
     wood, stiffness, slides, last = part.chosen, 1.0, None, len(element.spans) - 1
     if isinstance(wood, Wood):  # without steel in it, and dry
         piece = piece_of(wood)
-        member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, None, None)
+        member = BeamMember(piece.material, piece.ply_width, piece.depth, piece.plies, None, None, unbraced_length=0.0)
         stiffness, slides = member.bending_stiffness, member.shear_stiffness
     solutions = []
     for number, places in enumerate(element.spans):

@@ -144,6 +144,8 @@ def judge_element(path, name, rulebook, wanted=None, arranged=False):
         asked, gates, notes = ASKED[type(element.part)](path, element, rulebook, **how)
     except BadInput as error:
         asked, gates, notes = [], [], [_not_read(path.house, element.name, error)]
+    except OutsideRule as none:  # a rule that stops before anything is solved
+        asked, gates, notes = [], [], [str(none)]
     asked = wanted(asked) if wanted else asked
     running = len(asked) == 1 and isinstance(asked[0][0], ContinuousMember) and isinstance(element.part, Beam)
     lifts = _running_lifts(element, asked[0][1]) if running else _lifts(path, element, rulebook)

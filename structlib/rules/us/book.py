@@ -5,7 +5,7 @@ from functools import lru_cache
 import numpy
 
 from structlib.ground.refusals import OutsideRule, check_choice
-from structlib.rules.check import VARIABLE_TYPES, Check, Combination, Factor, least_verified
+from structlib.rules.check import VARIABLE_TYPES, Check, Combination, least_verified
 from structlib.rules.members import seat_of
 from structlib.rules.us import bearing, bending, deflection, factors, service, shear
 from structlib.rules.us.contract import Members
