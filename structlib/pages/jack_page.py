@@ -149,7 +149,7 @@ class JackPage(Page):
         """
         depth, ply_width, _, material = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))
         seat = Seat(1.5 * inch, "post")
-        return BeamMember(material, ply_width, depth, int(values["plies"]), seat, seat)
+        return BeamMember(material, ply_width, depth, int(values["plies"]), seat, seat, unbraced_length=0.0)  # joists on it hold it
 
     def _asked(self, items):
         values = dict(items)
