@@ -538,3 +538,15 @@ def test_one_beam_is_of_one_thing_and_old_words_of_a_flitch_are_refused_in_a_sen
     for changes, why in (({"plies": 3}, "half on each side"), ({"depth": 10 * inch}, "not deeper than the wood")):
         with pytest.raises(BadInput, match=why):
             follow(flitch_house(**changes))
+
+
+def test_a_beam_across_a_steel_beam_has_its_flange_for_a_seat():
+    """A W10x22 is 5 3/4 in wide; 1,000 lb in the middle of 13 ft come down half and half."""
+    steel = steel_house()
+    cross = Beam(name="cross", on=("prop", "beam"), at=5 * ft, start=0.0, end=13 * ft, runs="across", wood=FIR, seat=6 * inch)
+    load = Load(name="stove", on="cross", x=6.5 * ft, y=5 * ft, dead=1000 * lb)
+    path = follow(dataclasses.replace(steel, beams=(*steel.beams, cross), loads=(load,), posts=(*steel.posts, post("prop", 0, 5))))
+    found = judge_element(path, "cross", RULEBOOK)
+    assert found.members[0].right.below == "steel" and found.members[0].right.length / inch == pytest.approx(5.75)
+    own = piece_of(FIR).weight / plf
+    assert max(one.solution.reactions[1].force for one in found.answers[0].demands) / lb == pytest.approx(500 + own * 6.5)

@@ -73,8 +73,10 @@ def _in_opening(opening, wall, length):
 def _seat_on(below, length):
     if isinstance(below, Wall):
         return Seat(length, "masonry") if below.made_of == "masonry" else _on_plate(length, below.plate)
-    if isinstance(below, Beam) and below.wood is not None:
-        return _on_plate(length, below.wood, below.name)  # across the grain of that beam
+    if isinstance(below, Beam) and below.steel is not None:
+        return Seat(length, "steel")
+    if isinstance(below, Beam) and below.chosen is not None:
+        return _on_plate(length, below.chosen, below.name)  # across the grain of that beam
     wide = piece_of(below.wood).depth if isinstance(below, Post) and below.wood is not None else None
     return Seat(length, "post", width=wide)  # a post's depth lies across the beam
 
@@ -112,11 +114,11 @@ def room_on(below, part):
     """
     if isinstance(below, Wall):
         return below.thickness
-    if not isinstance(below, (Post, Beam)) or below.wood is None:
+    made_of = below.chosen if isinstance(below, Beam) else below.wood if isinstance(below, Post) else None
+    if made_of is None:
         return float("inf")
-    piece = piece_of(below.wood)
-    wide = piece.ply_width * piece.plies
-    return wide if isinstance(part, Opening) or isinstance(below, Beam) else max(wide, piece.depth)
+    piece = piece_of(made_of)
+    return piece.width if isinstance(part, Opening) or isinstance(below, Beam) else max(piece.width, piece.depth)
 
 
 def on_span(stretch, amounts, ends):
