@@ -5,7 +5,8 @@ import importlib
 import inspect
 import random
 import re
-from itertools import product
+from collections import defaultdict
+from functools import lru_cache
 from pathlib import Path
 
 import pytest
@@ -51,6 +52,15 @@ def _widget(bench, css):
     found = [widget for widget in _all_widgets(bench) if css in getattr(widget, "_dom_classes", ())]
     assert len(found) == 1, f"{len(found)} widgets have the class {css}"
     return found[0]
+
+
+def _by_class(bench):
+    """All widgets by each of their class names, in one walk."""
+    found = defaultdict(list)
+    for widget in _all_widgets(bench):
+        for css in getattr(widget, "_dom_classes", ()):
+            found[css].append(widget)
+    return found
 
 
 def _button(bench, description):
@@ -125,18 +135,29 @@ def _assert_sound(bench, size, what):
     assert _size(bench) == size, f"{what}: the picture changed its size"
     assert _status(bench) == "" or _is_sentence(_status(bench)), f"{what}: {_status(bench)!r}"
     assert not re.search(r"\bnan\b|\binf\b|Traceback", _alt(bench)), f"{what}: {_alt(bench)}"
+    by_class = _by_class(bench)
     for control in _controls(bench).values():
-        value, widget = bench.values[control.name], _widget(bench, _moved_by(control))
+        value, (widget,) = bench.values[control.name], by_class[_moved_by(control)]
         shown = control.text(value, bench.system) if isinstance(control, Box) else value
         assert widget.value == shown, f"{what}: {control.name} shows {widget.value!r}, not {shown!r}"
         if isinstance(control, (Slide, Steps)):
-            assert _widget(bench, f"sl-box-{control.name}").value == control.text(value, bench.system), what
-    before = None if bench.before is None else dict(bench.before)
-    fresh = type(bench.page)(system=bench.page.system).compute(dict(bench.values), before)
-    assert _table(bench) == fresh.rows, f"{what}: the table is not that of the values shown"
+            (box,) = by_class[f"sl-box-{control.name}"]
+            assert box.value == control.text(value, bench.system), what
+    before = None if bench.before is None else tuple(bench.before.items())
+    fresh = _rows_of_a_fresh_page(type(bench.page), bench.page.system, tuple(bench.values.items()), before)
+    assert _table(bench) == fresh, f"{what}: the table is not that of the values shown"
+
+
+@lru_cache(maxsize=None)
+def _rows_of_a_fresh_page(kind, system, values, before):
+    """What a page that was never asked anything else answers; many ways lead to the same values."""
+    return kind(system=system).compute(dict(values), None if before is None else dict(before)).rows
 
 
 # ---- every page, every control ----
+
+#: All corners of three sliders, so that from each to the next one slider moves.
+AROUND = [(0, 0, 0), (0, 0, 1), (0, 1, 1), (0, 1, 0), (1, 1, 0), (1, 1, 1), (1, 0, 1), (1, 0, 0)]
 
 
 @every_page
@@ -163,16 +184,22 @@ def test_the_three_sliders_at_all_corners_with_every_choice(kind):
     bench = Bench(kind())
     size, controls = _size(bench), _controls(bench)
     lists = [control for control in controls.values() if isinstance(control, (Pick, Switch))]
+    as_it_starts = 0
     for control in lists:
         for choice in _corners(control):
+            if choice == control.default:  # for every list these are the corners of the page as it starts
+                as_it_starts += 1
+                if as_it_starts > 1:
+                    continue
+            _button(bench, "Start again").click()
             _move(bench, control.name, choice)
             # the depths on offer may have changed with the choice
-            corners = [_corners(_controls(bench)[name])[::2] for name in ("span", "depth", "plies")]
-            for values in product(*corners):
-                for name, value in zip(("span", "depth", "plies"), values):
+            corners = {name: _corners(_controls(bench)[name])[::2] for name in ("span", "depth", "plies")}
+            for ends in AROUND:
+                values = {name: corners[name][end] for name, end in zip(corners, ends)}
+                for name, value in values.items():
                     _move(bench, name, value)
                 _assert_sound(bench, size, f"{control.name} {choice} with {values}")
-        _button(bench, "Start again").click()
 
 
 @every_page

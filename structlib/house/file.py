@@ -4,6 +4,7 @@ import os
 import re
 import tempfile
 import tomllib
+from functools import lru_cache
 from pathlib import Path
 
 from structlib.ground.refusals import BadInput, check_choice
@@ -115,6 +116,12 @@ def house_from_text(text, name="the text"):
     ...
     structlib.ground.refusals.BadInput: the text: the house has no 'name'; write it, for example name = "Alder Lane"
     """
+    return _read(text, name)
+
+
+@lru_cache(maxsize=16)
+def _read(text, name):
+    """The same text is the same house: pages and notebooks ask for the demo house again and again."""
     if _GROUPS_IN_GROUPS.search(text):
         raise BadInput(
             f"{name} has groups within groups beyond all measure; look at a demo house for an example"
