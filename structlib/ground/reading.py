@@ -2,6 +2,7 @@
 
 import math
 import re
+from functools import lru_cache
 
 from . import units as u
 from .refusals import BadInput, check_choice
@@ -245,6 +246,7 @@ def _scaled(number, rest, shown, dimension):
     return value * spellings[unit]
 
 
+@lru_cache(maxsize=512)
 def _unit_word(rest):
     word = re.sub(r"[a-z]+", lambda written: WRITTEN_OUT.get(written[0], written[0]), rest.replace("^", ""))
     word = re.sub(r"\b(ft|in|lb)\.", r"\1", word)

@@ -161,12 +161,12 @@ def open_and_run(page, address, notebook, timeout=120_000):
     page.wait_for_function(_JOINED, timeout=timeout)
     # what is asked while the page is still joining the kernel is dropped: it is asked again, but only when the kernel
     # has rested for a while, or a slow machine would run all cells twice and put new benches in place of those tested
-    rested = 3
-    for _ in range(timeout // 1000):
-        if rested >= 3:
+    rested = 12
+    for _ in range(timeout // 250):
+        if rested >= 12:  # three seconds
             page.evaluate("() => { window.jupyterapp.commands.execute('notebook:run-all-cells'); }")
             rested = 0
-        page.wait_for_timeout(1000)
+        page.wait_for_timeout(250)
         state = page.evaluate(_STATE)
         if state == "bench":
             break

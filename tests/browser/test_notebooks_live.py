@@ -31,13 +31,14 @@ def started_chromium():
 @pytest.fixture(scope="module")
 def browser(tmp_path_factory):
     with lab.running_lab(tmp_path_factory.mktemp("lab")) as address, started_chromium() as started:
-        yield started, address
+        # one context for all notebooks: the lab's own code is loaded and compiled once
+        yield started.new_context(viewport={"width": 1600, "height": 1200}), address
 
 
 @pytest.fixture(scope="module", params=NOTEBOOKS)
 def notebook(request, browser):
-    started, address = browser
-    page = started.new_page(viewport={"width": 1600, "height": 1200})
+    context, address = browser
+    page = context.new_page()
     page.set_default_timeout(60_000)
     page.notebook = request.param
     lab.listen(page)

@@ -4,6 +4,7 @@ import math
 import operator
 import random
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from structlib.ground.reading import read
 from structlib.ground.refusals import BadInput, check_choice
@@ -305,6 +306,14 @@ def next_stock(question):
     return tuple(step * count for step, count in steps if count)
 
 
+@lru_cache(maxsize=64)
+def _edge(answer, dimension, careful):
+    """How far to the careless side a limit still counts, because its shown number is rounded."""
+    number, _, unit = say(answer, dimension).partition(" ")
+    shown = (number, f"{float(number.replace(',', '')):.3g}")  # three figures are asked for
+    return min(careful * answer, *(careful * read(f"{text} {unit}", dimension) for text in shown))
+
+
 def is_right(question, value):
     """Tell whether an answer counts: a limit is never passed by more than the rounding of the shown number.
 
@@ -330,9 +339,6 @@ def is_right(question, value):
     if question.side == "value" or question.tolerance == 0:
         return near
     careful = 1 if question.side == "at least" else -1
-    number, _, unit = say(question.answer, question.dimension).partition(" ")
-    shown = (number, f"{float(number.replace(',', '')):.3g}")  # three figures are asked for
-    edge = min(careful * read(f"{text} {unit}", question.dimension) for text in shown)
-    edge = min(edge, careful * question.answer)
+    edge = _edge(question.answer, question.dimension, careful)
     kept = careful * value >= edge - 1e-9 * abs(edge)
     return (near and kept) or any(is_near(value, size, 1e-6) for size in next_stock(question))
