@@ -5,6 +5,7 @@ Hypothesis draws the same examples in every run, so that a run can be repeated; 
 """
 
 import sys
+from collections import Counter
 from pathlib import Path
 
 import pytest
@@ -18,6 +19,16 @@ from tests_tally import TALLY, add_tally, tally_to_send  # noqa: E402
 settings.register_profile("repeatable", derandomize=True, database=None, deadline=None)
 settings.register_profile("explore", max_examples=1000, deadline=None)
 settings.load_profile("repeatable")
+
+
+def pytest_configure(config):
+    config.option.loadscopereorder = False  # the order below is the order in which workers take modules
+
+
+def pytest_collection_modifyitems(items):
+    """The browser first, since it waits the longest, then the modules with the most tests: no worker is left with a long one."""
+    tests = Counter(item.path for item in items)
+    items.sort(key=lambda item: ("browser" not in item.keywords, -tests[item.path], str(item.path)))
 
 
 def pytest_sessionfinish(session):
