@@ -6,6 +6,7 @@ Expected numbers come from moments about axes and the three-moment equation, wri
 import dataclasses
 
 import pytest
+from dummy_rulebook import DUMMY
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf, psf, psi
@@ -550,3 +551,13 @@ def test_a_beam_across_a_steel_beam_has_its_flange_for_a_seat():
     assert found.members[0].right.below == "steel" and found.members[0].right.length / inch == pytest.approx(5.75)
     own = piece_of(FIR).weight / plf
     assert max(one.solution.reactions[1].force for one in found.answers[0].demands) / lb == pytest.approx(500 + own * 6.5)
+
+
+@pytest.mark.parametrize("made, name, kind", [(steel_house, "beam", "steel beam"), (flitch_house, "door", "flitch")])
+def test_another_rulebook_keeps_what_is_asked_of_a_beam_with_steel_and_judges_nothing(made, name, kind):
+    found = judge_element(follow(made()), name, DUMMY)
+    assert not found.checks and [one for one in found.refused if f"no rule for a {kind} here" in one]
+    own, span = (22, 10) if kind == "steel beam" else (piece_of(made().openings[0].flitch).weight / plf, 12.25)
+    strong = found.answers[0].demands[0].solution
+    # its strength combination counts 1.25 of 130 plf and its own weight, and 1.5 of 520 plf
+    assert strong.reactions[0].force / lb == pytest.approx((1.25 * (130 + own) + 1.5 * 520) * span / 2)
