@@ -7,7 +7,6 @@ from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.refusals import NotAsked, OutsideRule
 from structlib.ground.showing import show
 from structlib.house.pieces import piece_of
-from structlib.house.plan import Wood
 from structlib.house.rafters import rafters_under
 from structlib.house.roofs import JOISTS, NOTHING, RIDGE_BEAM, TIE
 from structlib.rules.check import VARIABLE_TYPES
@@ -79,7 +78,7 @@ def _gates(pair, rulebook):
 def _rafters(level, pair, rulebook):
     """Both rafters with what every combination asks; of stretches along the house, the one that asks most of each."""
     joist = level.joist
-    piece = piece_of(Wood(species=joist.species, grade=joist.grade, size=joist.size, plies=joist.plies))
+    piece = piece_of(joist)
     stiffness = piece.material.modulus * piece.plies * piece.ply_width * piece.depth**3 / 12
     present = {kind for one in pair.stretches for amounts, *_ in one.loads for kind, amount in zip(LOAD_TYPES, amounts) if amount}
     found = {}
@@ -111,7 +110,7 @@ def _tie(path, level, pair, rafter, rulebook):
     wood = floor.joist if floor else level.tie
     if wood is None:
         return [], [f"the joists of {floor.name}, which tie {level.name}, are not written; their pull stands"]
-    piece = piece_of(Wood(species=wood.species, grade=wood.grade, size=wood.size, plies=wood.plies))
+    piece = piece_of(wood)
     tie = TieMember(piece.material, piece.ply_width, piece.depth, piece.plies, wood.size, pair.height, wood.spacing or rafter.spacing)
     most = max((stretch.thrust for stretch in pair.stretches), key=sum)
     pull = {kind: amount / (1 - pair.height) * tie.spacing for kind, amount in zip(LOAD_TYPES, most) if amount}

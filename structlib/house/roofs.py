@@ -1,6 +1,7 @@
 """A pair of rafters as the load meets it: where it stands, what holds it, and the push that its loads bring, by type."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy
 
@@ -13,6 +14,9 @@ from structlib.mechanics.frames_uneven import thrust_of_force
 
 #: What may hold a pair of rafters.
 RIDGE_BEAM, TIE, JOISTS, NOTHING, NOT_NEEDED = "ridge beam", "tie", "joists", "nothing", "no push"
+
+
+_thrust_of_force = lru_cache(maxsize=256)(thrust_of_force)
 
 
 @dataclass(frozen=True)
@@ -170,8 +174,8 @@ def pair_of(level, places, parts, stretches):
         if held_by == RIDGE_BEAM:
             return numpy.zeros(4)
         cuts = [start, *([ridge] if start < ridge < end else []), end]
-        of_one = sum(((b - a) or 1.0) * thrust_of_force(span=right - left, crown=ridge - left, rise=rise,
-                                                        place=(a + b) / 2 - left) for a, b in zip(cuts, cuts[1:]))
+        of_one = sum(((b - a) or 1.0) * _thrust_of_force(span=right - left, crown=ridge - left, rise=rise,
+                                                         place=(a + b) / 2 - left) for a, b in zip(cuts, cuts[1:]))
         return numpy.array(amount) * of_one
 
     found = tuple(

@@ -245,10 +245,9 @@ class RoofPage(Page):
 
     @staticmethod
     def _moves(level, rafters, ridge):
-        joist = level.joist
-        piece = piece_of(Wood(species=joist.species, grade=joist.grade, size=joist.size, plies=joist.plies))
+        piece = piece_of(level.joist)
         along = piece.material.modulus * piece.width * piece.depth
-        tie = level.tie and piece_of(Wood(species=level.tie.species, grade=level.tie.grade, size=level.tie.size))
+        tie = level.tie and piece_of(level.tie)
         drop = max(abs(one.solution.extremes.deflection.value) for one in ridge.demands) if ridge else 0.0
         return pair_moves(*rafters, axial_stiffness=along, bending_stiffness=along * piece.depth**2 / 12, ridge_drop=drop,
                           tie_axial_stiffness=tie and tie.material.modulus * tie.width * tie.depth)
@@ -295,7 +294,7 @@ class RoofPage(Page):
             values=values, half=(values["width"] / 2 if values["sets"] == RIDGE else values["span"]),
             chosen=piece_of(wood(values["wood"]).words(min(pieces(values["wood"]), key=lambda one: abs(one[0] - values["depth"]))[2],
                                                        int(values["plies"]))),
-            rafter=words.rafter_piece(even.roof.element.part.joist), even=even, side=side, blown=blown, no_side=no_side,
+            rafter=piece_of(even.roof.element.part.joist), even=even, side=side, blown=blown, no_side=no_side,
             checks=tuple(_merged([one for one in answers if not one.left_out.endswith(MARK)])), side_checks=side_checks,
             left_out=tuple((one.left_out, one.refused) for one in answers if one.left_out),
             not_judged=tuple((words.KINDS[type(one.member)], one) for one in answers if one.refused and not one.left_out),

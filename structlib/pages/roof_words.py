@@ -1,12 +1,9 @@
 """Rows, notes, title and texts of the page of the roof."""
 
-from functools import lru_cache
 from math import isclose
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft
-from structlib.house.pieces import piece_of
-from structlib.house.plan import Wood
 from structlib.mechanics import frames
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
@@ -24,23 +21,6 @@ NOTHING_HOLDS = ("Nothing holds these rafters, so they can slide apart: a hinged
 # a load that the page shows, rounded to three digits, may be typed back
 _ROUNDING = 0.005
 _LETTERS = {"D": "dead", "Lr": "roof live", "L": "live", "S": "snow"}
-
-
-@lru_cache(maxsize=64)
-def rafter_piece(joist):
-    """Return the piece that rafters of a house are.
-
-    Parameters
-    ----------
-    joist : structlib.house.plan.Joists
-        The rafters [-].
-
-    Returns
-    -------
-    structlib.house.beam.BeamChoice
-        The piece [-].
-    """
-    return piece_of(Wood(species=joist.species, grade=joist.grade, size=joist.size, plies=joist.plies))
 
 
 def questions(result, system):

@@ -131,13 +131,7 @@ class Roofs:
         >>> Roofs().roof_gates(6, 0.0), Roofs().roof_gates(2, 0.0)[0][:55]
         ((), 'The ridge must be a beam here: the slope is under 3 in ')
         """
-        if roof_ties.tie_kind(height_fraction=height) != "rafter tie":
-            return (f"A tie {show(height, 'ratio')} of the way up is above the lowest third. The code has no number for it: "
-                    "it is engineered. Only what statics asks is shown.",)
-        needed = roof_ties.ridge_beam_needed(rise=rise, tie_height_fraction=height)
-        if needed.beam_needed:
-            return (f"The ridge must be a beam here: {'; '.join(needed.reasons)}. Only what is asked is shown.",)
-        return ()
+        return _roof_gates(rise, height)
 
     def raised_tie(self, height):
         """Return what a tie above the plate does to spans and nails that are read from tables (IRC 2021 R802.5.2).
@@ -208,6 +202,17 @@ class Roofs:
         except OutsideRule as refused:
             return JointNails(None, _NAIL, f"{refused}; {alone}", most.verified)
         return JointNails(count.nails, _NAIL, count.words, count.verified)
+
+
+@lru_cache(maxsize=64)
+def _roof_gates(rise, height):
+    if roof_ties.tie_kind(height_fraction=height) != "rafter tie":
+        return (f"A tie {show(height, 'ratio')} of the way up is above the lowest third. The code has no number for it: "
+                "it is engineered. Only what statics asks is shown.",)
+    needed = roof_ties.ridge_beam_needed(rise=rise, tie_height_fraction=height)
+    if needed.beam_needed:
+        return (f"The ridge must be a beam here: {'; '.join(needed.reasons)}. Only what is asked is shown.",)
+    return ()
 
 
 @lru_cache(maxsize=64)
