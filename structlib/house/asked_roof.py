@@ -7,7 +7,7 @@ from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.refusals import NotAsked, OutsideRule
 from structlib.ground.showing import show
 from structlib.house.pieces import piece_of
-from structlib.house.rafters import rafters_under
+from structlib.house.rafters import pair_loads
 from structlib.house.roofs import JOISTS, NOTHING, RIDGE_BEAM, TIE
 from structlib.rules.check import VARIABLE_TYPES
 from structlib.rules.members import (
@@ -83,11 +83,11 @@ def _rafters(level, pair, rulebook):
     present = {kind for one in pair.stretches for amounts, *_ in one.loads for kind, amount in zip(LOAD_TYPES, amounts) if amount}
     found = {}
     for stretch in pair.stretches:
-        demands = []
+        demands, loads = [], pair_loads(pair, stretch, joist.spacing)
         for one in rulebook.combinations(present):
             passing = {kind: one.factor(kind) for kind in VARIABLE_TYPES if one.factor(kind) and kind in present}
-            both = rafters_under(pair, stretch, joist.spacing, one.factor)
-            alone = rafters_under(pair, stretch, joist.spacing, lambda kind: passing.get(kind, 0.0)) if passing else (None, None)
+            both = loads.under(one.factor)
+            alone = loads.under(lambda kind: passing.get(kind, 0.0)) if passing else (None, None)
             left = _demand(one, both[0], alone[0], tuple(passing), stiffness)
             same = both[0] is both[1] and alone[0] is alone[1]
             demands.append((left, left if same else _demand(one, both[1], alone[1], tuple(passing), stiffness)))

@@ -1,4 +1,6 @@
-"""The rafters of a roof under a combination of its loads: both solved, from what the path brings to the pair."""
+"""The rafters of a roof under combinations of its loads: both solved, from what the path brings to the pair."""
+
+from dataclasses import dataclass
 
 from structlib.ground.loads import LOAD_TYPES
 from structlib.house.roofs import JOISTS, RIDGE_BEAM, TIE
@@ -8,24 +10,59 @@ _SAME = 1e-3  # mm
 _ALIKE = 1e-12  # both sides of a pair that is the same left and right: rounding
 
 
-def rafters_under(pair, stretch, spacing, factor_of):
-    """Solve both rafters of a pair under loads of every type, each with a factor.
+@dataclass(frozen=True)
+class PairLoads:
+    """What stands on both rafters of a pair, by type: worked out once, and combined as often as it is asked.
+
+    ``sides`` are, left and right, the run [mm], loads (start, end, amounts) from the eave [mm, N/mm or N], and the lift of
+    the wall by type [N]; ``pull`` that of the tie by type [N]. ``alike`` tells that right is as left.
+    """
+
+    rise: float
+    height: float
+    sides: tuple
+    pull: tuple
+    alike: bool
+
+    def under(self, factor_of):
+        """Solve both rafters under every type with a factor.
+
+        Parameters
+        ----------
+        factor_of : callable
+            The factor of a load type, such as `Combination.factor` [-].
+
+        Returns
+        -------
+        tuple of structlib.mechanics.rafters.Rafter
+            The left one and the right one [-].
+        """
+        factors = [factor_of(kind) for kind in LOAD_TYPES]
+        pull = _total(factors, self.pull)
+        found = tuple(
+            solve_rafter(run=run, rise=self.rise, lift=_total(factors, lift), pull=pull, height_fraction=self.height,
+                         loads=tuple((start, end, _total(factors, amounts)) for start, end, amounts in loads))
+            for run, loads, lift in (self.sides[:1] if self.alike else self.sides)
+        )  # fmt: skip
+        return found * (2 if self.alike else 1)
+
+
+def pair_loads(pair, stretch, spacing):
+    """Return what stands on both rafters of a pair.
 
     Parameters
     ----------
     pair : structlib.house.roofs.Pair
-        The pair; something holds it [-].
+        The pair [-].
     stretch : structlib.house.roofs.Stretch
         Its loads [-].
     spacing : float
         Spacing of the rafters [mm].
-    factor_of : callable
-        The factor of a load type, such as `Combination.factor` [-].
 
     Returns
     -------
-    tuple of structlib.mechanics.rafters.Rafter
-        The left one and the right one [-].
+    PairLoads
+        Loads, lift and pull by type [-].
 
     Examples
     --------
@@ -36,32 +73,29 @@ def rafters_under(pair, stretch, spacing, factor_of):
     >>> roof = Level(name="roof", kind="roof", on=("a", "b"), start=0.0, end=30 * ft, slope=(6.0, 12.0), snow=30 * psf,
     ...              roof_live=0.0, tie=tie)
     >>> pair = pair_of(roof, [0.0, 24 * ft], {}, [(0.0, 30 * ft, surfaces(roof, [0.0, 24 * ft]))])
-    >>> left, right = rafters_under(pair, pair.stretches[0], 16 * inch, lambda kind: 1.0)
+    >>> left, right = pair_loads(pair, pair.stretches[0], 16 * inch).under(lambda kind: 1.0)
     >>> round(left.greatest_moment[0] / (lb * ft)), left == right  # 40 plf x 12 ft x 12 ft / 8
     (720, True)
     """
-    factors = [factor_of(kind) for kind in LOAD_TYPES]
-    total = lambda amounts: sum(one * factor for one, factor in zip(amounts, factors))  # noqa: E731
-    loads = [(total(amounts) * spacing, start, end) for amounts, start, end in stretch.loads]
-    pull = 0.0
-    if pair.held_by in (TIE, JOISTS):
-        pull = total(stretch.thrust) * spacing / (1 - pair.height)
-    sides = (
-        tuple((start - pair.left, end - pair.left, one) for one, start, end in loads if start + end <= 2 * pair.ridge),
-        tuple((pair.right - end, pair.right - start, one) for one, start, end in loads if start + end > 2 * pair.ridge),
-    )
-    span, found = pair.right - pair.left, []
-    runs = ((*sides, pair.ridge - pair.left), (*sides[::-1], pair.right - pair.ridge))
-    alike = len(sides[0]) == len(sides[1]) and _close(runs[0][2], runs[1][2]) and all(
-        _close(here, there) for one, other in zip(*sides) for here, there in zip(one, other))
-    for own, other, run in runs[:1] if alike else runs:
-        if pair.held_by == RIDGE_BEAM:
-            lift = sum(force * (run - place) for force, place in map(_resultant, own)) / run
-        else:
-            lift = sum(force * (span - place) for force, place in map(_resultant, own)) / span
-            lift += sum(force * place for force, place in map(_resultant, other)) / span
-        found.append(solve_rafter(run=run, rise=pair.rise, loads=own, lift=lift, pull=pull, height_fraction=pair.height))
-    return tuple(found) * (2 if alike else 1)
+    loads = [(tuple(float(one) * spacing for one in amounts), start, end) for amounts, start, end in stretch.loads]
+    left = tuple((start - pair.left, end - pair.left, one) for one, start, end in loads if start + end <= 2 * pair.ridge)
+    right = tuple((pair.right - end, pair.right - start, one) for one, start, end in loads if start + end > 2 * pair.ridge)
+    runs, sides = (pair.ridge - pair.left, pair.right - pair.ridge), []
+    for own, other, run in ((left, right, runs[0]), (right, left, runs[1])):
+        # the wall's lift is turned about the ridge beam, or about the other eave
+        arm = run if pair.held_by == RIDGE_BEAM else pair.right - pair.left
+        parts = [(force * (arm - place) / arm, amounts) for force, place, amounts in map(_resultant, own)]
+        if pair.held_by != RIDGE_BEAM:
+            parts += [(force * place / arm, amounts) for force, place, amounts in map(_resultant, other)]
+        sides.append((run, own, tuple(sum(part * amounts[kind] for part, amounts in parts) for kind in range(len(LOAD_TYPES)))))
+    held = pair.held_by in (TIE, JOISTS)
+    pull = tuple(one * spacing / (1 - pair.height) if held else 0.0 for one in stretch.thrust)
+    return PairLoads(pair.rise, pair.height, tuple(sides), pull, _close(*runs) and len(left) == len(right) and all(
+        _close(here, there) for one, other in zip(left, right) for here, there in zip((*one[:2], *one[2]), (*other[:2], *other[2]))))
+
+
+def _total(factors, amounts):
+    return sum(factor * amount for factor, amount in zip(factors, amounts))
 
 
 def _close(one, other):
@@ -69,5 +103,6 @@ def _close(one, other):
 
 
 def _resultant(load):
-    start, end, amount = load
-    return amount * (end - start) if end - start > _SAME else amount, (start + end) / 2
+    """What a load comes to for one of its amount: length or one, and where it stands."""
+    start, end, amounts = load
+    return end - start if end - start > _SAME else 1.0, (start + end) / 2, amounts

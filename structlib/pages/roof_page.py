@@ -12,7 +12,7 @@ from structlib.house.pairs import pair_house
 from structlib.house.path import follow
 from structlib.house.pieces import piece_of
 from structlib.house.plan import Board, Joists, Tie, Wood
-from structlib.house.rafters import rafters_under
+from structlib.house.rafters import pair_loads
 from structlib.house.roofs import RIDGE_BEAM
 from structlib.mechanics.rafters import pair_moves
 from structlib.pages import roof_words as words
@@ -231,7 +231,7 @@ class RoofPage(Page):
         weigh = (lambda one: one.factor("snow")) if of_snow else (lambda one: total(one, near))
         most = max(self.rulebook.combinations(present), key=weigh)
         push, ridge = path.thrust("roof"), None
-        rafters = rafters_under(pair, pair.stretches[0], spacing, most.factor)
+        rafters = pair_loads(pair, pair.stretches[0], spacing).under(most.factor)
         beam = pair.held_by == RIDGE_BEAM
         if beam and path.house.part("ridge beam").wood is not None:
             ridge = judge_element(path, "ridge beam", self.rulebook, wanted).answers[0]
