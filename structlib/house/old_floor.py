@@ -172,7 +172,7 @@ def _at_cut(member, combination, solution):
         at = cut.place
     # the depth that is left, as if the cut ran on to the support
     push = max(abs(solution.shear(max(start, 0.0), "left")), abs(solution.shear(min(end, span), "right")))
-    pushes = [one.force for one, notched in zip(solution.reactions, member.ends) if notched]
+    pushes = [one.force for one, notched in zip(solution.reactions, member.ends) if notched and cut.face == "bottom"]
     return CutDemand(
         combination,
         bending_stress=abs(solution.moment(at)) / modulus,

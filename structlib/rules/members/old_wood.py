@@ -149,7 +149,7 @@ class CutMember:
 
 @dataclass(frozen=True)
 class CutDemand:
-    """What one combination asks of the wood left at a cut: stresses [MPa], and the push of an end that is notched [N]."""
+    """What one combination asks of the wood left at a cut: stresses [MPa], and the push of an end notched from below [N]."""
 
     combination: Combination
     bending_stress: float

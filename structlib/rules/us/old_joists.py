@@ -6,6 +6,7 @@ is a comparison with a grade, for planning; which grade the old wood would be, a
 
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
+from math import prod
 from typing import Any
 
 import numpy
@@ -189,7 +190,7 @@ def wood_values(section, *, spacing, plies=1, species="", grade=""):
         raise _nothing_listed(species, grade, refused)
     return WoodValues(
         tuple(wood for wood, _ in kept),
-        numpy.array([wood.bending * factor for wood, (factor, _) in kept]),
+        numpy.array([prod(one, start=wood.bending) for wood, (one, _) in kept]),  # in the order of `bending_value`
         numpy.array([wood.shear for wood, _ in kept]),
         numpy.array([wood.modulus for wood, _ in kept]),
         tuple(_least_known(wood.verified, known) for wood, (_, known) in kept),
@@ -216,14 +217,15 @@ def _nothing_listed(species, grade, refused):
 
 
 def _factors(wood, thin, deep, spacing, plies):
-    """All factors on bending for a piece of this overall size, laid on edge in the tables; and how they are known."""
+    """The factors on bending for a piece of this overall size, laid on edge in the tables; and how they are known."""
     thick = factors.dressed_of(4)
     if thick < thin < factors.dressed_of(5) * (1 - 1e-9):
         thin = thick
     together = spacing <= factors.length("repetitive_member_greatest_spacing") * (1 + 1e-9)
     sharing = int(factors.scalar("repetitive_member_least_count")) if together else plies
-    value, used = bending_value(
+    _, used = bending_value(
         wood, width=thin * plies, depth=deep, plies=plies, ply_width=thin, unbraced_length=0.0, time_factor=1.0,
         sharing_members=sharing,
     )  # fmt: skip
-    return float(value) / wood.bending, tuple(one.verified for one in used)
+    by_symbol = {one.symbol: float(one.value) for one in used}
+    return [by_symbol[one] for one in ("C_D", "C_M", "C_r", "C_F", "C_L")], tuple(one.verified for one in used)
