@@ -6,6 +6,7 @@ what they rest on; a wall's words end at the soil. Ranges stand once, beside eac
 """
 
 from dataclasses import dataclass, fields, replace
+from functools import cached_property
 
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.units import ft, inch, kip, psf
@@ -335,8 +336,11 @@ class House(Record):
         object
             The part; the nearest names are offered where there is none [-].
         """
-        found = {one.name: one for one in self.parts()}
-        return found[check_choice("part of the house", name, found)]
+        return self._by_name[check_choice("part of the house", name, self._by_name)]
+
+    @cached_property
+    def _by_name(self):
+        return {one.name: one for one in self.parts()}
 
 
 def check_house(house):

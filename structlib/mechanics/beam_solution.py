@@ -371,7 +371,7 @@ class Solution:
             x = np.linspace(piece.start, piece.end, max(2, round(share) + 1))
             inside = [peak for peak in peaks if piece.start < peak < piece.end]
             if inside:
-                x = np.union1d(x, inside)
+                x = np.array(sorted({*x.tolist(), *inside}))
             t = x - piece.start
             row = np.array([x, _shear(piece, t), _moment(piece, t), _slope(piece, t), _deflection(piece, t)])
             row[1:, -1] = piece.end_shear, piece.end_moment, piece.end_slope, piece.end_deflection

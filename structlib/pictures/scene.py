@@ -529,7 +529,7 @@ def rectangle(left, top, right, bottom, role):
     >>> rectangle(0, 0, 2, 1, "wood").points[2]
     (2, 1)
     """
-    return Polygon(_corners((left, top, right, bottom)), role)
+    return Polygon(((left, top), (right, top), (right, bottom), (left, bottom)), role)
 
 
 def hatch(box, spacing=15.0, role="hatch"):

@@ -116,40 +116,40 @@ class Seat:
 
 
 class OfPlies:
-    """What follows from the plies and the material of a member in bending."""
+    """What follows from the plies and the material of a member in bending; worked out once, for members do not change."""
 
-    @property
+    @cached_property
     def width(self):
         """Width of all plies together [mm]."""
         return self.ply_width * self.plies
 
-    @property
+    @cached_property
     def area(self):
         """Area of the cross-section [mm2]."""
         from structlib.ground.sections import rectangle_area
 
         return rectangle_area(width=self.width, depth=self.depth)
 
-    @property
+    @cached_property
     def section_modulus(self):
         """Section modulus about the strong axis [mm3]."""
         from structlib.ground.sections import rectangle_section_modulus
 
         return rectangle_section_modulus(width=self.width, depth=self.depth)
 
-    @property
+    @cached_property
     def inertia(self):
         """Second moment of area about the strong axis [mm4]."""
         from structlib.ground.sections import rectangle_inertia
 
         return rectangle_inertia(width=self.width, depth=self.depth)
 
-    @property
+    @cached_property
     def bending_stiffness(self):
         """Modulus of elasticity of dry wood times second moment of area [N*mm2]."""
         return self.material.modulus * self.inertia
 
-    @property
+    @cached_property
     def shear_stiffness(self):
         """Shear modulus times shear area; None where the modulus of elasticity holds the shear part [N]."""
         from structlib.mechanics.formulas import rectangle_shear_stiffness
@@ -158,7 +158,7 @@ class OfPlies:
             return None
         return rectangle_shear_stiffness(shear_modulus=self.material.shear_modulus, area=self.area)
 
-    @property
+    @cached_property
     def weight_per_length(self):
         """Own weight of all plies together [N/mm]."""
         return self.material.weight_density * self.area

@@ -323,6 +323,8 @@ def check_length(name, value, *, low=0.0, high=60_000.0, low_allowed=False):
     >>> check_length("clear width", 2400.0)
     2400.0
     """
+    if type(value) is float and low < value <= high:
+        return value  # the usual case, before anything else is asked
     return check_number(
         name,
         value,
