@@ -74,7 +74,8 @@ def ask(rulebook, answer, *asked):
         The rulebook [-].
     answer : str
         'soils' (presumed bearing by class), 'capacity' (what a post carries, by height), 'least_pad', 'held_top'
-        (what keeps the top of a post in its place), 'slab_pressure' (under a slab, for a time), 'conditions' (what its
+        (what keeps the top of a post in its place), 'bearing_lengths' (of a seat, by face), 'jack_studs', 'area_factor' (of a
+        seat), 'slab_pressure' (under a slab, for a time), 'conditions' (what its
         strength stands on), 'wood_in_use' (what wet service and treatment do), 'joined_plies' (fasteners of plies loaded
         from one side), 'fastening' (what one fastener passes, and how far apart they stand), 'usual_nailing',
         'slender_ply' (how one ply alone is held), 'plate_bolts' (of a flitch), 'compared_woods' (an old joist beside

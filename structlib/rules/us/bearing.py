@@ -211,7 +211,7 @@ def seat_checks(member, pushes):
     known = bending.wet_verified(member.material, value="bearing", wet=member.wet)
     width = member.width if seat.width is None else min(member.width, seat.width)
     stress = bearing_stress(reaction=push, width=width, bearing_length=seat.length)
-    area = _area_factor(member)
+    area = area_factor(member)
     faces = [(BEAM_FACE, "beam", member.material.bearing * area.value, member.material.verified,
               "the underside of the beam is crushed on its seat", area)]
     plate = plate_below(seat)
@@ -231,19 +231,41 @@ def seat_checks(member, pushes):
         )
         for kind, face, value, verified, sentence, area in faces
     ]  # fmt: skip
+    return [*checks, _least_seat(member)]
+
+
+def _least_seat(member):
+    seat = member.seat
     least, clause, verified = factors.least_seat(seat.below)
-    checks.append(
-        Check(
-            name=f"seat length, {member.end}", kind=LEAST_SEAT, sentence="the code asks for this much seat whatever the load",
-            asked=least, given=seat.length, share=least / seat.length, dimension="section length", position=member.position,
-            where=f"at the {member.end} seat", combination="any", clause=clause, formula="least seat <= seat",
-            substitute=(("least seat", least, "section length"), ("seat", seat.length, "section length")), verified=verified,
-        )
+    return Check(
+        name=f"seat length, {member.end}", kind=LEAST_SEAT, sentence="the code asks for this much seat whatever the load",
+        asked=least, given=seat.length, share=least / seat.length, dimension="section length", position=member.position,
+        where=f"at the {member.end} seat", combination="any", clause=clause, formula="least seat <= seat",
+        substitute=(("least seat", least, "section length"), ("seat", seat.length, "section length")), verified=verified,
     )  # fmt: skip
-    return checks
 
 
-def _area_factor(member):
+def area_factor(member):
+    """Return the bearing area factor of one end of a beam on its seat (NDS 2018 3.10.4).
+
+    Parameters
+    ----------
+    member : structlib.rules.members.SeatMember
+        The seat [-].
+
+    Returns
+    -------
+    structlib.rules.check.Factor
+        The factor; more than 1 for a short seat away from the beam's end [-].
+
+    Examples
+    --------
+    >>> from structlib.ground.units import inch
+    >>> from structlib.rules.check import Seat
+    >>> from structlib.rules.members import SeatMember
+    >>> area_factor(SeatMember(None, 76.2, Seat(3 * inch), to_end=12 * inch)).value
+    1.125
+    """
     longer = float(bearing_area_factor(bearing_length=member.seat.length, distance_to_end=member.to_end))
     if longer == 1.0:
         return at_the_end()
