@@ -6,13 +6,15 @@ import pytest
 
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.house.file import demo_house
-from structlib.house.plan import JOINED, Load, Plate, Post, with_changes
+from structlib.house.plan import JOINED, Load, Plate, Post, SteelBeam, with_changes
 from structlib.house.judging import judge_element
 from structlib.house.path import follow
 from structlib.house.plies import PLY_JOINTS
 from structlib.pages import choices
 from structlib.pages.beam_page import BeamPage
 from structlib.pages.show import start_values
+from structlib.pictures.drawings.parts import FRAMES
+from structlib.pictures.scene import label_overlaps, outside
 
 
 def page(**changes):
@@ -134,3 +136,24 @@ def test_a_post_stays_on_the_beam_whatever_the_width_of_floor():
     one = page()
     light, heavy = (choices.giving_way(one, keys=("fir",), above="none", point_snow=force) for force in (0.0, 4000 * lb))
     assert light.rows and heavy.rows and light.rows[-1][1] != heavy.rows[-1][1]
+
+
+def test_a_house_with_steel_over_its_opening_starts_the_page_with_wood():
+    steel = BeamPage(with_changes(demo_house(), {"kitchen opening": {"beam": None, "steel": SteelBeam(shape="W8x18", braced=4 * ft)}}))
+    assert shares(steel) == shares(page())
+
+
+@pytest.mark.parametrize("frame", FRAMES)
+def test_a_post_anywhere_on_the_beam_meets_no_label(frame):
+    for system in ("us", "metric"):
+        one = BeamPage(system=system)
+        for at in (0.0, 0.05, 0.5, 1.0):
+            for span in (3 * ft, 20 * ft):
+                scene = one.compute(start_values(one, above="none", point_at=at, span=span, point_snow=39_000 * lb), frame=frame).scene
+                assert label_overlaps(scene) == [] and outside(scene) == []
+
+
+@pytest.mark.parametrize("every, braced", [(0.0, "all"), (16 * inch, "joists"), (4 * ft, "middle"), (5 * ft, "ends")])
+def test_what_holds_the_top_edge_and_joins_the_plies_is_that_of_the_house(every, braced):
+    values = start_values(page(**{"kitchen opening": {"held_every": every, "joined": "16d"}}))  # 8 ft clear
+    assert (values["braced"], values["joined"]) == (braced, "16d")

@@ -146,11 +146,11 @@ class BeamPage(Page):
             Box("live", "Live load", default=self.total["live"], **load),
             Box("roof_live", "Roof live load", default=self.total["roof live"], **load),
             Box("snow", "Snow load", default=self.total["snow"], **load),
-            Pick("braced", "Top held", _BRACES, "joists"),
+            Pick("braced", "Top held", _BRACES, self._held()),
             Pick("position", "Position", _POSITIONS, opening.position),
             *self._seat_boxes(),
             Pick("below", "Sits on", _BELOW, self._plate()),
-            Pick("joined", "Plies joined", _JOINTS, UNKNOWN),
+            Pick("joined", "Plies joined", _JOINTS, _JOINED.get(opening.joined, UNKNOWN)),
             *IN_USE,
             *(Box(f"point_{one}", f"Post on it, {one.replace('_', ' ')}", "force", 0.0, 40_000 * lb, self.point[one]) for one in _LOADS),
             Slide("point_at", "That post stands at", "ratio", 0.0, 1.0, 0.05, self.point["at"]),
@@ -189,6 +189,11 @@ class BeamPage(Page):
         return (Box("seat", "Seat, left end", default=opening.left_seat, **ends),
                 Box("right_seat", "Seat, right end", default=opening.right_seat, **ends))
 
+    def _held(self):
+        """What the house says of the top edge, among what is offered: never held closer than it is."""
+        every, half = self.opening.held_every, self.opening.clear_width / 2
+        return "all" if not every else "joists" if every <= 16 * inch else "middle" if every <= half else "ends"
+
     def _plate(self):
         """What the house says of the wall among what is offered; a plate of unknown wood where it says nothing."""
         if self.wall.made_of == "masonry":
@@ -213,7 +218,8 @@ class BeamPage(Page):
         right = values.get("right_seat", left)
         held = {"joists": 16 * inch, "middle": (clear + (left + right) / 2) / 2, "all": 0.0}
         opening = replace(
-            self.opening, clear_width=clear, left_seat=left, right_seat=right, beam=self._wood(values), posts=None, wall_above=0.0,
+            self.opening, clear_width=clear, left_seat=left, right_seat=right, beam=self._wood(values), flitch=None, steel=None,
+            posts=None, wall_above=0.0,
             sits_on="studs" if below == "post" else "as drawn", position=values["position"], left_on="", right_on="",
             joined=_JOINED.get(values["joined"], "not chosen"), held_every=held.get(values["braced"], clear + (left + right) / 2),
         )  # fmt: skip
