@@ -7,7 +7,7 @@ to it. Places are plan distances from the eave; below 0 they lie on the overhang
 
 import math
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from typing import Any
 
 import numpy
@@ -38,7 +38,7 @@ class Rafter:
     scale: float
     unit: Any
 
-    @property
+    @cached_property
     def length(self):
         """Length along the slope from eave to ridge [mm]."""
         return math.hypot(self.run, self.rise)

@@ -24,6 +24,7 @@ _STEEP_FROM = 3  # in 12: the row's own words
 _SNOW = KeyedNumbers("us_snow_numbers")
 
 
+@lru_cache(maxsize=64)
 def _ground(load):
     return snow.ground_snow(load, edition=snow.EDITION, basis=snow.BASIS, source="typed by the reader")
 

@@ -153,21 +153,28 @@ def heel_table_nails(*, rise, spacing, ground_snow, building_span, edition):
         "ground_snow_psf": _next("ground_snow_psf", pg / psf, text=f"a ground snow of {pg / psf:g} psf"),
         "span_ft": _next("span_ft", building_span / ft, text=f"a span of {length_text(building_span)}"),
     }
-    row = table_row("us_heel_nails", **wanted)
+    row = _row_of(*wanted.items())
     asked = (rise, spacing / inch, building_span / ft)
     listed = (wanted["rise"], wanted["spacing_in"], wanted["span_ft"])
     same_snow = pg / psf <= _listed("ground_snow_psf")[0] or math.isclose(pg / psf, wanted["ground_snow_psf"])
     return HeelCell(
         nails=int(row["nails"]),
         rise=wanted["rise"],
-        spacing=in_library_units(row, "spacing_in"),
-        ground_snow=in_library_units(row, "ground_snow_psf"),
-        building_span=in_library_units(row, "span_ft"),
+        spacing=row["spacing_in here"],
+        ground_snow=row["ground_snow_psf here"],
+        building_span=row["span_ft here"],
         exact=same_snow and all(math.isclose(a, b) for a, b in zip(asked, listed, strict=True)),
         edition=HEEL_EDITION,
         source=row["source"],
         verified=row["verified"],
     )
+
+
+@lru_cache(maxsize=None)
+def _row_of(*wanted):
+    """One cell's row of the table, with its lengths and its load in our units beside them."""
+    row = table_row("us_heel_nails", **dict(wanted))
+    return {**row, **{f"{key} here": in_library_units(row, key) for key in ("spacing_in", "ground_snow_psf", "span_ft")}}
 
 
 @lru_cache(maxsize=None)
