@@ -294,7 +294,6 @@ class House(Record):
     loads: tuple[Load, ...] = of("records", "[[loads]]", record=Load, default=())
     invented: bool = of("yes or no", "true", default=False)
     note: str = of("text", '"..."', default="")
-
     source = None  # the file that it was read from; no field, so that a house is equal to one made by hand
 
     def read_from(self, source):
