@@ -97,8 +97,8 @@ def running_demands(member, loads, rulebook):
         parts = tuple(combined([(apart[number, kind], one.factor(kind)) for kind in group])
                       for number, group in enumerate(passing))
         groups = tuple(part.beam.loads for part in parts)
-        demands.append(RunningDemand(one, Envelope(dead.beam, groups, (dead, *parts)),
-                                     Envelope(nothing.beam, groups, (nothing, *parts)), comes))
+        asked = Envelope(dead.beam, groups, (dead, *parts))
+        demands.append(RunningDemand(one, asked, asked.without(nothing), comes))
     return tuple(demands)
 
 

@@ -416,8 +416,8 @@ class Solution:
         return find_extremes([_cut(piece, start, end) for piece in self.pieces if piece.start < end and piece.end > start])
 
     @cached_property
-    def quantities(self):
-        """A row a piece of all that grows with the load: load, its rate, and the four quantities at both ends."""
+    def _loaded(self):
+        """A row a piece of all that grows with the load."""
         return np.array([piece[3:13] for piece in self.pieces])
 
     @cached_property
@@ -480,7 +480,7 @@ def combined(parts):
     10450
     """
     parts = tuple(parts)
-    if not parts or len({_cuts(one) for one, _ in parts}) > 1:
+    if not parts or not all(_cut_alike(parts[0][0], one) for one, _ in parts[1:]):
         raise BadInput("only solutions of one beam can be added up; take them from one call of solve_each()")
     beam = parts[0][0].beam
     if any(support.can_lift or support.settlement for support in beam.supports):
@@ -488,11 +488,8 @@ def combined(parts):
     if len(parts) == 1 and parts[0][1] == 1.0:
         return parts[0][0]
     solutions, factors = zip(*parts)
-    pieces = []
-    for same in zip(*(one.pieces for one in solutions)):
-        first = same[0]
-        sums = [sum([factor * number for factor, number in zip(factors, row)]) for row in zip(*(one[3:13] for one in same))]
-        pieces.append(Piece(*first[:3], *sums, first.shear_spread))
+    rows = sum([factor * one._loaded for one, factor in parts]).tolist()
+    pieces = [Piece._make((*one[:3], *row, one.shear_spread)) for one, row in zip(solutions[0].pieces, rows)]
     reactions = tuple(
         Reaction(same[0].position, sum([factor * one.force for factor, one in zip(factors, same)]),
                  sum([factor * one.moment for factor, one in zip(factors, same)]), False)
@@ -502,9 +499,10 @@ def combined(parts):
     return Solution(replace(beam, loads=loads), reactions, tuple(pieces))
 
 
-def _cuts(solution):
-    """What must be the same in solutions that are added up."""
-    return solution.beam.supports, tuple([piece[:3] + piece[13:] for piece in solution.pieces])
+def _cut_alike(one, other):
+    """Whether two solutions can be added up: the same supports, and the same pieces."""
+    alike = one.beam.supports == other.beam.supports and len(one.pieces) == len(other.pieces)
+    return alike and all(a[:3] == b[:3] and a.shear_spread == b.shear_spread for a, b in zip(one.pieces, other.pieces))
 
 
 def _times(load, factor):

@@ -168,12 +168,18 @@ class Envelope:
     @cached_property
     def shear(self):
         """The greatest shear, whichever way it goes; its value has no sign."""
-        effects = self._table[:, [2, 6]].transpose(0, 2, 1).reshape(len(self._table), -1) if self._adds_up else None
-        found = []
-        for on in {*self._patterns(effects, 1), *self._patterns(effects, -1)}:
-            peak = self.case(on).extremes.shear
-            found.append(Asked(abs(peak.value), peak.position, on))
-        return _most(found, 1)
+        if self._adds_up:
+            always, *ends = ([v for piece in part.pieces for v in (piece.shear, piece.end_shear)] for part in self.parts)
+            found = []
+            for at, row in zip(always, zip(*ends)):
+                for way in (1, -1):
+                    on = tuple([way * v > _DUST * abs(at) for v in row])
+                    found.append(Asked(abs(at + sum([v for v, there in zip(row, on) if there])), 0.0, on))
+            cases = (_most(found, 1).on,)
+        else:
+            cases = self._patterns
+        peaks = [(on, self.case(on).extremes.shear) for on in cases]
+        return _most([Asked(abs(peak.value), peak.position, on) for on, peak in peaks], 1)
 
     def deflection_between(self, start, end):
         """Give the greatest deflection of one stretch, whichever way it goes.
@@ -227,9 +233,27 @@ class Envelope:
         if not self.parts:
             rows = numpy.array([solution.moment(x) for _, solution in self.cases])
             return rows.min(axis=0), rows.max(axis=0)
-        always, *rows = [part.moment(x) for part in self.parts]
-        effects = numpy.array(rows).reshape(len(rows), len(x))
+        always, *effects = self.along(x)[0]
+        effects = numpy.array(effects).reshape(-1, len(x))
         return always + effects.clip(max=0.0).sum(axis=0), always + effects.clip(min=0.0).sum(axis=0)
+
+    def along(self, x):
+        """Give moment and deflection of every part at places along the beam: of what is always on it, then of each group.
+
+        Parameters
+        ----------
+        x : numpy.ndarray
+            Places from the left end [mm].
+
+        Returns
+        -------
+        tuple of numpy.ndarray
+            A row a part, of moments and of deflections [N*mm, mm].
+        """
+        pieces = self.parts[0].pieces
+        index = numpy.searchsorted([piece.start for piece in pieces[1:]], x, side="right")
+        table = numpy.array([part.pieces for part in self.parts])[:, index].transpose(2, 0, 1)
+        return moment_and_deflection(Piece._make(table), x - table[0])
 
     # ---- which arrangements can be the worst ----
 
@@ -242,29 +266,42 @@ class Envelope:
         """Whether loads that come and go are there, and no support may lift off."""
         return bool(self.parts) and any(self.groups)
 
-    @cached_property
-    def _table(self):
-        return numpy.array([part.quantities for part in self.parts[1:]]).transpose(0, 2, 1)
+    def without(self, nothing):
+        """Give the envelope of what comes and goes alone.
+
+        Parameters
+        ----------
+        nothing : structlib.mechanics.beams.Solution
+            The beam with nothing on it, in the same pieces [-].
+
+        Returns
+        -------
+        Envelope
+            The envelope; what was found of the groups is not looked for again [-].
+        """
+        alone = Envelope(nothing.beam, self.groups, (nothing, *self.parts[1:]))
+        if self._adds_up:
+            alone.__dict__["_signs"] = self._signs
+        return alone
 
     @cached_property
-    def _sampled(self):
-        """What each group does at places along every piece, and the least of it that counts: by quantity."""
-        pieces = self.parts[0].pieces
-        start, end, stiff, spread = (numpy.array(row)[:, None] for row in zip(*((*one[:3], one.shear_spread) for one in pieces)))
-        piece = Piece(start, end, stiff, *(row[:, :, None] for row in self._table.transpose(1, 0, 2)), spread)
-        along = (end - start) * _ALONG
-        found = [one.reshape(len(self.groups), -1) for one in moment_and_deflection(piece, along)]
-        sized = [(effects, 1e-9 * float(numpy.abs(effects).max())) for effects in found]
-        return (start + along).ravel(), dict(zip(("moment", "deflection"), sized))
+    def _signs(self):
+        """By quantity: the least that counts, and for each piece and either way the arrangements worst somewhere in it."""
+        found = {}
+        pieces = list(zip(*(part.pieces for part in self.parts[1:])))
+        at = [[moment_and_deflection(one, share * (one.end - one.start)) for one in same for share in _ALONG] for same in pieces]
+        for number, name in enumerate(("moment", "deflection")):
+            values = [[one[number] for one in row] for row in at]
+            dust = _DUST * max(max(map(abs, row)) for row in values)
+            # samples of one place stand a group apart
+            places = [[row[k :: len(_ALONG)] for k in range(len(_ALONG))] for row in values]
+            found[name] = dust, [tuple({tuple([way * v > dust for v in one]) for one in row} for way in (1, -1)) for row in places]
+        return found
 
-    def _patterns(self, effects, way):
-        """Arrangements that are worst at one of several places, from what each group does there."""
-        if not self.parts:
-            return arrangements(len(self.groups))
-        if not self._adds_up:
-            return ((False,) * len(self.groups),)
-        helps = way * effects > 1e-9 * numpy.abs(effects).max()
-        return set(zip(*helps.tolist()))
+    @property
+    def _patterns(self):
+        """Arrangements to try where the signs of the groups tell nothing."""
+        return ((False,) * len(self.groups),) if self.parts else arrangements(len(self.groups))
 
     @cached_property
     def _reactions(self):
@@ -281,20 +318,19 @@ class Envelope:
         if not self.parts:
             return _most([Asked(one.reactions[which].force, places[which], on) for on, one in self.cases], way)
         always, *forces = [part.reactions[which].force for part in self.parts]
-        dust = 1e-9 * max(map(abs, forces), default=0.0)
+        dust = _DUST * max(map(abs, forces), default=0.0)
         on = tuple(way * force > dust for force in forces) if forces else (False,) * len(self.groups)
         return Asked(always + sum(force for force, there in zip(forces, on) if there), places[which], on)
 
     def _worst(self, quantity, way, peak, reach=None):
         """The worst peak of all arrangements: of those that are worst somewhere, and of those worst where these peak."""
         if self._adds_up:
-            places, sampled = self._sampled
-            effects, dust = sampled[quantity]
-            if reach is not None:
-                effects = effects[:, (places >= reach[0]) & (places <= reach[1])]
-            waiting = set(zip(*(way * effects > dust).tolist()))
+            dust, by_piece = self._signs[quantity]
+            pieces = self.parts[0].pieces
+            waiting = set().union(*(worst[way < 0] for piece, worst in zip(pieces, by_piece)
+                                    if reach is None or _within(piece, reach)))
         else:
-            waiting = set(self._patterns(None, way))
+            waiting = set(self._patterns)
         found, several = {}, len(waiting) > 1
         while waiting:
             on = waiting.pop()
@@ -308,12 +344,16 @@ class Envelope:
 
 
 #: Shares of a piece at which the groups are looked at.
-_ALONG = numpy.linspace(0.0, 1.0, 9)
+_ALONG = (0.0, 0.2, 0.5, 0.8, 1.0)
+_DUST = 1e-9  # less of the greatest is rounding
 
 
 def _inside(solution, reach):
-    return [piece for piece in solution.pieces
-            if piece.start >= reach[0] - SAME_SPOT and piece.end <= reach[1] + SAME_SPOT]
+    return [piece for piece in solution.pieces if _within(piece, reach)]
+
+
+def _within(piece, reach):
+    return piece.start >= reach[0] - SAME_SPOT and piece.end <= reach[1] + SAME_SPOT
 
 
 def _most(asked, way):

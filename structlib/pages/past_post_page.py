@@ -44,6 +44,7 @@ _DRAWN = (
 _LETTERS = {"over": "AB", "wall": "AB", "two": "ABC", "three": "ABCD", "out": "AC"}
 _SPANS = {"over": 1, "wall": 1, "two": 2, "three": 3, "out": 2}
 _LONGEST_SPAN, _LONGEST_OVERHANG = 16 * ft, 6 * ft
+_DRAWN_AT = 48  # places along the beam at which its curves are drawn
 #: The questions of this page; seats are not chosen here, so what each must be is asked instead.
 _ASKED = ("bending", "shear", "sag")
 
@@ -151,7 +152,7 @@ class PastPostResult:
         return "nowhere" if not there else "everywhere" if len(there) == len(self.groups) else _listed(there)
 
     def curve(self, on):
-        """Return places along the beam with deflection and moment under one arrangement, worked out once.
+        """Return places along the beam with deflection and moment under one arrangement, and the least and most moment.
 
         Parameters
         ----------
@@ -160,11 +161,18 @@ class PastPostResult:
 
         Returns
         -------
-        structlib.mechanics.beams.Points
-            Rows of numbers [mm, N*mm].
+        tuple of numpy.ndarray
+            Places, deflection, moment, least and most moment of every arrangement [mm, N*mm].
         """
         if on not in self._curves:
-            self._curves[on] = self.most.all_load.case(on).points(80)
+            all_load, length = self.most.all_load, self.member.length
+            marks = (*self.member.supports, all_load.sagging.position, all_load.hogging.position,
+                     all_load.case(on).extremes.deflection.position)
+            x = numpy.array(sorted({*marks, *(length * k / _DRAWN_AT for k in range(_DRAWN_AT + 1))}))
+            moments, sags = all_load.along(x)
+            there = numpy.array((1.0, *on)[: len(sags)])
+            above, below = moments[1:].clip(min=0.0).sum(axis=0), moments[1:].clip(max=0.0).sum(axis=0)
+            self._curves[on] = x, there @ sags, there @ moments, moments[0] + below, moments[0] + above
         return self._curves[on]
 
     @cached_property
@@ -186,7 +194,8 @@ class PastPostResult:
         """
         worst = verdict.worst(self.checks)
         if which == "lift":
-            return min((least for _, least in self.pushes), key=lambda asked: asked.value).on
+            least = min(one.value for _, one in self.pushes)  # of equal ones the leftmost, so that dust moves nothing
+            return next(one.on for _, one in self.pushes if one.value <= least + 1e-9 * abs(least))
         if which == "all" or worst is None:
             return (True,) * len(self.groups)
         return worst.on
@@ -476,9 +485,8 @@ class PastPostPage(Page):
         """
         say, member, all_load = self._say, result.member, result.most.all_load
         on = result.drawn(values["drawn"])
-        solution = all_load.case(on)
-        x = numpy.unique(numpy.concatenate([result.curve(on).x, [all_load.sagging.position, all_load.hogging.position]]))
-        least, most = all_load.moments(x)
+        x, sag, moment, least, most = result.curve(on)
+        peak = all_load.case(on).extremes.deflection.value
         sagging, hogging = all_load.sagging.value, -all_load.hogging.value
         full = _round_up(max(sagging, hogging, 1.0), 1e3 * lb * ft if self.system == "us" else 1e6)
         view = PastPostView(
@@ -494,9 +502,9 @@ class PastPostPage(Page):
             load_text=_load_text(result, values, on, say),
             tip_text=self._tip(values, result, on),
             x=tuple(x.tolist()),
-            sag=tuple(solution.deflection(x).tolist()),
-            sag_text=say(abs(solution.extremes.deflection.value), "small length"),
-            moment=tuple(solution.moment(x).tolist()),
+            sag=tuple(sag.tolist()),
+            sag_text=say(abs(peak), "small length"),
+            moment=tuple(moment.tolist()),
             most=tuple(most.tolist()),
             least=tuple(least.tolist()),
             moment_text=f"Moment: sags it {say(sagging, 'moment')} at most"
@@ -581,9 +589,9 @@ def _previous(result, ghost):
     if ghost is None or ghost[0].kind != result.kind:
         return None
     before, drawn = ghost
-    old = before.curve(before.drawn(drawn))
-    keep = old.x <= result.member.length * (1 + 1e-9)
-    return tuple(tuple(row[keep].tolist()) for row in (old.x, old.deflection, old.moment)) if keep.sum() > 1 else None
+    x, sag, moment, *_ = before.curve(before.drawn(drawn))
+    keep = x <= result.member.length * (1 + 1e-9)
+    return tuple(tuple(row[keep].tolist()) for row in (x, sag, moment)) if keep.sum() > 1 else None
 
 
 def _round_up(value, unit):
