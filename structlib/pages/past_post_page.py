@@ -1,17 +1,14 @@
 """What happens past the post? Overhangs, two and three spans, and a middle post taken out."""
 
-from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import lru_cache
 from math import ceil
-
-import numpy
 
 from structlib.ground.loads import LoadsByType
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, kip, lb, plf
 from structlib.house.bays import one_piece
-from structlib.house.judging import Judged, judge_element
+from structlib.house.judging import judge_element
 from structlib.house.path import follow
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
@@ -19,12 +16,13 @@ from structlib.pages.comes_down import comes_down, comes_down_pick, titled, with
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.meanwhile_page import GATE as MEANWHILE
-from structlib.pages.past_post_tables import DUST, post_out_ratios, stretch_name, without_dust
+from structlib.pages.past_post_result import LETTERS, PastPostResult, listed
+from structlib.pages.past_post_tables import DUST, post_out_ratios, without_dust
 from structlib.pages.woods import WOODS, pieces, wood
 from structlib.pictures.drawings.past_post import PastPostView, PostBelow, draw_past_post
 from structlib.rules.check import Seat
 from structlib.rules.choice import RULEBOOK
-from structlib.rules.members import BEAM_FACE, Push, RunningDemand, SeatMember, ask
+from structlib.rules.members import BEAM_FACE, Push, SeatMember, ask
 
 _KINDS = (
     ("past a post", "over"),
@@ -40,13 +38,9 @@ _DRAWN = (
     ("where a support lifts", "lift"),
     ("everywhere", "all"),
 )
-#: By kind: letters of the supports, the spans between their first and their last, and those of the camera.
-_LETTERS = {"over": "AB", "wall": "AB", "two": "ABC", "three": "ABCD", "out": "AC"}
+#: By kind: the spans between the first support and the last.
 _SPANS = {"over": 1, "wall": 1, "two": 2, "three": 3, "out": 2}
 _LONGEST_SPAN, _LONGEST_OVERHANG = 16 * ft, 6 * ft
-_DRAWN_AT = 48  # places along the beam at which its curves are drawn
-#: The questions of this page; seats are not chosen here, so what each must be is asked instead.
-_ASKED = ("bending", "shear", "sag")
 
 BEYOND_THE_WALL = (
     "A post or wall from above stands past the foundation wall; prescriptive tables of cantilevered "
@@ -62,143 +56,6 @@ LONG_PIECES = (
     "has joints in its plies, and a ply that is cut carries nothing at the cut: see Joints, and where they "
     "may be."
 )
-
-
-@dataclass(frozen=True)
-class PastPostResult:
-    """The beam as the path and the rulebook see it: all that the page shows, before it is put into words.
-
-    ``most`` is the demand that pushes most; ``pushes`` are the most and the least of each support over all
-    combinations, each with the arrangement. ``downs`` are what must hold each support down, as the rulebook counts it,
-    and ``seat`` the length that one support asks for [mm]; None where the rulebook has no rule, and ``silent`` says so.
-    """
-
-    kind: str
-    name: str
-    judged: Judged
-    most: RunningDemand
-    pushes: tuple
-    downs: object
-    first: int
-    seat: object
-    silent: tuple
-
-    @property
-    def member(self):
-        """The beam [-]."""
-        return self.judged.members[0]
-
-    @property
-    def answer(self):
-        """What the rulebook says of it [-]."""
-        return self.judged.answers[0]
-
-    @property
-    def letters(self):
-        """A letter for each support [-]."""
-        return _LETTERS[self.kind]
-
-    @cached_property
-    def checks(self):
-        """The checks that belong to this page [-]."""
-        return tuple(check for check in self.answer.checks if check.kind in _ASKED)
-
-    @cached_property
-    def groups(self):
-        """Names of what comes and goes by itself [-]."""
-        return tuple("in the post above" if one.is_point else stretch_name(one.start, self.member.supports, self.letters)
-                     for one in self.most.comes)
-
-    def hold_down(self, number):
-        """Return what must hold one support down, the most of both ways to count.
-
-        Parameters
-        ----------
-        number : int
-            The support, from the left [-].
-
-        Returns
-        -------
-        float
-            Force; zero where it presses [N].
-        """
-        plain = max(0.0, -self.pushes[number][1].value)
-        return plain if self.downs is None else max(plain, self.downs[number].most)
-
-    @cached_property
-    def lifting(self):
-        """Letters of the supports that lift under any arrangement [-]."""
-        return [letter for number, letter in enumerate(self.letters) if self.hold_down(number) > DUST]
-
-    @property
-    def most_down(self):
-        """The greatest hold-down asked [N]."""
-        return max(self.hold_down(number) for number in range(len(self.letters)))
-
-    def where(self, on):
-        """Put an arrangement into words.
-
-        Parameters
-        ----------
-        on : tuple of bool
-            Which groups are on [-].
-
-        Returns
-        -------
-        str
-            Such as 'everywhere', or 'on A–B and past B' [-].
-        """
-        there = [name for name, wanted in zip(self.groups, on) if wanted]
-        return "nowhere" if not there else "everywhere" if len(there) == len(self.groups) else _listed(there)
-
-    def curve(self, on):
-        """Return places along the beam with deflection and moment under one arrangement, and the least and most moment.
-
-        Parameters
-        ----------
-        on : tuple of bool
-            Which groups are on [-].
-
-        Returns
-        -------
-        tuple of numpy.ndarray
-            Places, deflection, moment, least and most moment of every arrangement [mm, N*mm].
-        """
-        if on not in self._curves:
-            all_load, length = self.most.all_load, self.member.length
-            marks = (*self.member.supports, all_load.sagging.position, all_load.hogging.position,
-                     all_load.case(on).extremes.deflection.position)
-            x = numpy.array(sorted({*marks, *(length * k / _DRAWN_AT for k in range(_DRAWN_AT + 1))}))
-            moments, sags = all_load.along(x)
-            there = numpy.array((1.0, *on)[: len(sags)])
-            above, below = moments[1:].clip(min=0.0).sum(axis=0), moments[1:].clip(max=0.0).sum(axis=0)
-            self._curves[on] = x, there @ sags, there @ moments, moments[0] + below, moments[0] + above
-        return self._curves[on]
-
-    @cached_property
-    def _curves(self):
-        return {}
-
-    def drawn(self, which):
-        """Return the arrangement that the picture shows.
-
-        Parameters
-        ----------
-        which : str
-            'most', 'lift' or 'all' [-].
-
-        Returns
-        -------
-        tuple of bool
-            Which groups are on [-].
-        """
-        worst = verdict.worst(self.checks)
-        if which == "lift":
-            least = min(one.value for _, one in self.pushes)  # of equal ones the leftmost, so that dust moves nothing
-            return next(one.on for _, one in self.pushes if one.value <= least + 1e-9 * abs(least))
-        if which == "all" or worst is None:
-            return (True,) * len(self.groups)
-        return worst.on
 
 
 class PastPostPage(Page):
@@ -255,7 +112,7 @@ class PastPostPage(Page):
         above = {"dead": values["post_dead"], "live": values["post_live"]}
         return follow(one_piece(
             LoadsByType({"dead": values["dead"], "live": values["live"]}),
-            posts={letter: step * number * span for number, letter in enumerate(_LETTERS[kind])},
+            posts={letter: step * number * span for number, letter in enumerate(LETTERS[kind])},
             length=_SPANS[kind] * span + (values["overhang"] if kind in _PAST else 0.0),
             wood=wood(values["wood"]).words(_size(values)[2], int(values["plies"])),
             above=LoadsByType(above) if kind in _PAST and any(above.values()) else None,
@@ -346,7 +203,7 @@ class PastPostPage(Page):
             if not any(least.value < -DUST for _, least in result.pushes):
                 when = f"when only {result.downs[0].share:g} of the dead load is counted"
             gates.append(
-                f"{thing} {_listed(lifting)} {verb} {when}, so something must hold {what} down, with up to "
+                f"{thing} {listed(lifting)} {verb} {when}, so something must hold {what} down, with up to "
                 f"{show(result.most_down, 'force', self.system)}; that connection, and what it hangs on, is for an "
                 "engineer."
             )
@@ -552,7 +409,7 @@ class PastPostPage(Page):
             verb, what = ("lifts", "it") if len(lifting) == 1 else ("lift", "each")
             up_to = "" if len(lifting) == 1 else "up to "
             down = f"{up_to}{self._say(result.most_down, 'force')} must hold {what} down"
-            return f"Stop and call first: {_listed(lifting)} {verb}, and {down}"
+            return f"Stop and call first: {listed(lifting)} {verb}, and {down}"
         stop = verdict.STOP
         if result.kind == "out":
             moment, sag = post_out_ratios()
@@ -571,10 +428,6 @@ def _size(values):
 def _key(values):
     """What the numbers hang on: all but which arrangement is drawn."""
     return tuple((name, value) for name, value in values.items() if name != "drawn")
-
-
-def _listed(words):
-    return " and ".join(words) if len(words) < 3 else ", ".join(words[:-1]) + " and " + words[-1]
 
 
 def _load_text(result, values, on, say):
