@@ -44,6 +44,7 @@ def _beam(path, element, rulebook, arranged=False):
     part, axis, wood = element.part, path.axis(element.name), element.part.chosen
     gates, notes = told_of(part)
     gates += on_masonry(path, element)
+    gates += _stands_past(path, element, lambda share: along(axis, share), (Post, Wall))
     if wood is None:
         return [], gates, [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"]
     gates += _hangs_past(path, element, axis, piece_of(wood).width)
@@ -53,7 +54,6 @@ def _beam(path, element, rulebook, arranged=False):
     except OutsideRule as error:
         return [], gates, [*notes, str(error)]
     asked, ends = [], seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
-    gates += _stands_past(path, element, lambda share: along(axis, share), (Post, Wall))
     last, seats, roof = len(element.spans) - 1, clear_spans(path, element), roof_on_ridge(path, element)
     for number, places in enumerate(element.spans):
         if number not in seats:
