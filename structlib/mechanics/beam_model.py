@@ -1,5 +1,6 @@
 """A beam as plain records: what holds it, what loads it, what it is made of. Every record checks itself."""
 
+from copy import copy
 from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput, check_choice, check_number, is_symbolic
@@ -274,6 +275,29 @@ class Beam:
         if isinstance(self.bending_stiffness, tuple):
             return self.bending_stiffness
         return ((self.length, self.bending_stiffness),)
+
+    def under(self, loads):
+        """Return the same beam under some of its loads, or under them times a factor: they lie on it, and it is as it was.
+
+        Parameters
+        ----------
+        loads : tuple of PointLoad, Couple or LineLoad
+            The loads, at places of loads that the beam was made with [-].
+
+        Returns
+        -------
+        Beam
+            The beam [-].
+
+        Examples
+        --------
+        >>> beam = Beam(4000.0, 2e12, [Support(0.0), Support(4000.0)], [PointLoad(900.0, 5.0)])
+        >>> beam.under((PointLoad(900.0, 7.0),)).loads[0].force
+        7.0
+        """
+        same = copy(self)
+        object.__setattr__(same, "loads", loads)
+        return same
 
 
 def _check_place(record, field, name):

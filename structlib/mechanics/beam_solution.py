@@ -496,7 +496,7 @@ def combined(parts):
         for same in zip(*(one.reactions for one in solutions))
     )
     loads = tuple(_times(load, factor) for one, factor in parts for load in one.beam.loads)
-    return Solution(replace(beam, loads=loads), reactions, tuple(pieces))
+    return Solution(beam.under(loads), reactions, tuple(pieces))
 
 
 def _cut_alike(one, other):
