@@ -1,10 +1,33 @@
-"""What a beam of a house may be made of beside plain wood: a flitch, or a rolled steel shape."""
+"""What a beam of a house may be made of beside plain wood, a flitch or a rolled steel shape; and the tie and board of a roof."""
 
 from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch
 from structlib.house.fields import Record, of
+
+
+@dataclass(frozen=True, kw_only=True)
+class Board(Record):
+    """A ridge board, which rafters lean on and which carries nothing: its dressed size [mm]."""
+
+    thickness: float = of("section length", '"3/4 in"', low=0.5 * inch, high=8 * inch)
+    depth: float = of("section length", '"9 1/4 in"', low=3 * inch, high=24 * inch)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Tie(Record):
+    """What ties a pair of rafters: its wood and plies, its height as a share of the rise, and every how much [mm].
+
+    ``spacing`` is that of the rafters where it is not written.
+    """
+
+    species: str = of("text", '"Hem-Fir"')
+    grade: str = of("text", '"No.2"')
+    size: str = of("text", '"2x6"')
+    plies: int = of("count", "1", low=1, high=4, default=1)
+    height: float = of("ratio", '"25 %"', high=0.8, default=0.0)
+    spacing: float | None = of("section length", '"16 in"', low=4 * inch, high=48 * inch, default=None)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -13,7 +13,7 @@ from structlib.ground.units import ft, inch, kip, psf
 from structlib.house.fields import Record, of
 from structlib.house.inputs import check_record
 from structlib.house.lines import naming_lines
-from structlib.house.made_of import FlitchBeam, MadeOf, SteelBeam, refuse_two_choices
+from structlib.house.made_of import Board, FlitchBeam, MadeOf, SteelBeam, Tie, refuse_two_choices
 from structlib.house.measured import MeasuredJoists, check_measured
 from structlib.rules.check import TREATMENTS
 
@@ -67,14 +67,6 @@ class Joists(Record):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Board(Record):
-    """A ridge board, which rafters lean on and which carries nothing: its dressed size [mm]."""
-
-    thickness: float = of("section length", '"3/4 in"', low=0.5 * inch, high=8 * inch)
-    depth: float = of("section length", '"9 1/4 in"', low=3 * inch, high=24 * inch)
-
-
-@dataclass(frozen=True, kw_only=True)
 class Wood(Record):
     """What a beam or a post is made of: species, grade and nominal size of a ply, the plies, and the wood as it is put in.
 
@@ -96,21 +88,6 @@ class Plate(Record):
 
     species: str = of("text", '"Spruce-Pine-Fir"')
     grade: str = of("text", '"No.1/No.2"')
-
-
-@dataclass(frozen=True, kw_only=True)
-class Tie(Record):
-    """What ties a pair of rafters: its wood and plies, its height as a share of the rise, and every how much [mm].
-
-    ``spacing`` is that of the rafters where it is not written.
-    """
-
-    species: str = of("text", '"Hem-Fir"')
-    grade: str = of("text", '"No.2"')
-    size: str = of("text", '"2x6"')
-    plies: int = of("count", "1", low=1, high=4, default=1)
-    height: float = of("ratio", '"25 %"', high=0.8, default=0.0)
-    spacing: float | None = of("section length", '"16 in"', low=4 * inch, high=48 * inch, default=None)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -19,6 +19,15 @@ from structlib.rules.members import RafterDemand, RafterMember
 dowels, layers, roof_ties, snow = map(RULEBOOK.room, ("dowels", "layers", "roof_ties", "snow"))
 
 
+def _share_of(nominal, plies, spacing, moment, push):
+    """How much of a rafter bending and the push along it use."""
+    size, wood = dressed_size(nominal), find_material(*WOOD, nominal)
+    slope = frames.slope_length(building_span=SPAN, rise=RISE)
+    member = RafterMember(wood, size.width, size.depth, plies, slope, 24 * RISE / SPAN, spacing)
+    demand = RafterDemand(UNDER_SNOW, push, moment, 0.5, 0.0, 0.0, (), 0.0, 0.0)
+    return next(one.share for one in RULEBOOK.checks(member, (demand,)) if one.kind == "bending")
+
+
 def dormer(rafters_cut=3, below=2 * ft, above=4 * ft, nominal="2x8", system="us"):
     """Plan a dormer: what its headers carry, and what that asks of the rafters beside it, built now or later.
 
@@ -47,8 +56,6 @@ def dormer(rafters_cut=3, below=2 * ft, above=4 * ft, nominal="2x8", system="us"
     """
     half, load = SPAN / 2, DEAD + SNOW
     opening = (rafters_cut + 1) * SPACING
-    size, wood = dressed_size(nominal), find_material(*WOOD, nominal)
-    slope = frames.slope_length(building_span=SPAN, rise=RISE)
     tails = {"lower": below, "upper": above}
     headers = {name: load * tail / 2 for name, tail in tails.items()}  # half of each tail hangs on its header
     pushes = {name: line * opening / 2 for name, line in headers.items()}
@@ -69,17 +76,14 @@ def dormer(rafters_cut=3, below=2 * ft, above=4 * ft, nominal="2x8", system="us"
     push = frames_along.compression_above_tie(
         **pair(), rise=RISE, height_fraction=0.0, distance_from_ridge=half
     )
-    shares = []
-    for moment, plies, times in (
-        (moments[0], 1, 1.0),
-        (moments[1], 1, 1 + rafters_cut / 2),
-        (moments[1], 2, 1 + rafters_cut / 2),
-    ):
-        # rafters side by side help each other; a trimmer stands alone beside its opening
-        member = RafterMember(wood, size.width, size.depth, plies, slope, RISE / half * 12, SPACING if times == 1 else opening)
-        demand = RafterDemand(UNDER_SNOW, push * times, moment, 0.5, 0.0, 0.0, (), 0.0, 0.0)
-        check = next(one for one in RULEBOOK.checks(member, (demand,)) if one.kind == "bending")
-        shares.append(show(check.share, "ratio", system))
+    later_push = push * (1 + rafters_cut / 2)
+    # rafters side by side help each other; a trimmer stands alone beside its opening
+    shares = [
+        show(_share_of(nominal, plies, spacing, moment, push), "ratio", system)
+        for moment, plies, spacing, push in (
+            (moments[0], 1, SPACING, push), (moments[1], 1, opening, later_push), (moments[1], 2, opening, later_push),
+        )
+    ]  # fmt: skip
     say = lambda value, kind: show(value, kind, system)  # noqa: E731
     heads = [f"lower {say(headers['lower'], 'line load')}, upper {say(headers['upper'], 'line load')}"] * 2
     hung = [f"{say(pushes['lower'], 'force')} and {say(pushes['upper'], 'force')}"] * 2
