@@ -141,6 +141,15 @@ def test_joists_past_the_wall():
     assert (lift > 0.6 * press) == bool(judged.gates)
 
 
+def test_the_joists_of_a_ceiling_are_judged_by_the_stricter_limit_where_its_finish_is_not_told():
+    attic = dataclasses.replace(floor("west east", "attic", dead=5, live=10, joist=JOIST), kind="ceiling")
+    judged = judge(follow(house(attic, wall("west", 0), wall("east", 12))), RULEBOOK)["attic"]
+    assert not judged.refused
+    sag = next(one for one in judged.checks if one.kind == "sag" and "live" in one.name)
+    assert sag.given / inch == pytest.approx(144 / 360)  # 240 under gypsum board, 360 under plaster
+    assert sag.asked / inch == pytest.approx(5 / 384 * 10 * 4 / 3 / 12 * 144**4 / (E_JOIST * 1.5 * 9.25**3 / 12), rel=1e-6)
+
+
 def test_a_wall_on_joists_past_their_last_wall_is_a_gate():
     path = follow(house(floor("west east", joist=JOIST, right_overhang=2 * ft), wall("west", 0), wall("east", 12),
                         wall("parapet", 14, "floor", face=10)))

@@ -78,13 +78,17 @@ def creep_factor(*, wet):
     return factors.scalar("creep_wet" if check_yes_or_no("wet", wet) else "creep_dry")
 
 
+#: A ceiling of which nobody told the finish takes the stricter limit.
+_FINISH_NOT_TOLD = "ceiling with plaster or stucco"
+
+
 def limit_divisor(use):
     """Return n of the limit span/n for live load on a kind of member, with its clause.
 
     Parameters
     ----------
     use : str
-        What the member is, a row of the deflection table, such as 'floor' [-].
+        What the member is, a row of the deflection table, such as 'floor'; 'ceiling' where its finish is not told [-].
 
     Returns
     -------
@@ -106,6 +110,7 @@ def limit_divisor(use):
     360.0
     """
     rows = factors.deflection_rows()
+    use = _FINISH_NOT_TOLD if use == "ceiling" else use
     check_choice("use of the member", use, rows)
     row = rows[use]
     return row["divisor"], row["clause"], row["verified"]
