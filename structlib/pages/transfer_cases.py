@@ -80,6 +80,37 @@ def transfer_beam(load, span, place):
     )
 
 
+def _under_the_header(pushes, choice):
+    """What stands under both ends of a header for each push, and what a table of headers gives: rows."""
+    studs = [
+        seats.jack_studs(reaction=push, width=choice.ply_width * choice.plies, bearing_value=choice.material.bearing).count
+        for push in pushes
+    ]
+    rows = [
+        ("push on each side", *(show(push, "force") for push in pushes)),
+        ("jack studs each end", *map(str, studs)),
+    ]
+    rows.append(
+        (
+            "what those studs carry, 7 ft, in a wall",
+            *(carries(post("2x4", min(n, 5), 7 * ft, held_width=0.0)).rsplit(", ", 1)[0] for n in studs),
+        )
+    )
+    soil = footings.find_soil(footings.soil_names()[0])
+    sides = [footings.plain_pad(load=push, soil=soil, base=1.5 * inch)[0] for push in pushes]
+    rows.append(("pad side below, 1,500 psf", *(show(stepped_up(side), "section length", precision=2) for side in sides)))
+    # a table of headers has no column for a post; what it gives for the floor alone stands beside it
+    cell = header_tables.header_span(_one_floor_table(), choice.name, building_width=24 * ft)
+    rows.append(
+        (
+            "may span, by the code's table made again, one floor, house 24 ft wide",
+            "{} ft {} in".format(*header_tables.as_printed(cell.span).split("-")),
+            "has no column for a post",
+        )
+    )
+    return rows
+
+
 def post_on_a_header(*, dead, live, width=4 * ft, size="2x10", plies=2):
     """Re-check an existing opening when a new post comes to stand on the middle of its header.
 
@@ -127,34 +158,7 @@ def post_on_a_header(*, dead, live, width=4 * ft, size="2x10", plies=2):
         shares = [max(one.share for one in result.checks if one.kind == kind) for result in (before, after)]
         rows.append((f"header, {name}", *(show(share, "ratio") for share in shares)))
     pushes = [max(one.solution.reactions[0].force for one in result.demands) for result in (before, after)]
-    studs = [
-        seats.jack_studs(reaction=push, width=piece.width * plies, bearing_value=wood.bearing).count
-        for push in pushes
-    ]
-    rows += [
-        ("push on each side", *(show(push, "force") for push in pushes)),
-        ("jack studs each end", *map(str, studs)),
-    ]
-    rows.append(
-        (
-            "what those studs carry, 7 ft, in a wall",
-            *(carries(post("2x4", min(n, 5), 7 * ft, held_width=0.0)).rsplit(", ", 1)[0] for n in studs),
-        )
-    )
-    soil = footings.find_soil(footings.soil_names()[0])
-    sides = [footings.plain_pad(load=push, soil=soil, base=1.5 * inch)[0] for push in pushes]
-    rows.append(("pad side below, 1,500 psf", *(show(stepped_up(side), "section length", precision=2) for side in sides)))
-    # a table of headers has no column for a post; what it gives for the floor alone stands beside it
-    cell = header_tables.header_span(
-        _one_floor_table(), f"{plies}-{size}", building_width=24 * ft
-    )
-    rows.append(
-        (
-            "may span, by the code's table made again, one floor, house 24 ft wide",
-            "{} ft {} in".format(*header_tables.as_printed(cell.span).split("-")),
-            "has no column for a post",
-        )
-    )
+    rows += _under_the_header(pushes, choice)
     head = ("over the old opening", "before", "with the post on it")
     return Table(
         head,
@@ -162,6 +166,37 @@ def post_on_a_header(*, dead, live, width=4 * ft, size="2x10", plies=2):
         f"{plies}-{size} Hem-Fir No.2 over {show(width, 'length')}; the post brings "
         f"{show(dead + live, 'force')}",
     )
+
+
+def _around_the_stair(joist_span, wide, long, dead, live):
+    """Loads on the header and on a trimmer, and both as checked."""
+    wood, piece = find_material("Hem-Fir", "No.2", "2x10"), dressed_size("2x10")
+    tail, strip = joist_span - wide, 16 * inch / 2
+    seat = Seat(1.5 * inch, "post")
+
+    def lines(span, widths):
+        return tuple(
+            TypedLoad(kind, LineLoad(0.0, span, area * widths))
+            for kind, area in (("dead", dead), ("live", live))
+        )
+
+    header_loads = lines(long, tail / 2)
+    choice = BeamChoice(wood, piece.width, piece.depth, 2, "2-2x10")
+    # the trimmer's own weight is added with its checks; the header's reaches it here
+    own = wood.weight_density * choice.plies * choice.ply_width * choice.depth
+    on_trimmer = tuple(
+        TypedLoad(one.load_type, PointLoad(tail, (one.load.intensity + more) * long / 2))
+        for one, more in zip(header_loads, (own, 0.0))
+    )
+    header = check_beam(
+        BeamJob(long - seat.length, seat, seat, header_loads, unbraced_length=0.0, loaded_on="side"), choice, RULEBOOK
+    )
+    trimmer = check_beam(
+        BeamJob(joist_span - seat.length, seat, seat, (*lines(joist_span, strip), *on_trimmer), unbraced_length=0.0),
+        choice,
+        RULEBOOK,
+    )
+    return header_loads, on_trimmer, header, trimmer
 
 
 def stair_opening(*, joist_span=14 * ft, wide=10 * ft, long=3.5 * ft, dead=12 * psf, live=40 * psf):
@@ -190,32 +225,7 @@ def stair_opening(*, joist_span=14 * ft, wide=10 * ft, long=3.5 * ft, dead=12 * 
     >>> [row[1] for row in stair_opening().rows[:2]]
     ['104 plf', '192 lb']
     """
-    wood, piece = find_material("Hem-Fir", "No.2", "2x10"), dressed_size("2x10")
-    tail, strip = joist_span - wide, 16 * inch / 2
-    seat = Seat(1.5 * inch, "post")
-
-    def lines(span, widths):
-        return tuple(
-            TypedLoad(kind, LineLoad(0.0, span, area * widths))
-            for kind, area in (("dead", dead), ("live", live))
-        )
-
-    header_loads = lines(long, tail / 2)
-    choice = BeamChoice(wood, piece.width, piece.depth, 2, "2-2x10")
-    # the trimmer's own weight is added with its checks; the header's reaches it here
-    own = wood.weight_density * choice.plies * choice.ply_width * choice.depth
-    on_trimmer = tuple(
-        TypedLoad(one.load_type, PointLoad(tail, (one.load.intensity + more) * long / 2))
-        for one, more in zip(header_loads, (own, 0.0))
-    )
-    header = check_beam(
-        BeamJob(long - seat.length, seat, seat, header_loads, unbraced_length=0.0, loaded_on="side"), choice, RULEBOOK
-    )
-    trimmer = check_beam(
-        BeamJob(joist_span - seat.length, seat, seat, (*lines(joist_span, strip), *on_trimmer), unbraced_length=0.0),
-        choice,
-        RULEBOOK,
-    )
+    header_loads, on_trimmer, header, trimmer = _around_the_stair(joist_span, wide, long, dead, live)
 
     def worst(result):
         # the seats are 1 1/2 in, the least, and so use all of that rule; strength and sag are asked here
@@ -245,11 +255,7 @@ def stair_opening(*, joist_span=14 * ft, wide=10 * ft, long=3.5 * ft, dead=12 * 
         "Header and trimmers weigh too; their weight is in. Their seats are 1 1/2 in, all of the code's least. "
         "Not in: the stair that hangs on the header, a wall or rail beside it."
     )
-    return Table(
-        ("around the stair opening", ""),
-        rows,
-        caption,
-    )
+    return Table(("around the stair opening", ""), rows, caption)
 
 
 hold(globals())
