@@ -323,6 +323,18 @@ def _check_parameters(where, sections, names):
     yield from _check_entries(where, entries)
 
 
+#: Rooms where one sentence is enough, with units where a number goes in or out.
+BRIEF_ROOMS = ("pages", "pictures")
+
+
+def _check_brief(where, sections, brief):
+    for title in ("Parameters", "Returns", "Raises") if brief else ():
+        if title in sections:
+            yield f"{where}: {title}: one sentence is enough here, with units where a number goes in or out"
+    if "BadInput" in _documented_names(_entries(sections.get("Raises", []))):
+        yield f"{where}: Raises names BadInput, which any bad argument gets; name what a caller would handle"
+
+
 def _check_function(path, function, owner=""):
     where = f"{_short(path)}:{function.lineno} {owner}{function.name}"
     docstring = ast.get_docstring(function)
@@ -330,9 +342,9 @@ def _check_function(path, function, owner=""):
         yield f"{where}: no docstring"
         return
     sections = _sections(docstring)
-    in_pages = path.relative_to(PACKAGE).parts[0] == "pages"
+    brief = path.relative_to(PACKAGE).parts[0] in BRIEF_ROOMS
     names = _signature(function, method=bool(owner))
-    brief = in_pages and owner and not sections  # a method of a page may say all in its one line
+    yield from _check_brief(where, sections, brief)
     if not brief:
         yield from _check_parameters(where, sections, names)
         answers = _entries(sections.get("Returns", sections.get("Yields", [])))
@@ -341,7 +353,7 @@ def _check_function(path, function, owner=""):
             yield f"{where}: gives something back, and has no Returns"
         yield from _check_entries(where, answers)
     examples = doctest.DocTestParser().get_examples(docstring)
-    if not examples and not owner and not in_pages:
+    if not examples and not owner and not brief:
         yield f"{where}: no example"
     # a name, or a line about the function instead of what it answers, tests nothing
     used = re.compile(rf"\b{function.name}\b(?!\.__)")
@@ -365,8 +377,10 @@ def _check_class(path, kind):
         yield f"{where}: no docstring"
         return
     sections = _sections(docstring)
+    brief = path.relative_to(PACKAGE).parts[0] in BRIEF_ROOMS
+    yield from _check_brief(where, sections, brief)
     start = next((node for node in kind.body if getattr(node, "name", "") in ("__init__", "__new__")), None)
-    if start is not None:
+    if start is not None and not brief:
         yield from _check_parameters(where, sections, _signature(start, method=True))
     elif "Parameters" in sections:
         yield from _check_parameters(where, sections, _fields(kind))

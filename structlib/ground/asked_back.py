@@ -31,8 +31,6 @@ def asked_back(share, *, low, high, limit=1.0, never="", always=""):
     ------
     OutsideRule
         When the limit is passed, or kept to, at both ends.
-    BadInput
-        When the range or the limit is no range of numbers.
 
     Examples
     --------

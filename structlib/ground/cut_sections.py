@@ -22,11 +22,6 @@ def check_within(name, value, limit, than):
     than : str
         What that is, for the message [-].
 
-    Raises
-    ------
-    BadInput
-        When it is greater, or no number.
-
     Examples
     --------
     >>> check_within("notch", 9.0, 6.0, "the depth")
@@ -60,11 +55,6 @@ def notched_section_modulus(*, width, depth, notch):
     float
         Section modulus at the notch [mm3].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
     Notes
     -----
     The sharp corner of a notch splits wood at less than this says; the formula counts only the wood left.
@@ -97,11 +87,6 @@ def notched_inertia(*, width, depth, notch):
     float
         Moment of inertia at the notch [mm4].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
     Examples
     --------
     >>> round(notched_inertia(width=1.0, depth=6.0, notch=1.0) / (6.0**3 / 12), 3)
@@ -132,11 +117,6 @@ def drilled_inertia(*, width, depth, diameter, offset=0.0):
     float
         Moment of inertia at the hole [mm4].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range, or the hole reaches an edge.
-
     Examples
     --------
     >>> round(drilled_inertia(width=1.0, depth=6.0, diameter=2.0) / (6.0**3 / 12), 3)
@@ -165,11 +145,6 @@ def drilled_section_modulus(*, width, depth, diameter, offset=0.0):
     -------
     float
         Section modulus at the edge with the greatest stress [mm3].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range, or the hole reaches an edge.
 
     Examples
     --------

@@ -6,7 +6,7 @@ from .material import Material, check_design_stress, stability_modulus
 from .refusals import BadInput, check_choice, check_number
 from .showing import show
 from .tables import in_library_units, table_row, table_value
-from .units import ft, inch, pcf, psi
+from .units import ft, inch, pcf
 
 #: What a modulus of elasticity counts: bending alone, or with the shear of a slender test beam in it.
 MODULUS_KINDS = ("shear-free", "apparent")
@@ -26,11 +26,6 @@ def lvl(grade):
     -------
     Material
         The generic values, marked as recalled [-].
-
-    Raises
-    ------
-    BadInput
-        When the grade is not known; the nearest are named.
 
     Examples
     --------
@@ -92,11 +87,6 @@ def user_lvl(*, bending, shear, bearing, modulus, depth_exponent, name, source, 
     -------
     Material
         The values, marked as seen in that report; G, and Emin where not given, are recalled [-].
-
-    Raises
-    ------
-    BadInput
-        When the report is not named or a value is not a number in its range.
 
     Notes
     -----

@@ -31,11 +31,6 @@ def materials(kind=None):
     tuple of Material
         The materials in the order of the publications [-].
 
-    Raises
-    ------
-    BadInput
-        When the kind is not known.
-
     Examples
     --------
     >>> len(materials("timber"))
@@ -96,11 +91,6 @@ def find_material(species, grade, nominal=None):
     -------
     Material
         The design values [-].
-
-    Raises
-    ------
-    BadInput
-        When the species or grade is not known (the nearest are named) or the size is needed or missing.
 
     Examples
     --------

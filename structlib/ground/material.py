@@ -7,7 +7,7 @@ from .records import measured
 from .refusals import check_number
 from .showing import show
 from .tables import table_value
-from .units import pcf, psi
+from .units import psi
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -120,11 +120,6 @@ def wood_weight_density(specific_gravity, moisture_percent=15):
     float
         Weight [N/mm3].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
-
     Notes
     -----
     Source: as the rows wood_weight of data/us_factors.csv name it: 62.4 (G / (1 + 0.009 G mc)) (1 + mc / 100) lb/ft3.
@@ -155,11 +150,6 @@ def stability_modulus(modulus, *, engineered=False):
     -------
     float
         Emin, not rounded [MPa].
-
-    Raises
-    ------
-    BadInput
-        When the modulus is not a number in its range.
 
     Notes
     -----
@@ -196,11 +186,6 @@ def check_design_stress(name, value, *, greatest=10000 * psi):
     float
         The stress, unchanged [MPa].
 
-    Raises
-    ------
-    BadInput
-        When the stress is not a number in its range.
-
     Examples
     --------
     >>> check_design_stress("bending", 6.2)
@@ -224,11 +209,6 @@ def check_design_values(material, *fields):
     -------
     Material
         The wood, unchanged [-].
-
-    Raises
-    ------
-    BadInput
-        When a value is no number above zero.
 
     Examples
     --------

@@ -48,11 +48,6 @@ def arc_sine(value):
     float or numpy.ndarray or sympy.Expr
         Angle, exact when symbolic [rad].
 
-    Raises
-    ------
-    BadInput
-        When the value is not a number from -1 to 1.
-
     Examples
     --------
     >>> round(arc_sine(0.5), 4)
@@ -81,11 +76,6 @@ def half_round_area(*, diameter):
     float
         Area [mm2].
 
-    Raises
-    ------
-    BadInput
-        When the diameter is not a number in its range.
-
     Examples
     --------
     >>> round(half_round_area(diameter=10*inch) / inch**2, 2)
@@ -106,11 +96,6 @@ def half_round_centroid(*, diameter):
     -------
     float
         Distance from the flat face [mm].
-
-    Raises
-    ------
-    BadInput
-        When the diameter is not a number in its range.
 
     Examples
     --------
@@ -133,11 +118,6 @@ def half_round_inertia(*, diameter):
     float
         Moment of inertia [mm4].
 
-    Raises
-    ------
-    BadInput
-        When the diameter is not a number in its range.
-
     Examples
     --------
     >>> round(half_round_inertia(diameter=10*inch) / inch**4, 2)
@@ -159,11 +139,6 @@ def half_round_section_modulus(*, diameter):
     -------
     float
         Least section modulus [mm3].
-
-    Raises
-    ------
-    BadInput
-        When the diameter is not a number in its range.
 
     Examples
     --------
@@ -189,11 +164,6 @@ def flat_sided_area(*, diameter, width):
     float
         Area [mm2].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
     Examples
     --------
     >>> round(flat_sided_area(diameter=8*inch, width=5*inch) / inch**2, 2)
@@ -218,11 +188,6 @@ def flat_sided_inertia(*, diameter, width):
     -------
     float
         Moment of inertia [mm4].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
 
     Notes
     -----
@@ -269,11 +234,6 @@ def hewn_area(*, width, depth, wane):
     float
         Area [mm2].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
     Examples
     --------
     >>> hewn_area(width=6.0, depth=8.0, wane=1.0)
@@ -299,11 +259,6 @@ def hewn_inertia(*, width, depth, wane):
     -------
     float
         Moment of inertia [mm4].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
 
     Examples
     --------
@@ -332,11 +287,6 @@ def rounded_area(*, width, depth, radius):
     float
         Area [mm2].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
     Examples
     --------
     >>> round(rounded_area(width=6.0, depth=8.0, radius=1.0), 3)
@@ -362,11 +312,6 @@ def rounded_inertia(*, width, depth, radius):
     -------
     float
         Moment of inertia [mm4].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
 
     Examples
     --------
@@ -441,11 +386,6 @@ def measured_section(shape, *, width, depth, wane=0.0):
     -------
     MeasuredSection
         The section [-].
-
-    Raises
-    ------
-    BadInput
-        When the shape is not known or a size is not a number in its range.
 
     Examples
     --------

@@ -145,11 +145,6 @@ def read(text, dimension, *, allow_negative=False):
     float
         The value in the library's own units (mm, N, MPa, radians) [by dimension].
 
-    Raises
-    ------
-    BadInput
-        When the text is empty, has no unit, can be read in two ways, or is of another dimension.
-
     Examples
     --------
     >>> round(read("12 ft 6 1/2 in", "length") / 25.4, 3)
@@ -294,11 +289,6 @@ def read_length(text, *, allow_negative=False):
     float
         The length [mm].
 
-    Raises
-    ------
-    BadInput
-        When the text cannot be read as one length.
-
     Examples
     --------
     >>> round(read_length("9 1/4 in"), 2)
@@ -321,11 +311,6 @@ def read_force(text, *, allow_negative=False):
     -------
     float
         The force [N].
-
-    Raises
-    ------
-    BadInput
-        When the text cannot be read as one force.
 
     Examples
     --------
@@ -350,11 +335,6 @@ def read_line_load(text, *, allow_negative=False):
     float
         The line load [N/mm].
 
-    Raises
-    ------
-    BadInput
-        When the text cannot be read as one line load.
-
     Examples
     --------
     >>> round(read_line_load("600 lb/ft"), 3)
@@ -378,11 +358,6 @@ def read_area_load(text, *, allow_negative=False):
     float
         The area load [MPa].
 
-    Raises
-    ------
-    BadInput
-        When the text cannot be read as one area load.
-
     Examples
     --------
     >>> round(read_area_load("1.9 kPa"), 6)
@@ -405,11 +380,6 @@ def read_stress(text, *, allow_negative=False):
     -------
     float
         The stress [MPa].
-
-    Raises
-    ------
-    BadInput
-        When the text cannot be read as one stress.
 
     Examples
     --------

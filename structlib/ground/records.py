@@ -23,11 +23,6 @@ def measured(dimension, meaning, **field_options):
     dataclasses.Field
         The field, to be used as the value of a dataclass attribute [-].
 
-    Raises
-    ------
-    BadInput
-        When the dimension is not known.
-
     Examples
     --------
     >>> @dataclasses.dataclass(frozen=True)
@@ -54,11 +49,6 @@ def shown_fields(record, system="us"):
     -------
     list of tuple
         Name, meaning and text of each declared field; an empty value reads ``not given`` [-].
-
-    Raises
-    ------
-    BadInput
-        When the record is not a dataclass instance or the system is not known.
 
     Examples
     --------

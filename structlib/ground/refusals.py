@@ -100,11 +100,6 @@ def check_number(name, value, *, low, high, shown=str, hint="", low_allowed=True
     float or numpy.ndarray
         The value, unchanged [same unit as value].
 
-    Raises
-    ------
-    BadInput
-        When the value is not a number, not finite, or outside the limits.
-
     Examples
     --------
     >>> check_number("plies", 3, low=1, high=6)
@@ -157,11 +152,6 @@ def check_one_number(name, value, *, low, high, hint="", low_allowed=True, shown
     float
         The value, unchanged [same unit as value].
 
-    Raises
-    ------
-    BadInput
-        When it is no such number.
-
     Examples
     --------
     >>> check_one_number("width", 3.5, low=1, high=6)
@@ -206,11 +196,6 @@ def refuse_list(name, value):
     value : object
         What was given [-].
 
-    Raises
-    ------
-    BadInput
-        When it is a list or a tuple.
-
     Examples
     --------
     >>> refuse_list("span", 3600.0)
@@ -237,11 +222,6 @@ def check_choice(name, value, choices, shown=repr):
     -------
     str or float
         The choice, as it is listed [any].
-
-    Raises
-    ------
-    BadInput
-        When the value is not among the choices; the nearest are named.
 
     Examples
     --------

@@ -6,7 +6,7 @@ from .records import measured
 from .refusals import BadInput, check_number, is_symbolic, refuse_list
 from .roots import pi_for
 from .showing import show
-from .units import ft, inch
+from .units import ft
 
 _GREATEST_SIZE = 10 * ft
 _MOST_BOARDS = 10
@@ -26,11 +26,6 @@ def check_section_size(name, value):
     -------
     float, numpy.ndarray or sympy expression
         The size, unchanged [mm].
-
-    Raises
-    ------
-    BadInput
-        When it is no such size.
 
     Examples
     --------
@@ -74,11 +69,6 @@ def rectangle_area(*, width, depth):
     float
         Area [mm2].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
     Examples
     --------
     >>> round(rectangle_area(width=1.5*inch, depth=9.25*inch) / inch**2, 3)
@@ -101,11 +91,6 @@ def rectangle_section_modulus(*, width, depth):
     -------
     float
         Section modulus [mm3].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
 
     Examples
     --------
@@ -130,11 +115,6 @@ def rectangle_inertia(*, width, depth):
     float
         Moment of inertia [mm4].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
     Examples
     --------
     >>> round(rectangle_inertia(width=1.5*inch, depth=9.25*inch) / inch**4, 3)
@@ -157,11 +137,6 @@ def plies_width(*, ply_width, plies):
     -------
     float
         Width of them all [mm].
-
-    Raises
-    ------
-    BadInput
-        When a size or the number of plies is not in its range.
 
     Examples
     --------
@@ -186,11 +161,6 @@ def edge_to_flat_strength(*, width, depth):
     float
         Ratio of section moduli [-].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
-
     Examples
     --------
     >>> round(edge_to_flat_strength(width=1.5*inch, depth=9.25*inch), 2)
@@ -214,11 +184,6 @@ def edge_to_flat_stiffness(*, width, depth):
     -------
     float
         Ratio of moments of inertia [-].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
 
     Examples
     --------
@@ -245,11 +210,6 @@ def loose_stack_section_modulus(*, width, depth, boards):
     float
         Section modulus of the stack [mm3].
 
-    Raises
-    ------
-    BadInput
-        When a size or the number of boards is not in its range.
-
     Examples
     --------
     >>> round(loose_stack_section_modulus(width=1.5*inch, depth=5.5*inch, boards=2) / inch**3, 3)
@@ -275,11 +235,6 @@ def loose_stack_inertia(*, width, depth, boards):
     float
         Moment of inertia of the stack [mm4].
 
-    Raises
-    ------
-    BadInput
-        When a size or the number of boards is not in its range.
-
     Examples
     --------
     >>> round(loose_stack_inertia(width=1.5*inch, depth=5.5*inch, boards=2) / inch**4, 3)
@@ -304,11 +259,6 @@ def joined_stack_section_modulus(*, width, depth, boards):
     -------
     float
         Section modulus of the stack [mm3].
-
-    Raises
-    ------
-    BadInput
-        When a size or the number of boards is not in its range.
 
     Examples
     --------
@@ -336,11 +286,6 @@ def joined_stack_inertia(*, width, depth, boards):
     float
         Moment of inertia of the stack [mm4].
 
-    Raises
-    ------
-    BadInput
-        When a size or the number of boards is not in its range.
-
     Examples
     --------
     >>> round(joined_stack_inertia(width=1.5*inch, depth=5.5*inch, boards=2) / inch**4, 3)
@@ -363,11 +308,6 @@ def round_area(*, diameter):
     float
         Area [mm2].
 
-    Raises
-    ------
-    BadInput
-        When the diameter is not a number in its range.
-
     Examples
     --------
     >>> round(round_area(diameter=8*inch) / inch**2, 2)
@@ -388,11 +328,6 @@ def round_section_modulus(*, diameter):
     -------
     float
         Section modulus [mm3].
-
-    Raises
-    ------
-    BadInput
-        When the diameter is not a number in its range.
 
     Examples
     --------
@@ -415,11 +350,6 @@ def round_inertia(*, diameter):
     float
         Moment of inertia [mm4].
 
-    Raises
-    ------
-    BadInput
-        When the diameter is not a number in its range.
-
     Examples
     --------
     >>> round(round_inertia(diameter=8*inch) / inch**4, 2)
@@ -440,11 +370,6 @@ class Section:
         Depth; more than 0, at most 10 ft [mm].
     plies : int or numpy.ndarray
         Number of plies, 1 to 10 [-].
-
-    Raises
-    ------
-    BadInput
-        When a size or the number of plies is not in its range.
 
     Examples
     --------
@@ -494,11 +419,6 @@ class Section:
         -------
         float
             Own weight [N/mm].
-
-        Raises
-        ------
-        BadInput
-            When the weight is not a number in its range.
 
         Examples
         --------

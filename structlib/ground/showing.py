@@ -68,11 +68,6 @@ def show(value, dimension, system="us", precision=None):
     str
         The text, with its unit [-].
 
-    Raises
-    ------
-    BadInput
-        When the value is not a finite number or the dimension or system is not known.
-
     Examples
     --------
     >>> show(12.5 * 304.8 + 0.5 * 25.4, "length")

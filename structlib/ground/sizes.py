@@ -24,11 +24,6 @@ def nominal_size(text):
     tuple of int
         Nominal thickness and nominal depth [nominal inches].
 
-    Raises
-    ------
-    BadInput
-        When the text is not a size.
-
     Examples
     --------
     >>> nominal_size("2x10")
@@ -96,11 +91,6 @@ def stock_sizes(kind, thickness=None, *, special_order=False):
     tuple of Stock
         The sizes; timbers with their green size [-].
 
-    Raises
-    ------
-    BadInput
-        When the kind is not known or has no such thickness.
-
     Examples
     --------
     >>> [one.nominal for one in stock_sizes("lvl")][-2:]
@@ -129,11 +119,6 @@ def dressed_size(nominal):
     -------
     Stock
         The size [-].
-
-    Raises
-    ------
-    BadInput
-        When there is no such size; the nearest are named.
 
     Examples
     --------
@@ -182,11 +167,6 @@ def measured_size(*, width, depth):
     -------
     Stock
         The size, under its measurements [-].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a number in its range.
 
     Examples
     --------

@@ -26,11 +26,6 @@ def steel_fact(key):
     float
         The value [by row].
 
-    Raises
-    ------
-    BadInput
-        When there is no such row; the nearest are named.
-
     Examples
     --------
     >>> round(steel_fact("modulus") / ksi)
@@ -152,11 +147,6 @@ def shape_names(kind=None):
     tuple of str
         Names such as ``W8x18`` [-].
 
-    Raises
-    ------
-    BadInput
-        When the kind is neither.
-
     Examples
     --------
     >>> shape_names("S")[0]
@@ -182,11 +172,6 @@ def steel_shape(name, *, yield_strength=None):
     -------
     SteelSection
         The shape [-].
-
-    Raises
-    ------
-    BadInput
-        When the name is not known, the nearest are named; or the strength is not between 30 and 65 ksi.
 
     Examples
     --------
@@ -236,11 +221,6 @@ def flat_plate(*, thickness, depth, yield_strength=None):
     -------
     SteelSection
         The plate [-].
-
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
 
     Examples
     --------
@@ -294,11 +274,6 @@ def check_yield(value, *, usual):
     -------
     float
         The yield strength [MPa].
-
-    Raises
-    ------
-    BadInput
-        When it is no number in the range.
 
     Examples
     --------

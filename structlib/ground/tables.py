@@ -73,11 +73,6 @@ def table_rows(name):
     tuple of mapping
         The rows in the file's order, numbers still in the units of the publication [-].
 
-    Raises
-    ------
-    BadInput
-        When there is no such table (the nearest are named) or a row is malformed.
-
     Examples
     --------
     >>> len(table_rows("lumber_dimension"))
@@ -104,12 +99,6 @@ def read_table(path):
     -------
     tuple of mapping
         Read-only rows; number columns are floats, or None where the cell is empty [-].
-
-    Raises
-    ------
-    BadInput
-        With file and line: a missing source or verified word, an unknown word, an unreadable number, a row
-        of the wrong length, or a key that was already used.
 
     Examples
     --------
@@ -213,11 +202,6 @@ def in_library_units(row, column):
     float
         The value in mm, N, MPa; None where the cell is empty [by column].
 
-    Raises
-    ------
-    BadInput
-        When the row has no such column of numbers.
-
     Examples
     --------
     >>> round(in_library_units(table_rows("lvl_depths")[0], "depth_in"), 1)
@@ -246,11 +230,6 @@ def table_value(name, key):
     float
         The value in mm, N, MPa or as a plain number [by row].
 
-    Raises
-    ------
-    BadInput
-        When the table or the key is not known; the nearest are named.
-
     Examples
     --------
     >>> table_value("us_factors", "load_duration_snow")
@@ -273,11 +252,6 @@ def table_row(name, /, **cells):
     -------
     mapping
         The row, with its source and how it is verified [-].
-
-    Raises
-    ------
-    BadInput
-        When no row, or more than one, has these cells; the nearest words are named.
 
     Examples
     --------

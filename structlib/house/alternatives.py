@@ -30,11 +30,6 @@ class Space:
     width : float
         Greatest width; any when None [mm].
 
-    Raises
-    ------
-    BadInput
-        When a size makes no sense.
-
     Examples
     --------
     >>> round(Space(middle=11.25 * inch, right=7.25 * inch).depth / inch, 2)
@@ -153,11 +148,6 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
     tuple of Alternative
         One for each family that has anything that fits: the lightest below 100 % in the checks listed, else
         the one least over; none at all while the job has a gate [-].
-
-    Raises
-    ------
-    BadInput
-        When an input makes no sense.
 
     Notes
     -----

@@ -8,8 +8,8 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import inch
-from structlib.house.asked_roof import rafters, roof_on_ridge
 from structlib.house.asked_beams import beam_member, told_of
+from structlib.house.asked_roof import rafters, roof_on_ridge
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
 from structlib.house.beam_jobs import beam_job, held_every, on_masonry, use_of
 from structlib.house.measured import cut_member, stops
@@ -18,8 +18,8 @@ from structlib.house.pieces import area_load, piece_of
 from structlib.house.plan import SOIL, Beam, Level, Opening, Pad, Post, Wall, Wood
 from structlib.house.plies import ply_layout
 from structlib.house.running import clipped, running_demands
-from structlib.house.shares import along
 from structlib.house.seats import clear_spans, room_on
+from structlib.house.shares import along
 from structlib.house.steps import seats_of
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat

@@ -248,7 +248,8 @@ def least_depth(job, member, rulebook, *, kind="", limit=1.0):
     Raises
     ------
     OutsideRule
-        When no depth from the width of a ply to 48 in sets the limit, or the rulebook does not cover such depths.
+        When no depth from the width of a ply to 48 in sets the limit, or the rulebook does not cover such
+        depths.
 
     Examples
     --------

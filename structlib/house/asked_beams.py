@@ -1,7 +1,7 @@
 """A beam of wood, a flitch or steel as a rulebook is asked about it, and what stands beside its checks."""
 
-from structlib.house.with_steel import FLITCH_FROM_THE_SIDE
 from structlib.house.plan import FlitchBeam, SteelBeam
+from structlib.house.with_steel import FLITCH_FROM_THE_SIDE
 from structlib.rules.check import BeamMember
 from structlib.rules.members import FlitchMember, SteelBeamMember
 

@@ -11,7 +11,13 @@ from structlib.house.rafters import pair_loads
 from structlib.house.roofs import JOISTS, NOTHING, RIDGE_BEAM, TIE
 from structlib.rules.check import VARIABLE_TYPES
 from structlib.rules.members import (
-    Pull, RafterDemand, RafterMember, RidgeBoardMember, TieJointMember, TieMember, ask,
+    Pull,
+    RafterDemand,
+    RafterMember,
+    RidgeBoardMember,
+    TieJointMember,
+    TieMember,
+    ask,
 )  # fmt: skip
 
 _SAME = 1e-3  # mm

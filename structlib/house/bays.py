@@ -3,8 +3,8 @@
 from dataclasses import replace
 
 from structlib.ground.loads import LOAD_TYPES
-from structlib.house.pieces import piece_of
 from structlib.ground.units import ft, inch
+from structlib.house.pieces import piece_of
 from structlib.house.plan import SOIL, Beam, House, Layer, Level, Load, Pad, Post, Wall
 from structlib.house.steps import seats_of
 

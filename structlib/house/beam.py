@@ -27,7 +27,6 @@ from structlib.rules.check import (
     governing,
 )
 
-
 ON_MASONRY = (
     "A beam on masonry: whether the wall under the seat can take the push is for an engineer. "
     "Only what is asked of it is shown here."
@@ -150,11 +149,6 @@ class BeamResult:
         -------
         structlib.rules.check.Check
             The check [-].
-
-        Raises
-        ------
-        BadInput
-            When there is no such check; the names are listed.
         """
         for check in self.checks:
             if check.name == name:
@@ -178,11 +172,6 @@ def design_span(*, clear_width, left_seat, right_seat):
     -------
     float, numpy.ndarray or sympy expression
         Design span [mm].
-
-    Raises
-    ------
-    BadInput
-        When a length is not a finite number in its range.
 
     Notes
     -----
@@ -216,8 +205,6 @@ def check_job(job):
 
     Raises
     ------
-    BadInput
-        When a width, a seat or a brace distance is out of range, or a load or its type is unknown.
     OutsideRule
         When a load lifts the beam.
 
@@ -343,11 +330,6 @@ def check_choice_of_beam(choice):
     BeamChoice
         The beam, unchanged [-].
 
-    Raises
-    ------
-    BadInput
-        When plies, width or depth are out of range.
-
     Examples
     --------
     >>> check_choice_of_beam(BeamChoice(None, 1.5 * inch, 9.25 * inch, 2)).plies
@@ -433,8 +415,6 @@ def check_beam(job, choice, rulebook):
 
     Raises
     ------
-    BadInput
-        When the job or the beam makes no sense.
     OutsideRule
         When the rulebook does not cover the beam, or a load lifts it.
 

@@ -33,11 +33,6 @@ def demo_house(name="alder_lane"):
     structlib.house.plan.House
         The house [-].
 
-    Raises
-    ------
-    BadInput
-        When there is no such house; the names are listed.
-
     Examples
     --------
     >>> demo_house().name
@@ -60,11 +55,6 @@ def read_house(path):
     -------
     structlib.house.plan.House
         The house [-].
-
-    Raises
-    ------
-    BadInput
-        When the file is missing or a field cannot be read; the sentence names the line.
 
     Examples
     --------
@@ -103,11 +93,6 @@ def house_from_text(text, name="the text"):
     -------
     structlib.house.plan.House
         The house [-].
-
-    Raises
-    ------
-    BadInput
-        When it is not TOML, or a field is missing, unknown or cannot be read.
 
     Examples
     --------
@@ -170,12 +155,6 @@ def write_house(house, path, *, overwrite=False):
     -------
     pathlib.Path
         Where it was written [-].
-
-    Raises
-    ------
-    BadInput
-        When a file is there already and ``overwrite`` is False, when the house does not hang together, or
-        when nothing can be written there.
 
     Examples
     --------

@@ -25,11 +25,6 @@ def check_whole_number(name, value, *, low, high, hint=""):
     int
         The value as an int [-].
 
-    Raises
-    ------
-    BadInput
-        When it is no such number.
-
     Examples
     --------
     >>> check_whole_number("plies", 3, low=1, high=6)
@@ -61,11 +56,6 @@ def check_record(name, value, kind, example):
     object
         The value, unchanged [-].
 
-    Raises
-    ------
-    BadInput
-        When it is of another kind.
-
     Examples
     --------
     >>> check_record("name", "Alder Lane", str, "'Alder Lane'")
@@ -95,11 +85,6 @@ def check_yes_or_no(name, value):
     bool
         The value, unchanged [-].
 
-    Raises
-    ------
-    BadInput
-        When it is neither.
-
     Examples
     --------
     >>> check_yes_or_no("wet", True)
@@ -127,11 +112,6 @@ def check_list(name, value, example):
     tuple
         Its items [-].
 
-    Raises
-    ------
-    BadInput
-        When it is no list.
-
     Examples
     --------
     >>> check_list("plies", [2, 3], "(2, 3)")
@@ -157,11 +137,6 @@ def check_material(material):
     -------
     structlib.ground.lumber.Material
         The wood, unchanged [-].
-
-    Raises
-    ------
-    BadInput
-        When it is none.
 
     Examples
     --------

@@ -7,9 +7,9 @@ from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.units import ft, lb  # noqa: F401 (used in the examples)
 from structlib.house.pieces import piece_of
+from structlib.house.plan import Opening, Wood
 from structlib.house.running import clipped
 from structlib.house.shares import along, text_of
-from structlib.house.plan import Opening, Wood
 from structlib.house.steps import seats_of
 from structlib.mechanics.beam_extremes import Extremes, find_extremes
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
@@ -96,11 +96,6 @@ def inside(path, name, factors):
     -------
     BeamOfHouse
         The beam, to be read at a place or within a span [-].
-
-    Raises
-    ------
-    BadInput
-        When it is no beam, or a type of load is not known.
 
     Examples
     --------

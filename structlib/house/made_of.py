@@ -82,11 +82,6 @@ def refuse_two_choices(beams):
     beams : iterable of MadeOf
         Beams and openings of a house [-].
 
-    Raises
-    ------
-    BadInput
-        When one is of wood and of steel, say.
-
     Examples
     --------
     >>> refuse_two_choices(())

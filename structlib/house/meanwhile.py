@@ -171,11 +171,6 @@ def wall_out(house, wall, distance):
     WallOut
         Both ways of the load; what stood on the wall stands on the ends of the joists [-].
 
-    Raises
-    ------
-    BadInput
-        When no joists rest on it, something presses on it at one place, or a temporary wall has no room or no floor.
-
     Examples
     --------
     >>> from structlib.ground.units import plf

@@ -67,11 +67,6 @@ def with_mid_beam(
     MidBeam
         Before and after [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range or a word is not known.
-
     Examples
     --------
     >>> found = with_mid_beam(span=16*ft, lasting=13*plf, passing=53*plf, bending_stiffness=4.5e11)
@@ -147,11 +142,6 @@ def beam_line_load(middle, *, spacing):
     -------
     float
         Load on the beam [N/mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
 
     Examples
     --------

@@ -99,11 +99,6 @@ def find_heavy_thing(name):
     HeavyThing
         Weight and outline [-].
 
-    Raises
-    ------
-    BadInput
-        When the name is not known; the nearest are named.
-
     Examples
     --------
     >>> tub = find_heavy_thing("cast-iron tub")
@@ -134,11 +129,6 @@ def tile_load(*, mortar="1/2 in mortar"):
     -------
     float
         Weight by area [MPa].
-
-    Raises
-    ------
-    BadInput
-        When the bed is not one of the two.
 
     Examples
     --------
@@ -179,11 +169,6 @@ def patch_on_joists(
     -------
     tuple of JoistUnder
         The joists that take any of it, from one side to the other [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range or the patch does not fit on the span.
 
     Examples
     --------
@@ -259,11 +244,6 @@ def feet_on_two_joists(
     -------
     JoistUnder
         Either of the two joists; ``offset`` is half of the distance between the feet across them [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range or a foot is off the span.
 
     Notes
     -----

@@ -190,11 +190,6 @@ def follow(house, changes=None, before=None):
     Path
         Every element, from the top down, with what it receives and hands on by type [-].
 
-    Raises
-    ------
-    BadInput
-        When a load has no way down: the sentence says where.
-
     Examples
     --------
     >>> from structlib.ground.units import plf

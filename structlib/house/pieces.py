@@ -37,11 +37,6 @@ def piece_of(wood):
     structlib.house.beam.BeamChoice, structlib.rules.members.Flitch or structlib.ground.steel.SteelSection
         What is meant: each has a width and depth [mm] and a weight [N/mm].
 
-    Raises
-    ------
-    BadInput
-        When the wood or the size is not known; the nearest are named.
-
     Examples
     --------
     >>> from structlib.house.plan import Wood

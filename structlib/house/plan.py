@@ -332,11 +332,6 @@ def check_house(house):
     House
         The house [-].
 
-    Raises
-    ------
-    BadInput
-        When a field is of the wrong kind or out of range, a name is missing or used twice, or a load is not given.
-
     Examples
     --------
     >>> from structlib.house.file import demo_house
@@ -456,11 +451,6 @@ def with_changes(house, changes):
     -------
     House
         A new house; the old one is untouched [-].
-
-    Raises
-    ------
-    BadInput
-        When there is no such part or field.
 
     Examples
     --------

@@ -66,11 +66,6 @@ def read_sag(places, heights, *, line_spacing=1 * ft):
     SagReading
         Sag by line, the worst, and the tilt [-].
 
-    Raises
-    ------
-    BadInput
-        When the grid is not a full table of numbers or the places do not rise.
-
     Examples
     --------
     >>> reading = read_sag([0.0, 6*ft, 12*ft], [[0.0, -0.5*inch, -0.2*inch]])
@@ -159,11 +154,6 @@ def sag_ratio(*, span, sag):
     float or numpy.ndarray
         Span over sag [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number above zero.
-
     Examples
     --------
     >>> sag_ratio(span=16*ft, sag=0.75*inch)
@@ -217,11 +207,6 @@ def sag_parts(*, measured, stiff_sag, soft_sag, least_creep, most_creep):
     -------
     SagParts
         The parts as ranges [mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range or a range is turned round.
 
     Examples
     --------

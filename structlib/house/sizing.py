@@ -61,11 +61,6 @@ class Rack:
         -------
         slice
             Its rows [-].
-
-        Raises
-        ------
-        BadInput
-            When there is no such material.
         """
         check_whole_number(
             "material number", number, low=0, high=len(self.materials) - 1, hint="for example 0"
@@ -85,11 +80,6 @@ class Rack:
         -------
         structlib.ground.lumber.Material
             The wood [-].
-
-        Raises
-        ------
-        BadInput
-            When there is no such row.
         """
         check_whole_number("row", row, low=0, high=len(self.depth) - 1, hint="for example 0")
         return self.materials[int(numpy.searchsorted(self.starts, row, side="right")) - 1]
@@ -185,11 +175,6 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
     -------
     Rack
         The candidates as columns [-].
-
-    Raises
-    ------
-    BadInput
-        When nothing fits, or a limit makes no sense.
 
     Examples
     --------
@@ -316,11 +301,6 @@ def size_beams(job, rack, rulebook, strengths=None):
     Sizing
         Share, governing check, weight and volume of every candidate [-].
 
-    Raises
-    ------
-    BadInput
-        When the job makes no sense.
-
     Notes
     -----
     The peak of the loads and the peak of the own weight are added as if they stood at the same place:
@@ -390,8 +370,6 @@ def limit_widths(job_at, rack, rulebook):
 
     Raises
     ------
-    BadInput
-        When a job makes no sense.
     OutsideRule
         When the shares do not grow in a straight line with the width, so that two do not tell the rest.
 
@@ -521,11 +499,6 @@ def give_way(limit, preference):
     list of tuple
         (row, from width, to width), from narrow to wide [-, mm, mm].
 
-    Raises
-    ------
-    BadInput
-        When the two columns are not of one length, or hold something that is not a number.
-
     Examples
     --------
     >>> give_way(numpy.array([4.0, 9.0, 7.0]), numpy.array([1.0, 3.0, 2.0]))
@@ -571,11 +544,6 @@ def cost_of(rack, length, prices):
     -------
     numpy.ndarray
         Cost, in the reader's own money; infinite where no price was entered [-].
-
-    Raises
-    ------
-    BadInput
-        When a price is not a number above zero, or the length is none.
 
     Examples
     --------

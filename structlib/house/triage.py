@@ -60,11 +60,6 @@ def triage(seen):
     Triage
         Leads and gates [-].
 
-    Raises
-    ------
-    BadInput
-        When a sign is not known; the nearest are named.
-
     Examples
     --------
     >>> found = triage(["bowing wall"])

@@ -75,11 +75,6 @@ def unknown_range(answer, unknowns):
     UnknownRange
         Both ends, the middle, and the swings [unit of the answer].
 
-    Raises
-    ------
-    BadInput
-        When an unknown has fewer than two values, a name comes twice, or there are too many combinations.
-
     Notes
     -----
     The ends are exact for the values given. Between a least and a greatest value they hold as long as the
@@ -153,11 +148,6 @@ def measured_unknowns(*, jumps=None, **ranges):
     -------
     tuple of Unknown
         Each with least, middle and greatest, and both sides of its jumps; rising [-].
-
-    Raises
-    ------
-    BadInput
-        When a range is not two numbers that rise.
 
     Examples
     --------

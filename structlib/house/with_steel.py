@@ -102,11 +102,6 @@ def flitch_member(job, beam, *, plate_bears=False, bolt_diameter=BOLTS[0]):
     structlib.rules.members.FlitchMember
         The member [-].
 
-    Raises
-    ------
-    BadInput
-        When the job or the beam makes no sense.
-
     Examples
     --------
     >>> flitch_member(example_job(), example_flitch()).plate_bears
@@ -142,8 +137,6 @@ def check_flitch(job, beam, rulebook, **how):
 
     Raises
     ------
-    BadInput
-        When the job or the beam makes no sense.
     OutsideRule
         When the rulebook does not cover it.
 
@@ -183,8 +176,6 @@ def lay_out_flitch(job, beam, rulebook, **how):
 
     Raises
     ------
-    BadInput
-        When the job or the beam makes no sense.
     OutsideRule
         When the bolts do not fit, or a post or beam lands on it, which needs a group of its own.
 
@@ -217,8 +208,6 @@ def check_steel(job, section, rulebook):
 
     Raises
     ------
-    BadInput
-        When the job or the beam makes no sense.
     OutsideRule
         When the section is outside the rules.
 

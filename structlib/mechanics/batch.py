@@ -131,11 +131,6 @@ def solve_many(
     ManyBeams
         Reactions and extremes, one row for each beam [-].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number or outside its limits, or the shapes do not fit together.
-
     Examples
     --------
     >>> many = solve_many(spans=np.array([3000.0, 4000.0]), bending_stiffness=2e12, line_loads=5.0)

@@ -40,11 +40,6 @@ def most(*extremes):
     Extreme
         The one farthest from zero [-].
 
-    Raises
-    ------
-    BadInput
-        When there is nothing to compare, or something that is not an extreme.
-
     Examples
     --------
     >>> most(Extreme(9.0, 3.0), Extreme(-16.0, 8.0)).value

@@ -55,11 +55,6 @@ class Support:
     can_lift : bool
         True where the beam only rests on the support, so that it can push but never pull [-].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a word is unknown, or a spring has no stiffness.
-
     Examples
     --------
     >>> Support(3600.0, kind="spring", stiffness=500.0).stiffness
@@ -105,11 +100,6 @@ class PointLoad:
     force : float
         The load, downward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a finite number.
-
     Examples
     --------
     >>> PointLoad(1800.0, 5000.0).force
@@ -134,11 +124,6 @@ class Couple:
         Distance from the left end of the beam [mm].
     moment : float
         The step, upward positive [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a finite number.
 
     Examples
     --------
@@ -168,11 +153,6 @@ class LineLoad:
         The load per length (at the start when it changes), downward positive [N/mm].
     end_intensity : float or None
         The load per length at the end, when it differs from the start [N/mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a finite number, or the end is not beyond the start.
 
     Examples
     --------
@@ -216,11 +196,6 @@ class Beam:
         Places where the beam is joined without stiffness, such as a splice [mm].
     shear_stiffness : float or None
         G times the shear area of the whole beam; None where shear makes no sag of its own [N].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number or outside its limits, or anything lies off the beam.
 
     Examples
     --------

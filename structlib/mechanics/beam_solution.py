@@ -237,11 +237,6 @@ class Solution:
         float or numpy.ndarray
             Shear, positive when the left part is pushed up [N].
 
-        Raises
-        ------
-        BadInput
-            When a position is not a number or lies off the beam.
-
         Examples
         --------
         >>> from structlib.mechanics.beams import Beam, PointLoad, Support, solve
@@ -265,11 +260,6 @@ class Solution:
         -------
         float or numpy.ndarray
             Moment, sagging positive [N*mm].
-
-        Raises
-        ------
-        BadInput
-            When a position is not a number or lies off the beam.
 
         Examples
         --------
@@ -295,11 +285,6 @@ class Solution:
         float or numpy.ndarray
             Slope, positive where the beam goes down to the right [-].
 
-        Raises
-        ------
-        BadInput
-            When a position is not a number or lies off the beam.
-
         Examples
         --------
         >>> from structlib.mechanics.beams import Beam, PointLoad, Support, solve
@@ -324,11 +309,6 @@ class Solution:
         float or numpy.ndarray
             Deflection, downward positive [mm].
 
-        Raises
-        ------
-        BadInput
-            When a position is not a number or lies off the beam.
-
         Examples
         --------
         >>> from structlib.mechanics.beams import Beam, PointLoad, Support, solve
@@ -350,11 +330,6 @@ class Solution:
         -------
         Points
             Positions and the four quantities [-].
-
-        Raises
-        ------
-        BadInput
-            When the count is not a number within its limits.
 
         Examples
         --------
@@ -397,11 +372,6 @@ class Solution:
         -------
         Extremes
             The same as ``extremes``, of this part alone; at a jump at its ends, the values inside it [-].
-
-        Raises
-        ------
-        BadInput
-            When a place lies off the beam, or the end is not beyond the start.
 
         Examples
         --------
@@ -464,11 +434,6 @@ def combined(parts):
     -------
     Solution
         The beam under all of it [-].
-
-    Raises
-    ------
-    BadInput
-        When there is nothing to add, they are not of one beam, or a support lifts or has sunk: that does not add up.
 
     Examples
     --------

@@ -47,11 +47,6 @@ def solve(beam):
     Solution
         Reactions, and methods for shear, moment, slope, deflection and their extremes [-].
 
-    Raises
-    ------
-    BadInput
-        When the beam cannot stand: too few supports, a loose part between hinges, or it tips over.
-
     Examples
     --------
     >>> post = Support(4000.0)
@@ -79,11 +74,6 @@ def solve_each(beam, cases):
     -------
     tuple of Solution
         One a set [-].
-
-    Raises
-    ------
-    BadInput
-        When the beam cannot stand.
 
     Examples
     --------

@@ -46,11 +46,6 @@ def radius_of_gyration(*, inertia, area):
     float, numpy.ndarray or sympy expression
         Radius of gyration [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
-
     Examples
     --------
     >>> radius_of_gyration(inertia=36.0, area=4.0)
@@ -75,11 +70,6 @@ def effective_length(*, length, end_factor=1):
     -------
     float, numpy.ndarray or sympy expression
         Effective length [mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------
@@ -107,11 +97,6 @@ def slenderness(*, effective_length, across):
     float, numpy.ndarray or sympy expression
         Slenderness ratio [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> slenderness(effective_length=96.0, across=3.0)
@@ -136,11 +121,6 @@ def euler_load(*, bending_stiffness, effective_length):
     -------
     float, numpy.ndarray or sympy expression
         Euler load [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
 
     Examples
     --------
@@ -168,11 +148,6 @@ def euler_stress(*, modulus, slenderness):
     float, numpy.ndarray or sympy expression
         Euler stress [MPa].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
-
     Examples
     --------
     >>> round(euler_stress(modulus=29000.0, slenderness=100.0), 2)
@@ -197,11 +172,6 @@ def eccentric_moment(*, load, eccentricity):
     -------
     float, numpy.ndarray or sympy expression
         Moment at the ends, before the column bows [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number of zero or more.
 
     Examples
     --------
@@ -230,11 +200,6 @@ def secant_moment(*, load, eccentricity, euler_load):
     float, numpy.ndarray or sympy expression
         Moment at mid-height [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range, or the load is not below the Euler load.
-
     Examples
     --------
     >>> round(secant_moment(load=1.0, eccentricity=2.0, euler_load=4.0), 4)  # sec(45 degrees) = 1.4142
@@ -259,11 +224,6 @@ def moment_growth(*, load, euler_load):
     -------
     float, numpy.ndarray or sympy expression
         Factor on the moment, 1 or more [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range, or the load is not below the Euler load.
 
     Examples
     --------

@@ -29,11 +29,6 @@ class Part:
     centre : float
         How far its middle lies below the top of the section; may be left out for parts side by side [mm].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Examples
     --------
     >>> Part(modulus=10000.0, width=40.0, depth=200.0).axial_stiffness
@@ -74,11 +69,6 @@ def stack(layers):
     tuple of Part
         The layers, each at its height [-].
 
-    Raises
-    ------
-    BadInput
-        When there is no layer or a number is not in its range.
-
     Examples
     --------
     >>> [part.centre for part in stack([(9000.0, 40.0, 90.0), (9000.0, 40.0, 140.0)])]
@@ -111,11 +101,6 @@ def loose_stiffness(parts):
     float, numpy.ndarray or sympy expression
         Sum of E I [N*mm2].
 
-    Raises
-    ------
-    BadInput
-        When there is no part.
-
     Examples
     --------
     >>> loose_stiffness([Part(modulus=10.0, width=1.0, depth=12.0), Part(modulus=20.0, width=1.0,
@@ -137,11 +122,6 @@ def shares_by_stiffness(parts):
     -------
     tuple of float
         The shares; together 1 [-].
-
-    Raises
-    ------
-    BadInput
-        When there is no part.
 
     Examples
     --------
@@ -168,11 +148,6 @@ def share_of(part, *, stiffness):
     -------
     float, numpy.ndarray or sympy expression
         Its share [-].
-
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
 
     Examples
     --------
@@ -201,11 +176,6 @@ def own_stress(part, *, moment, stiffness):
     float, numpy.ndarray or sympy expression
         Pull at its lower edge, push at its upper edge [MPa].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Examples
     --------
     >>> own_stress(Part(modulus=10.0, width=1.0, depth=12.0), moment=72.0, stiffness=1440.0)
@@ -232,11 +202,6 @@ def modular_ratio(*, modulus, reference):
     float, numpy.ndarray or sympy expression
         n [-].
 
-    Raises
-    ------
-    BadInput
-        When a number is not above zero.
-
     Examples
     --------
     >>> modular_ratio(modulus=29e6, reference=1.6e6)
@@ -259,11 +224,6 @@ def neutral_axis(parts):
     -------
     float, numpy.ndarray or sympy expression
         Distance below the top of the section [mm].
-
-    Raises
-    ------
-    BadInput
-        When there is no part.
 
     Examples
     --------
@@ -289,11 +249,6 @@ def joined_stiffness(parts):
     float, numpy.ndarray or sympy expression
         E I of the whole [N*mm2].
 
-    Raises
-    ------
-    BadInput
-        When there is no part.
-
     Examples
     --------
     >>> joined_stiffness(stack([(1.0, 12.0, 5.0), (1.0, 12.0, 5.0)]))
@@ -318,11 +273,6 @@ def transformed_inertia(parts, *, reference):
     -------
     float, numpy.ndarray or sympy expression
         Transformed second moment of area [mm4].
-
-    Raises
-    ------
-    BadInput
-        When there is no part, or the modulus is not above zero.
 
     Examples
     --------
@@ -352,11 +302,6 @@ def joined_stress(parts, *, modulus, height, moment):
     float, numpy.ndarray or sympy expression
         Stress, pull positive [MPa].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Examples
     --------
     >>> joined_stress(stack([(1.0, 12.0, 5.0), (1.0, 12.0, 5.0)]), modulus=1.0, height=10.0, moment=200.0)
@@ -385,11 +330,6 @@ def seam_flow(parts, *, above, shear):
     -------
     float, numpy.ndarray or sympy expression
         Force by length along the seam [N/mm].
-
-    Raises
-    ------
-    BadInput
-        When a number is not in its range, or the seam is not inside.
 
     Examples
     --------
@@ -429,11 +369,6 @@ def fastener_efficiency(*, axial_stiffness, spacing, slip_modulus, span):
     float, numpy.ndarray or sympy expression
         gamma = 1 / (1 + pi^2 E A s / (K span^2)) [-].
 
-    Raises
-    ------
-    BadInput
-        When a number is not above zero.
-
     Notes
     -----
     EN 1995-1-1:2004 Annex B, equation B.5; recalled. It is exact for a simple beam under load in the shape of
@@ -469,11 +404,6 @@ def joined_share(top, bottom, *, efficiency):
     float, numpy.ndarray or sympy expression
         0 where they are loose, 1 where they are one [-].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Notes
     -----
     EN 1995-1-1:2004 Annex B (B.1, B.6) for two layers, solved for the part of the gap in stiffness that is
@@ -506,11 +436,6 @@ def partly_joined_stiffness(parts, *, joined):
     float, numpy.ndarray or sympy expression
         E I of the whole [N*mm2].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Examples
     --------
     >>> layers = stack([(1.0, 12.0, 5.0), (1.0, 12.0, 5.0)])
@@ -542,11 +467,6 @@ def seam_force(top, bottom, *, moment, joined):
     float, numpy.ndarray or sympy expression
         Push in the upper layer, equal to the pull in the lower [N].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Examples
     --------
     >>> seam_force(*stack([(1.0, 12.0, 5.0), (1.0, 12.0, 5.0)]), moment=200.0, joined=1.0)
@@ -577,11 +497,6 @@ def partly_joined_stress(top, bottom, *, moment, joined):
     -------
     tuple of tuple
         (upper edge, lower edge) of the upper layer, then of the lower; pull positive [MPa].
-
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
 
     Examples
     --------
@@ -615,11 +530,6 @@ def end_slip(*, gap, end_slope, joined):
     float, numpy.ndarray or sympy expression
         Slip at the end [mm].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Examples
     --------
     >>> end_slip(gap=100.0, end_slope=0.01, joined=0.0)
@@ -651,11 +561,6 @@ def stepped_stiffness(*, span, start, end, outside, inside):
     -------
     tuple of tuple
         (end of the stretch, E I) from left to right [mm, N*mm2].
-
-    Raises
-    ------
-    BadInput
-        When the help does not lie inside the span.
 
     Examples
     --------
@@ -690,11 +595,6 @@ def end_group_forces(*, moment, shear, arm):
     tuple of float
         Force of the outer group (near the cut end) and of the inner group, on the helper, upward positive
         [N].
-
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
 
     Examples
     --------

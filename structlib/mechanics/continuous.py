@@ -29,11 +29,6 @@ def three_span_uniform_end_reaction(*, line_load, span):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or the span is not positive.
-
     Examples
     --------
     >>> three_span_uniform_end_reaction(line_load=2.0, span=10.0)
@@ -57,11 +52,6 @@ def three_span_uniform_inner_reaction(*, line_load, span):
     -------
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or the span is not positive.
 
     Examples
     --------
@@ -87,11 +77,6 @@ def three_span_uniform_support_moment(*, line_load, span):
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive (so a downward load gives a negative one) [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or the span is not positive.
-
     Examples
     --------
     >>> three_span_uniform_support_moment(line_load=2.0, span=10.0)
@@ -114,11 +99,6 @@ def two_span_inflection_places(*, span):
     tuple
         Places from the left end, one in each span [mm].
 
-    Raises
-    ------
-    BadInput
-        When the span is not a positive number.
-
     Examples
     --------
     >>> two_span_inflection_places(span=12.0)
@@ -140,11 +120,6 @@ def three_span_inflection_places(*, span):
     -------
     tuple
         Places from the left end: one in each outer span, two in the middle one [mm].
-
-    Raises
-    ------
-    BadInput
-        When the span is not a positive number.
 
     Examples
     --------

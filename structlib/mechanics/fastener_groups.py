@@ -23,11 +23,6 @@ def group_centre(points):
     tuple of float
         The centre (x, y) [mm].
 
-    Raises
-    ------
-    BadInput
-        When there is no fastener or a place is not a pair of numbers.
-
     Examples
     --------
     >>> group_centre([(0.0, 0.0), (4.0, 2.0)])
@@ -50,11 +45,6 @@ def polar_moment(points):
     -------
     float
         Polar moment of the group, with each fastener counted as 1 [mm2].
-
-    Raises
-    ------
-    BadInput
-        When there is no fastener or a place is not a pair of numbers.
 
     Examples
     --------
@@ -89,11 +79,6 @@ def fastener_forces(points, *, force_x=0.0, force_y=0.0, at=None, moment=0.0):
     -------
     tuple of tuple
         Force (x, y) that each fastener takes; together they are the load itself [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is no number, or fasteners that all sit in one spot are asked to resist a moment.
 
     Examples
     --------
@@ -137,11 +122,6 @@ def greatest_fastener_force(forces):
     tuple of (float, int)
         Size of the greatest force, and its place in the list counted from 0 [N, -].
 
-    Raises
-    ------
-    BadInput
-        When there is no force or one is not a pair of numbers.
-
     Examples
     --------
     >>> greatest_fastener_force([(3.0, 4.0), (0.0, -1.0)])
@@ -171,11 +151,6 @@ def shear_flow(*, shear, first_moment, inertia):
     float, numpy.ndarray or sympy expression
         Force by length along the seam [N/mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> shear_flow(shear=1000.0, first_moment=30.0, inertia=600.0)
@@ -203,11 +178,6 @@ def fastener_spacing(*, value, flow, lines=1):
     -------
     float, numpy.ndarray or sympy expression
         Spacing along each line [mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------
@@ -237,11 +207,6 @@ def fastener_flow(*, value, spacing, lines=1):
     float, numpy.ndarray or sympy expression
         Force by length [N/mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> fastener_flow(value=500.0, spacing=200.0, lines=2)
@@ -268,11 +233,6 @@ def shear_from_flow(*, flow, first_moment, inertia):
     -------
     float, numpy.ndarray or sympy expression
         Shear [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------

@@ -27,11 +27,6 @@ def moment_below_tie(*, line_load, building_span, distance):
     float, numpy.ndarray or sympy expression
         Moment, positive when the rafter sags [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> moment_below_tie(line_load=50.0, building_span=24.0, distance=4.0)
@@ -60,11 +55,6 @@ def moment_above_tie(*, line_load, building_span, height_fraction, distance_from
     -------
     float, numpy.ndarray or sympy expression
         Moment, positive when the rafter sags [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------
@@ -97,11 +87,6 @@ def compression_below_tie(*, line_load, building_span, rise, distance):
     -------
     float, numpy.ndarray or sympy expression
         Compression along the rafter [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------
@@ -136,11 +121,6 @@ def compression_above_tie(*, line_load, building_span, rise, height_fraction, di
     -------
     float, numpy.ndarray or sympy expression
         Compression along the rafter [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------

@@ -40,11 +40,6 @@ def spread_by_bending(*, line_load, building_span, rise, height_fraction, bendin
     float, numpy.ndarray or sympy expression
         Growth of the distance between the two eaves [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> spread_by_bending(line_load=12.0, building_span=8.0, rise=3.0, height_fraction=0.5,
@@ -85,11 +80,6 @@ def spread_by_tie(*, line_load, building_span, rise, height_fraction, axial_stif
     float, numpy.ndarray or sympy expression
         Growth of the distance between the two eaves [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> round(spread_by_tie(line_load=50.0, building_span=24.0, rise=6.0, height_fraction=0.5,
@@ -122,11 +112,6 @@ def stiff_peak_moment(*, line_load, building_span):
     float, numpy.ndarray or sympy expression
         Moment at the peak, four times that of a rafter with its tie at the eave [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> stiff_peak_moment(line_load=50.0, building_span=24.0)
@@ -155,11 +140,6 @@ def stiff_peak_spread(*, line_load, building_span, rise, bending_stiffness):
     float, numpy.ndarray or sympy expression
         Growth of the distance between the two eaves [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> stiff_peak_spread(line_load=12.0, building_span=8.0, rise=3.0, bending_stiffness=1000.0)
@@ -185,11 +165,6 @@ def eave_swing(*, height_fraction, opening_at_tie):
     -------
     float, numpy.ndarray or sympy expression
         Growth of the distance between the two eaves, the rafters kept straight [mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------

@@ -27,11 +27,6 @@ def uneven_eave_reaction(*, near_load, far_load, building_span):
     float, numpy.ndarray or sympy expression
         Upward reaction of the wall [N].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> uneven_eave_reaction(near_load=50.0, far_load=10.0, building_span=24.0)
@@ -61,11 +56,6 @@ def uneven_tie_force(*, left_load, right_load, building_span, rise, height_fract
     -------
     float, numpy.ndarray or sympy expression
         Pull in the tie [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------
@@ -98,11 +88,6 @@ def ridge_shear(*, left_load, right_load, building_span):
     float, numpy.ndarray or sympy expression
         Force passed from the left rafter down to the right one [N].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> ridge_shear(left_load=50.0, right_load=10.0, building_span=24.0)
@@ -130,11 +115,6 @@ def uneven_tie_moment(*, near_load, far_load, building_span, height_fraction):
     -------
     float, numpy.ndarray or sympy expression
         Moment at the tie, positive when the rafter sags [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------
@@ -174,11 +154,6 @@ def three_hinged_reactions(*, span, crown, rise, left_force, left_place, right_f
     dict
         ``left`` and ``right``, the lift of the feet; ``thrust``, the push of each foot inward;
         ``crown_shear``, what the left half passes down to the right one [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------
@@ -224,11 +199,6 @@ def thrust_of_force(*, span, crown, rise, place):
     -------
     float
         Push of each foot outward, for each N of the force [-].
-
-    Raises
-    ------
-    BadInput
-        When the crown does not stand between the feet and above them.
 
     Examples
     --------

@@ -126,11 +126,6 @@ def crept_part(*, measured_sag, springing_sag):
     float or numpy.ndarray or sympy.Expr
         Creep, crooked wood and settled ends together, or 0 when all of it springs [mm].
 
-    Raises
-    ------
-    BadInput
-        When a sag is not a number or is negative.
-
     Examples
     --------
     >>> crept_part(measured_sag=30.0, springing_sag=12.0), crept_part(measured_sag=8.0, springing_sag=12.0)
@@ -292,11 +287,6 @@ def jack_curve(beam, *, jack_position, most_lift):
     -------
     JackCurve
         Force against lift, exact, in straight pieces [-].
-
-    Raises
-    ------
-    BadInput
-        When the beam is built in or on springs, the jack stands on a support, or a number makes no sense.
 
     Notes
     -----

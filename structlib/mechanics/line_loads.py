@@ -58,11 +58,6 @@ def loads_between_plies(ply_loads):
     tuple of float
         Load passed between neighbours, positive away from the first ply [N/mm].
 
-    Raises
-    ------
-    BadInput
-        When there are fewer than two plies or more than five, or a load is no number.
-
     Examples
     --------
     >>> loads_between_plies([9.0, 0.0, 0.0])
@@ -93,11 +88,6 @@ def load_to_pass(*, side_load, plies):
     -------
     float, numpy.ndarray or sympy expression
         Load to pass to the second ply [N/mm].
-
-    Raises
-    ------
-    BadInput
-        When the load is no number, or there are fewer than two plies or more than five.
 
     Notes
     -----
@@ -144,11 +134,6 @@ def check_plies(plies):
     ----------
     plies : int or numpy.ndarray
         Number of like plies [-].
-
-    Raises
-    ------
-    BadInput
-        When it is no such number.
 
     Examples
     --------

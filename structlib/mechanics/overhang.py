@@ -35,11 +35,6 @@ def overhang_tip_back_reaction(*, point_load, span, overhang):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, the span is not positive, or the overhang is negative.
-
     Examples
     --------
     >>> overhang_tip_back_reaction(point_load=800.0, span=12.0, overhang=3.0)
@@ -66,11 +61,6 @@ def overhang_tip_near_reaction(*, point_load, span, overhang):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, the span is not positive, or the overhang is negative.
-
     Examples
     --------
     >>> overhang_tip_near_reaction(point_load=800.0, span=12.0, overhang=3.0)
@@ -94,11 +84,6 @@ def overhang_tip_moment(*, point_load, overhang):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive (so a downward load gives a negative one) [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or the overhang is negative.
 
     Examples
     --------
@@ -128,11 +113,6 @@ def overhang_tip_deflection(*, point_load, span, overhang, bending_stiffness):
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, span or stiffness is not positive, or the overhang is negative.
-
     Examples
     --------
     >>> overhang_tip_deflection(point_load=3.0, span=4.0, overhang=2.0, bending_stiffness=2.0)
@@ -158,11 +138,6 @@ def even_load_that_balances(*, tip_load, span, overhang):
     -------
     float or numpy.ndarray or sympy.Expr
         Load per length on the span alone, none on the overhang [N/mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, the span is not positive, or the overhang is negative.
 
     Examples
     --------

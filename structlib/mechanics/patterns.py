@@ -93,11 +93,6 @@ class Envelope:
         -------
         structlib.mechanics.beams.Solution
             The solved beam [-].
-
-        Raises
-        ------
-        BadInput
-            When there is no such arrangement.
         """
         on = tuple(on)
         if on not in self._solved:
@@ -195,11 +190,6 @@ class Envelope:
         -------
         Asked
             Deflection, downward positive, its place and arrangement [mm, mm, -].
-
-        Raises
-        ------
-        BadInput
-            When nothing of the beam lies between the two places.
         """
         reach = (start, end)
         if not _inside(self.always, reach):
@@ -430,11 +420,6 @@ def arrangements(groups):
     tuple of tuple of bool
         For each arrangement which groups are on [-].
 
-    Raises
-    ------
-    BadInput
-        When there are too many groups to try every arrangement.
-
     Examples
     --------
     >>> arrangements(2)
@@ -462,11 +447,6 @@ def solve_arrangements(beam, groups):
     -------
     Envelope
         Every arrangement, solved [-].
-
-    Raises
-    ------
-    BadInput
-        When there are too many groups, or a load does not fit the beam.
 
     Examples
     --------

@@ -315,11 +315,6 @@ def solve_frame(frame):
     FrameSolution
         Movements, reactions and the forces in the bars [-].
 
-    Raises
-    ------
-    BadInput
-        When the frame is a mechanism, or a couple turns a joint that nothing resists.
-
     Examples
     --------
     >>> bar = {"axial_stiffness": 1e8, "bending_stiffness": 1e12, "hinges": "both"}

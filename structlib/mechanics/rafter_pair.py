@@ -62,11 +62,6 @@ def rafter_pair(
     PlaneFrame
         The frame, ready for ``solve_frame``, which refuses ``"nothing"`` as a mechanism [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range, or the hold is not known.
-
     Examples
     --------
     >>> from structlib.mechanics.plane_frame import solve_frame
@@ -181,11 +176,6 @@ def dropped_tie_pair(
     -------
     PlaneFrame
         The frame, with bars ``left stud 1`` (foot to floor), ``left stud 2`` (floor to eave) and ``tie`` [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------

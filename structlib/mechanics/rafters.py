@@ -221,11 +221,6 @@ def solve_rafter(*, run, rise, loads, lift, pull=0.0, height_fraction=0.0):
     Rafter
         The rafter, solved [-].
 
-    Raises
-    ------
-    BadInput
-        When a length is not a finite number above zero, or the tie is not below the ridge.
-
     Examples
     --------
     >>> found = solve_rafter(run=12.0, rise=6.0, loads=((0.0, 12.0, 60.0),), lift=720.0, pull=720.0)

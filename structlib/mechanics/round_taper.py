@@ -48,11 +48,6 @@ def tapered_diameter(*, start_diameter, end_diameter, span, position):
     float or numpy.ndarray
         Diameter there [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> tapered_diameter(start_diameter=200.0, end_diameter=160.0, span=4000.0, position=1000.0)
@@ -102,11 +97,6 @@ def tapered_log(*, start_diameter, end_diameter, span, line_load, modulus):
     -------
     TaperedLog
         Stress and sag with their places [MPa, mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
 
     Examples
     --------

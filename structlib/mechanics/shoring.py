@@ -48,11 +48,6 @@ def lever_factor(*, span, offset):
     float or numpy.ndarray or sympy.Expr
         The factor, 1 or more [-].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or the temporary wall does not stand under the span.
-
     Notes
     -----
     Turning about the far wall: the same load, caught with a shorter lever. It holds for an even load
@@ -85,11 +80,6 @@ def wall_share(*, line_load, span, tip_load):
     float or numpy.ndarray or sympy.Expr
         Push of the wall [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number or is negative.
-
     Examples
     --------
     >>> wall_share(line_load=50.0, span=12.0, tip_load=100.0)
@@ -117,11 +107,6 @@ def temporary_wall_reaction(*, line_load, span, offset, tip_load):
     -------
     float or numpy.ndarray or sympy.Expr
         Push of the temporary wall [N].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number or negative, or the temporary wall does not stand under the span.
 
     Examples
     --------
@@ -153,11 +138,6 @@ def far_wall_reaction(*, line_load, span, offset, tip_load):
     float or numpy.ndarray or sympy.Expr
         Push of the far wall; negative means that something must hold the joists down there [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number or negative, or the temporary wall does not stand under the span.
-
     Examples
     --------
     >>> far_wall_reaction(line_load=50.0, span=12.0, offset=2.0, tip_load=0.0)
@@ -186,11 +166,6 @@ def moment_over_temporary_wall(*, line_load, offset, tip_load):
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive, so this one is negative: the top of the joist is stretched [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number or is negative.
-
     Examples
     --------
     >>> moment_over_temporary_wall(line_load=50.0, offset=2.0, tip_load=0.0)
@@ -218,11 +193,6 @@ def tip_load_that_lifts_the_far_end(*, line_load, span, offset):
     -------
     float or numpy.ndarray or sympy.Expr
         The load; more than this lifts the far end, and 0 or less says that it lifts by itself [N].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number or negative, or the temporary wall does not stand under the span.
 
     Examples
     --------
@@ -256,11 +226,6 @@ def continuous_moment_over_temporary_wall(*, line_load, span, offset, middle_loa
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive, so this one is negative [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number or negative, or a temporary wall does not stand under its span.
 
     Notes
     -----
@@ -298,11 +263,6 @@ def continuous_far_wall_reaction(*, line_load, span, offset, middle_load):
     float or numpy.ndarray or sympy.Expr
         Push of the far wall; negative means that something must hold the joists down there [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number or negative, or a temporary wall does not stand under its span.
-
     Examples
     --------
     >>> continuous_far_wall_reaction(line_load=1.0, span=12.0, offset=2.0, middle_load=0.0)
@@ -331,11 +291,6 @@ def continuous_temporary_wall_reaction(*, line_load, span, offset, middle_load):
     -------
     float or numpy.ndarray or sympy.Expr
         Push of one temporary wall [N].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number or negative, or a temporary wall does not stand under its span.
 
     Examples
     --------

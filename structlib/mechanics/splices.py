@@ -74,11 +74,6 @@ def plies_at(position, splices, *, near=0.0):
     int
         Plies that run through [-].
 
-    Raises
-    ------
-    BadInput
-        When a place is not a number, there is no ply, or ``near`` is negative.
-
     Examples
     --------
     >>> plies_at(3600.0, ((), (3600.0,), (1800.0,)))
@@ -119,11 +114,6 @@ def fewest_plies(splices, *, near=0.0):
     -------
     tuple of (int, float)
         The fewest plies, and the first joint where that is so; NaN where no ply is cut [-, mm].
-
-    Raises
-    ------
-    BadInput
-        When a place is not a number, there is no ply, or ``near`` is negative.
 
     Examples
     --------

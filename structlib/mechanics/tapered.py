@@ -76,8 +76,6 @@ class TaperedMember:
 
     Raises
     ------
-    BadInput
-        When a size is not a positive number; a depth of zero carries nothing.
     OutsideRule
         When the taper is too strong for the bending of plane sections.
 
@@ -185,11 +183,6 @@ def tapered_uniform_stress_place(*, span, start_depth, end_depth):
     float or numpy.ndarray or sympy.Expr
         Distance from the left support; the shallow end is the nearer one [mm].
 
-    Raises
-    ------
-    BadInput
-        When a size is not a positive number.
-
     Examples
     --------
     >>> tapered_uniform_stress_place(span=12.0, start_depth=5.0, end_depth=10.0)
@@ -217,11 +210,6 @@ def tapered_cantilever_tip_load_stress_place(*, length, wall_depth, tip_depth):
     -------
     float
         Distance from the wall [mm].
-
-    Raises
-    ------
-    BadInput
-        When a size is not a positive number.
 
     Examples
     --------
@@ -282,11 +270,6 @@ def tapered_simple(member, *, line_load=0.0, point_load=0.0, load_position=None)
     TaperedAnswer
         Greatest stress, moment and deflection, each with its place [-].
 
-    Raises
-    ------
-    BadInput
-        When a load is not a number, lifts, or stands off the member.
-
     Examples
     --------
     >>> member = TaperedMember(3600.0, 38.0, 140.0, 280.0, 10_000.0)
@@ -339,11 +322,6 @@ def tapered_cantilever(member, *, line_load=0.0, point_load=0.0, load_position=N
     -------
     TaperedAnswer
         Greatest stress, moment and deflection (at the tip), each with its place [-].
-
-    Raises
-    ------
-    BadInput
-        When a load is not a number, lifts, or stands off the member.
 
     Examples
     --------

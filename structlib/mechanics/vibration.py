@@ -48,11 +48,6 @@ def simple_span_frequency(*, bending_stiffness, line_weight, span, gravity=GRAVI
     float or numpy.ndarray
         Swings in a second [Hz].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
-
     Examples
     --------
     >>> from structlib.ground.units import ft, inch, plf, psi
@@ -79,11 +74,6 @@ def frequency_from_sag(*, sag, gravity=GRAVITY):
     -------
     float or numpy.ndarray
         Swings in a second [Hz].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
 
     Notes
     -----
@@ -112,11 +102,6 @@ def frequency_in_series(*, upper, lower):
     -------
     float or numpy.ndarray
         Swings in a second of both together [Hz].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
 
     Notes
     -----
@@ -157,11 +142,6 @@ def midspan_weight_frequency(*, bending_stiffness, line_weight, point_weight, sp
     -------
     float or numpy.ndarray
         Swings in a second [Hz].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Examples
     --------

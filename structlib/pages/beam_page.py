@@ -4,17 +4,18 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from structlib.ground.loads import LoadsByType
+from structlib.ground.lumber import Material
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf
-from structlib.house.beam_jobs import beam_job, on_masonry
 from structlib.house.bays import one_opening
 from structlib.house.beam import BeamChoice, BeamJob
+from structlib.house.beam_jobs import beam_job, on_masonry
 from structlib.house.file import demo_house
 from structlib.house.judging import Answer, judge_element
 from structlib.house.path import follow
 from structlib.house.pieces import GivenWood, piece_of
-from structlib.house.plan import Load, Plate
+from structlib.house.plan import House, Load, Plate
 from structlib.house.plies import PLY_JOINTS, ply_layout
 from structlib.house.shares import along
 from structlib.pages import beam_words as words
@@ -25,6 +26,7 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import IN_USE, UNKNOWN, WOODS, in_use, pieces, wood
 from structlib.pictures.drawings.opening import LoadBand, OpeningView, PointLoad, draw_opening
+from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 
 _BELOW = (
@@ -96,23 +98,9 @@ class OpeningResult:
 
 
 class BeamPage(Page):
-    """The bench of the main job: an opening in a house, and a beam to carry what comes down on it.
+    """The bench of the main job: an opening in a house, and a beam to carry what comes down on it."""
 
-    Parameters
-    ----------
-    house : structlib.house.plan.House or None
-        The house; the invented demo house when None [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules to judge by [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    own_lvl : structlib.ground.lumber.Material or None
-        LVL with the values of the maker's report, made by `user_lvl`; offered first among the woods [-].
-    opening : str or None
-        Name of the opening in the house; the first one when None [-].
-    """
-
-    def __init__(self, house=None, rulebook=RULEBOOK, system="us", own_lvl=None, opening=None):
+    def __init__(self, house: House | None=None, rulebook: Rulebook=RULEBOOK, system: str="us", own_lvl: Material | None=None, opening: str | None=None):
         self.house = demo_house() if house is None else house
         self.rulebook, self.system, self.own_lvl = rulebook, system, own_lvl
         path = follow(self.house)
@@ -159,15 +147,7 @@ class BeamPage(Page):
     def pieces(self, key):
         """Return every size of one of the woods that this page offers.
 
-        Parameters
-        ----------
-        key : str
-            Key of the wood; OWN for the reader's own LVL [-].
-
-        Returns
-        -------
-        tuple of tuple
-            Depth, ply width, name, material [mm, mm, -, -].
+        Gives [mm, mm, -, -].
         """
         if key == OWN and self.own_lvl is not None:
             return tuple((depth, width, name, self.own_lvl) for depth, width, name, _ in pieces("lvl 2.0"))
@@ -202,18 +182,7 @@ class BeamPage(Page):
         return next((key for key, names in _PLATES.items() if plate and names.species == plate.species), "plate")
 
     def path(self, values):
-        """Return the way of the load that a set of values describes: what comes down, the beam, and its two seats.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.path.Path
-            The path; the beam is called "beam" [-].
-        """
+        """Return the way of the load that a set of values describes: what comes down, the beam, and its two seats."""
         clear, below, left = values["span"], values["below"], values["seat"]
         right = values.get("right_seat", left)
         held = {"joists": 16 * inch, "middle": (clear + (left + right) / 2) / 2, "all": 0.0}
@@ -239,18 +208,7 @@ class BeamPage(Page):
         return wood(key).words(size, plies, **in_use(values))
 
     def job(self, values):
-        """Return the opening that a set of values describes, before a beam is chosen.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.beam.BeamJob
-            The opening, its loads, and what stops the reader [-].
-        """
+        """Return the opening that a set of values describes, before a beam is chosen."""
         return self._job(values, self.path(values))
 
     def _job(self, values, path):
@@ -287,20 +245,7 @@ class BeamPage(Page):
         )
 
     def rows(self, result, gates=()):
-        """Return the checks as rows of text.
-
-        Parameters
-        ----------
-        result : OpeningResult
-            The beam as judged [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts; what is asked stays [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            Name, asked, can give, share, where and clause [-].
-        """
+        """Return the checks as rows of text."""
         rows, checks = [], words.merged(result.checks)
         for check in checks:
             rows.append(
@@ -342,26 +287,7 @@ class BeamPage(Page):
         return tuple(rows)
 
     def scene(self, values, result, ghost, gates=(), frame="page"):
-        """Draw the opening, the beam in it, and each check where it comes nearest its limit.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        result : OpeningResult
-            The beam as judged [-].
-        ghost : OpeningResult or None
-            The beam before the last change [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the opening, the beam in it, and each check where it comes nearest its limit."""
         system, member, job = self.system, result.member, result.job
         demand = words.greatest(result)
         points = demand.solution.points(48)

@@ -9,32 +9,25 @@ from structlib.ground.showing import show
 from structlib.ground.sizes import dressed_size
 from structlib.ground.units import ft, inch, plf, psf, psi
 from structlib.house.asked_back import (
-    at_span, governs, heaviest_load, least_depth, longest_span, widest_spacing,
+    at_span,
+    governs,
+    heaviest_load,
+    least_depth,
+    longest_span,
+    widest_spacing,
 )  # fmt: skip
 from structlib.house.beam import BeamJob, TypedLoad
 from structlib.mechanics import vibration
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
+from structlib.pages.beam_page import BeamPage
 from structlib.pages.door import hold
 from structlib.pages.show import Table, start_values
-from structlib.rules.check import BeamMember, BeamUse, Seat
+from structlib.rules.check import BeamMember, BeamUse, Rulebook, Seat
 from structlib.rules.choice import RULEBOOK
 
 
-def limits_of(page, **changes):
-    """Ask each check of the beam on the page back: what span, load or depth it would just take.
-
-    Parameters
-    ----------
-    page : structlib.pages.beam_page.BeamPage
-        The page that describes the opening [-].
-    **changes : any
-        Values of the page's controls that differ from its start [any].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a kind of check; what is asked alone where a gate stands [-].
-    """
+def limits_of(page: BeamPage, **changes):
+    """Ask each check of the beam on the page back: what span, load or depth it would just take."""
     values = start_values(page, **changes)
     result, book = page.result(tuple(values.items())), page.rulebook
     if result.gates:
@@ -64,24 +57,10 @@ def _or_reason(ask):
         return "not by this"
 
 
-def joists_by_size(sizes=("2x6", "2x8", "2x10", "2x12"), species="Hem-Fir", grade="No.2", span=13 * ft, rulebook=RULEBOOK):
+def joists_by_size(sizes: tuple[str, ...]=("2x6", "2x8", "2x10", "2x12"), species: str="Hem-Fir", grade: str="No.2", span: float=13 * ft, rulebook: Rulebook=RULEBOOK):
     """Ask joists of several sizes back: how far one reaches 16 in apart, and how far apart they may stand.
 
-    Parameters
-    ----------
-    sizes : iterable of str
-        Nominal sizes [-].
-    species, grade : str
-        The wood [-].
-    span : float
-        Clear span for the spacing [mm].
-    rulebook : structlib.rules.check.Rulebook
-        The rules [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Size, longest clear span, what stops it, widest spacing at the span given [-].
+    ``span`` [mm].
     """
     seat, spacing, rows = Seat(3.5 * inch, "post"), 16 * inch, []
     job = _floor_job(span, seat, spacing)
@@ -104,19 +83,8 @@ def _floor_job(span, seat, spacing):
                    unbraced_length=0.0)
 
 
-def each_span(system="us"):
-    """Solve a beam in one piece over two unlike spans, and read shear, moment and sag of each span apart.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a span, and one of the whole beam [-].
-    """
+def each_span(system: str="us"):
+    """Solve a beam in one piece over two unlike spans, and read shear, moment and sag of each span apart."""
     places = (0.0, 12 * ft, 20 * ft)
     stiffness = 1.6e6 * psi * 2 * rectangle_inertia(width=1.5 * inch, depth=9.25 * inch)
     solution = solve(Beam(places[-1], stiffness, tuple(map(Support, places)), (LineLoad(0.0, places[1], 100 * plf),)))
@@ -130,22 +98,10 @@ def each_span(system="us"):
     return Table(head, rows, "Two 2x10 in one piece over 12 ft and 8 ft: 100 plf on the long span, nothing on the short one.")
 
 
-def joists_on_a_beam(spans=(8 * ft, 10 * ft, 12 * ft, 14 * ft), joist_span=13 * ft, system="us"):
+def joists_on_a_beam(spans: tuple[float, ...]=(8 * ft, 10 * ft, 12 * ft, 14 * ft), joist_span: float=13 * ft, system: str="us"):
     """Let joists swing on a beam that swings too, for beams of several spans.
 
-    Parameters
-    ----------
-    spans : iterable of float
-        Spans of the beam [mm].
-    joist_span : float
-        Span of the joists, which end on the beam from both sides [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Span of the beam, frequency of joists alone, of the beam alone, and of both together [-].
+    ``spans``, ``joist_span`` [mm].
     """
     one = 1.5 * inch, 9.25 * inch
     stiffness = 1.3e6 * psi * rectangle_inertia(width=one[0], depth=one[1])

@@ -22,22 +22,7 @@ TWO_PEOPLE = 200 * lb
 
 
 def notes(page, values, result):
-    """Return what must be said below the numbers.
-
-    Parameters
-    ----------
-    page : structlib.pages.beam_page.BeamPage
-        The page: its house, its rulebook, its units [-].
-    values : dict
-        Values of the controls [any].
-    result : structlib.pages.beam_page.OpeningResult
-        The beam as judged [-].
-
-    Returns
-    -------
-    tuple of str
-        One sentence a note [-].
-    """
+    """Return what must be said below the numbers."""
     return (*_of_the_place(page, values, result), *_of_the_beam(page, values, result), CAUTION)
 
 
@@ -102,97 +87,38 @@ def _of_the_beam(page, values, result):
 def span_over(span, sag):
     """Write a sag as a part of the span.
 
-    Parameters
-    ----------
-    span, sag : float
-        Both [mm].
-
-    Returns
-    -------
-    str
-        Text [-].
+    ``span``, ``sag`` [mm].
     """
     return f"span/{span / sag:.0f}" if sag > span / 100000 else "span/100000 or less"
 
 
 def clear(text):
-    """Write the clear width with its word where there is room beside the picture for both.
-
-    Parameters
-    ----------
-    text : str
-        The width [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+    """Write the clear width with its word where there is room beside the picture for both."""
     return f"{text} clear" if len(text) <= 10 else text
 
 
 def jacks(seat):
     """Count the jack studs that are drawn under a seat.
 
-    Parameters
-    ----------
-    seat : float
-        Its length [mm].
-
-    Returns
-    -------
-    int
-        The studs, 1 to 5 [-].
+    ``seat`` [mm].
     """
     return max(1, min(5, int(seat / (1.5 * inch) + 1e-6)))
 
 
 def greatest(result):
-    """Return what the combination with the greatest moment asks.
-
-    Parameters
-    ----------
-    result : structlib.pages.beam_page.OpeningResult
-        The beam as judged [-].
-
-    Returns
-    -------
-    structlib.rules.check.BeamDemand
-        The demand [-].
-    """
+    """Return what the combination with the greatest moment asks."""
     return max(result.demands, key=lambda demand: abs(demand.solution.extremes.moment.value))
 
 
 def drawn_sag(result):
-    """Return the sag check that governs among those that decide: the one to draw, with its own limit.
-
-    Parameters
-    ----------
-    result : structlib.pages.beam_page.OpeningResult
-        The beam as judged [-].
-
-    Returns
-    -------
-    structlib.rules.check.Check or None
-        The check; None without one [-].
-    """
+    """Return the sag check that governs among those that decide: the one to draw, with its own limit."""
     return verdict.worst(check for check in result.checks if check.kind == "sag")
 
 
 def hangs(result, name):
     """Tell which load a sag check is of, and the shape under it; all load where no such check was made.
 
-    Parameters
-    ----------
-    result : structlib.pages.beam_page.OpeningResult
-        The beam as judged [-].
-    name : str
-        Name of the check [-].
-
-    Returns
-    -------
-    tuple of (str, object)
-        Name of the load, points of the shape [-, mm].
+    Gives [-, mm].
     """
     check = next((one for one in result.checks if one.name == name), None)
     demand = greatest(result)
@@ -203,37 +129,13 @@ def hangs(result, name):
 
 
 def ghost(result, name):
-    """Return the beam before, hanging under the same kind of load as the beam now.
-
-    Parameters
-    ----------
-    result : structlib.pages.beam_page.OpeningResult
-        The beam as judged [-].
-    name : str
-        Name of the sag check that is drawn now [-].
-
-    Returns
-    -------
-    structlib.pictures.drawings.opening.PreviousBeam
-        The beam before [-].
-    """
+    """Return the beam before, hanging under the same kind of load as the beam now."""
     _, points = hangs(result, name)
     return PreviousBeam(result.member.depth, tuple(points.x.tolist()), tuple(points.deflection.tolist()))
 
 
 def merged(checks):
-    """Take left and right of the same question as one: the end that uses more.
-
-    Parameters
-    ----------
-    checks : iterable of structlib.rules.check.Check
-        The checks [-].
-
-    Returns
-    -------
-    list of structlib.rules.check.Check
-        One a question [-].
-    """
+    """Take left and right of the same question as one: the end that uses more."""
     best, order = {}, []
     for check in checks:
         key = check.name.replace("left", "").replace("right", "")
@@ -245,18 +147,7 @@ def merged(checks):
 
 
 def marks(result):
-    """Return the worst check of each kind. A seat that is too short is marked where it is crushed: at the seat.
-
-    Parameters
-    ----------
-    result : structlib.pages.beam_page.OpeningResult
-        The beam as judged [-].
-
-    Returns
-    -------
-    tuple of structlib.pictures.drawings.opening.Mark
-        The marks [-].
-    """
+    """Return the worst check of each kind. A seat that is too short is marked where it is crushed: at the seat."""
     worst = {}
     for check in result.checks:
         kind = {LEAST_SEAT: BEAM_FACE, PLATE_FACE: BEAM_FACE}.get(check.kind, check.kind)
@@ -280,20 +171,7 @@ _ASKS = {
 
 
 def title(result, gates):
-    """Word the title of the page.
-
-    Parameters
-    ----------
-    result : structlib.pages.beam_page.OpeningResult
-        The beam as judged [-].
-    gates : tuple of str
-        Gates that withdraw the verdicts [-].
-
-    Returns
-    -------
-    str
-        The title [-].
-    """
+    """Word the title of the page."""
     def words(first):
         if first is None:
             return "What comes down on the beam"
@@ -307,20 +185,7 @@ def title(result, gates):
 
 
 def beam_evidence(result, checks):
-    """List what a page used of one checked beam, each with how well it is known.
-
-    Parameters
-    ----------
-    result : structlib.pages.beam_page.OpeningResult or structlib.house.judging.Answer
-        The beam as judged [-].
-    checks : iterable of structlib.rules.check.Check
-        Those of its checks that the page shows [-].
-
-    Returns
-    -------
-    tuple of (str, str)
-        Checks, factors, load combinations, wood; and the loads, as entered [-].
-    """
+    """List what a page used of one checked beam, each with how well it is known."""
     combinations = ((f"loads {one.combination.name}", one.combination.verified) for one in result.demands)
     material = result.member.material
     loads = (("loads", verdict.ENTERED),)

@@ -16,8 +16,9 @@ import ipywidgets as W  # noqa: E402
 
 from structlib.ground.refusals import BadInput, OutsideRule  # noqa: E402
 from structlib.pages import exercises  # noqa: E402
-from structlib.pages.controls import Box, Pick, Slide, Steps, Switch, start_values  # noqa: E402
+from structlib.pages.controls import Box, Pick, Shown, Slide, Steps, Switch, start_values  # noqa: E402
 from structlib.pages.door import hold  # noqa: E402
+from structlib.pages.predictions import Prediction
 from structlib.pictures import svg  # noqa: E402
 
 _STYLE = """
@@ -67,24 +68,9 @@ def _head_style():
 
 
 class Bench(W.VBox):
-    """Sliders for span, depth and plies first, then the rest; beside them the live picture and its numbers.
+    """Sliders for span, depth and plies first, then the rest; beside them the live picture and its numbers."""
 
-    Parameters
-    ----------
-    page : object
-        A page with ``controls(values)`` and ``compute(values, before)`` [-].
-    system : str or None
-        Units of the reader: 'us' or 'metric'; those of the page when None [-].
-    **start : any
-        Starting values of controls by name, in the library's own units [any].
-
-    Raises
-    ------
-    BadInput
-        When the page has no such control, or a starting value is out of its range.
-    """
-
-    def __init__(self, page, system=None, **start):
+    def __init__(self, page, system: str | None=None, **start):
         self.values = start_values(page, system, **start)
         self.page, self.system = page, system or page.system
         self.before, self._last_moved, self._busy = None, None, False
@@ -317,19 +303,8 @@ def _alike(value, held):
     return both and math.isclose(value, held, rel_tol=1e-9, abs_tol=1e-9)
 
 
-def picture_html(shown):
-    """Return the picture, its gates and questions, its table and its notes as one piece of HTML.
-
-    Parameters
-    ----------
-    shown : structlib.pages.controls.Shown
-        What a page shows [-].
-
-    Returns
-    -------
-    str
-        HTML for the page [-].
-    """
+def picture_html(shown: Shown):
+    """Return the picture, its gates and questions, its table and its notes as one piece of HTML."""
     first = [("Stop and call.", gate) for gate in shown.gates]
     first += [("A question first.", question) for question in shown.questions]
     return (
@@ -342,20 +317,8 @@ def picture_html(shown):
     )
 
 
-def table_html(head, rows):
+def table_html(head: tuple[str, ...], rows):
     """Return rows of text as an HTML table.
-
-    Parameters
-    ----------
-    head : tuple of str
-        Names of the columns [-].
-    rows : tuple of tuple of str
-        Texts, row by row [-].
-
-    Returns
-    -------
-    str
-        HTML of the table [-].
 
     Examples
     --------
@@ -370,15 +333,9 @@ def table_html(head, rows):
 
 
 class Predict(W.VBox):
-    """A question to commit to before the answer is shown. Works by keyboard alone.
+    """A question to commit to before the answer is shown. Works by keyboard alone."""
 
-    Parameters
-    ----------
-    prediction : structlib.pages.predictions.Prediction
-        The question, its choices, the right one and the reason [-].
-    """
-
-    def __init__(self, prediction):
+    def __init__(self, prediction: Prediction):
         if prediction.right not in prediction.choices:
             raise BadInput(
                 f"the right answer must be one of the choices, got {prediction.right!r}; "
@@ -419,19 +376,9 @@ class Predict(W.VBox):
 
 
 class Practice(W.VBox):
-    """Questions with fresh numbers: read, answer with a unit, be told what went wrong, see it worked.
+    """Questions with fresh numbers: read, answer with a unit, be told what went wrong, see it worked."""
 
-    Parameters
-    ----------
-    notebook : str
-        Number of the notebook whose questions are asked, such as '01' [-].
-    seed : int
-        First number of the question; the same number always asks the same [-].
-    progress : str or None
-        File in which tries are kept; nothing is kept when None [-].
-    """
-
-    def __init__(self, notebook, seed=1, progress=None):
+    def __init__(self, notebook: str, seed: int=1, progress: str | None=None):
         self._path = progress
         self._progress = exercises.load_progress(progress) if progress else exercises.Progress()
         titles = [(exercises.make_question(kind, 1).title, kind) for kind in exercises.kinds(notebook)]

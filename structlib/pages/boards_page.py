@@ -5,8 +5,8 @@ from functools import lru_cache
 from structlib.ground.lumber import find_material
 from structlib.ground.sections import rectangle_area, rectangle_inertia, rectangle_section_modulus
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch, plf
 from structlib.ground.sizes import dressed_size
+from structlib.ground.units import ft, inch, plf
 from structlib.mechanics import formulas
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
@@ -23,15 +23,9 @@ _WAYS = (
 
 
 class BoardsPage(Page):
-    """The bench of depth against width: a reference board on the left, the reader's on the right.
+    """The bench of depth against width: a reference board on the left, the reader's on the right."""
 
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    """
-
-    def __init__(self, system="us"):
+    def __init__(self, system: str="us"):
         self.system = system
         self.wood = find_material("Douglas Fir-Larch", "No.2")
         self.numbers = lru_cache(maxsize=64)(self._numbers)
@@ -99,18 +93,7 @@ class BoardsPage(Page):
         )
 
     def rows(self, now):
-        """Return both boards and their ratio as rows of text.
-
-        Parameters
-        ----------
-        now : dict
-            What `numbers` worked out [any].
-
-        Returns
-        -------
-        tuple of tuple of str
-            Name, reference, current, ratio [-].
-        """
+        """Return both boards and their ratio as rows of text."""
 
         def row(name, pair, dimension):
             return (
@@ -128,18 +111,7 @@ class BoardsPage(Page):
         )
 
     def notes(self, values):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
+        """Return what must be said below the numbers."""
         stiffness = show(self.wood.modulus, "stress", self.system)
         return (
             f"Both carry {show(values['load'], 'line load', self.system)} and bend as wood of E = {stiffness} "
@@ -148,24 +120,7 @@ class BoardsPage(Page):
         )
 
     def scene(self, values, now, ghost, frame="page"):
-        """Draw both boards and how far each sags.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : dict
-            What `numbers` worked out [any].
-        ghost : dict or None
-            The same before the last change [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw both boards and how far each sags."""
         system, span = self.system, values["span"]
         places = tuple(span * i / 24 for i in range(25))
 

@@ -7,12 +7,13 @@ from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import inch, lb, psi
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+from structlib.house.path import follow
 from structlib.house.plies import NOT_CHOSEN, doubt
 from structlib.house.sizing import build_rack, give_way, limit_widths, size_beams
-from structlib.house.path import follow
 from structlib.house.takedown import take_down
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import LineLoad, PointLoad
+from structlib.pages.beam_page import BeamPage
 from structlib.pages.comes_down import comes_down
 from structlib.pages.door import hold
 from structlib.pages.show import Table, start_values
@@ -23,20 +24,10 @@ SAWN = ("hem-fir", "spf", "fir", "southern pine")
 LVL = ("lvl 1.9", "lvl 2.0")
 
 
-def stock_of(page, keys):
+def stock_of(page: BeamPage, keys: tuple[str, ...]):
     """Return everything that can be bought of several woods, and the names of the sizes.
 
-    Parameters
-    ----------
-    page : structlib.pages.beam_page.BeamPage
-        The page whose woods are meant [-].
-    keys : iterable of str
-        Keys of the woods [-].
-
-    Returns
-    -------
-    tuple of (list, dict)
-        (material, ply width, depth) of each piece, and its name by material and depth [mm, mm].
+    Gives [mm, mm].
     """
     stock, names = [], {}
     for key in keys:
@@ -46,30 +37,10 @@ def stock_of(page, keys):
     return stock, names
 
 
-def below_full(page, keys=None, count=8, greatest_depth=None, greatest_width=None, plies=(1, 2, 3, 4), **changes):
+def below_full(page: BeamPage, keys: tuple[str, ...] | None=None, count: int=8, greatest_depth: float | None=None, greatest_width: float | None=None, plies: tuple[int, ...]=(1, 2, 3, 4), **changes):
     """List the beams that stay below 100 % in the checks listed, least wood first.
 
-    Parameters
-    ----------
-    page : structlib.pages.beam_page.BeamPage
-        The page that describes the opening [-].
-    keys : iterable of str or None
-        Keys of the woods to choose from; the wood among the changes, else sawn and LVL, when None [-].
-    count : int
-        How many to list [-].
-    greatest_depth : float or None
-        Greatest depth that fits; that of the house's opening when None [mm].
-    greatest_width : float or None
-        Greatest width that fits; that of the house's opening when None [mm].
-    plies : iterable of int
-        Numbers of plies to try [-].
-    **changes : any
-        Values of the page's controls that differ from its start [any].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Beam, share used, what governs, wood, weight of one ply, doubts; where a gate stands, what is asked [-].
+    ``greatest_depth``, ``greatest_width`` [mm].
     """
     values = start_values(page, **changes)
     job, stock, names = _offered(page, keys, values, changes)
@@ -131,22 +102,10 @@ def _remarks(values, checks, withheld=()):
     return told + ([f"{remark[0].upper()}{remark[1:]}."] if remark else [])
 
 
-def dropped_or_flush(page, joist_depth=9.25 * inch, **changes):
+def dropped_or_flush(page: BeamPage, joist_depth: float=9.25 * inch, **changes):
     """Compare sawn with LVL, dropped below the joists with flush among them.
 
-    Parameters
-    ----------
-    page : structlib.pages.beam_page.BeamPage
-        The page that describes the opening [-].
-    joist_depth : float
-        Depth of the joists, which a flush beam may not exceed if the ceiling is to stay flat [mm].
-    **changes : any
-        Values of the page's controls that differ from its start [any].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a way: the beam with the least wood, its share, what governs and what is doubtful [-].
+    ``joist_depth`` [mm].
     """
     rows, remarks = [], {}
     for position, depth in (("dropped", page.opening.greatest_depth), ("flush", joist_depth)):
@@ -167,25 +126,8 @@ def dropped_or_flush(page, joist_depth=9.25 * inch, **changes):
     return Table(head, rows, "\n".join(remarks))
 
 
-def giving_way(page, keys=None, plies=(1, 2, 3, 4), **changes):
-    """Show the width of floor at which one choice gives way to the next.
-
-    Parameters
-    ----------
-    page : structlib.pages.beam_page.BeamPage
-        The page that describes the opening; its house gives the loads per area [-].
-    keys : iterable of str or None
-        Keys of the woods to choose from; the wood among the changes, else sawn and LVL, when None [-].
-    plies : iterable of int
-        Numbers of plies to try [-].
-    **changes : any
-        Values of the page's controls that differ from its start [any].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        From width, to width, beam with the least wood, what stops it, doubts; nothing where a gate stands [-].
-    """
+def giving_way(page: BeamPage, keys: tuple[str, ...] | None=None, plies: tuple[int, ...]=(1, 2, 3, 4), **changes):
+    """Show the width of floor at which one choice gives way to the next."""
     system, opening = page.system, page.opening
     down = take_down(follow(page.house), opening.name, opening.middle)
     here = [share for share in down.shares if share.left_width or share.right_width]
@@ -244,10 +186,7 @@ def _down(width, system):
 def printed_example():
     """Work a printed example with the page's own rules: a 4x8 over 8 ft with a load at mid-span.
 
-    Returns
-    -------
-    dict
-        Stress, value and sag by their names in data/published_checks.csv [psi and in].
+    Gives [psi and in].
 
     Notes
     -----

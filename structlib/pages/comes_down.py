@@ -23,13 +23,7 @@ _GATES["bracing"] = (
 
 
 def comes_down_pick():
-    """Return the control that asks what else comes down here.
-
-    Returns
-    -------
-    structlib.pages.controls.Pick
-        The control, named ``above`` [-].
-    """
+    """Return the control that asks what else comes down here."""
     options = ((NOT_LOOKED, NOT_LOOKED), ("none of these", "none"))
     kinds = tuple((word, key) for key, (word, _) in _KINDS.items())
     return Pick("above", "What else?", options + kinds, NOT_LOOKED)
@@ -37,16 +31,6 @@ def comes_down_pick():
 
 def comes_down(values):
     """Return the gate of what else comes down, and the remark that stands beside a title.
-
-    Parameters
-    ----------
-    values : dict
-        Values of the controls; ``above`` counts, and one that is missing was not looked at [any].
-
-    Returns
-    -------
-    tuple of (tuple of str, str)
-        Gates and remark; both empty when somebody looked and none of these is there [-].
 
     Examples
     --------
@@ -68,18 +52,6 @@ NO_LOAD = "No load is typed: only own weight is on it, so no share is shown"
 def without_load(values, names):
     """Return what withdraws the shares where every load typed is zero: a share of own weight misleads.
 
-    Parameters
-    ----------
-    values : dict
-        Values of the controls [any].
-    names : iterable of str
-        Controls that hold loads [-].
-
-    Returns
-    -------
-    tuple of str
-        NO_LOAD alone, or nothing [-].
-
     Examples
     --------
     >>> without_load({"dead": 0.0, "live": 3.0}, ("dead", "live"))
@@ -90,20 +62,6 @@ def without_load(values, names):
 
 def titled(title, values, withdrawn=()):
     """Write a title with what was not looked at beside it; where a gate stands, the gate is the message.
-
-    Parameters
-    ----------
-    title : str
-        The message of the picture [-].
-    values : dict
-        Values of the controls [any].
-    withdrawn : tuple of str
-        Gates of the page, or NO_LOAD [-].
-
-    Returns
-    -------
-    str
-        The title [-].
 
     Examples
     --------

@@ -7,7 +7,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import inch
 from structlib.pages.door import hold
 from structlib.pages.show import Table
-from structlib.rules.check import least_verified
+from structlib.rules.check import Rulebook, least_verified
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import Crossing, Fasteners, JointMember, NotCovered, ask
 
@@ -29,18 +29,8 @@ def _joint(ply_width, dowels):
     return wood, main, dowels.wood_piece(thickness=ply_width, **given)
 
 
-def usual_nailing(rulebook=RULEBOOK):
+def usual_nailing(rulebook: Rulebook=RULEBOOK):
     """Return the usual nailing of plies where nothing has to pass; None where the rulebook has none.
-
-    Parameters
-    ----------
-    rulebook : structlib.rules.check.Rulebook
-        The rulebook [-].
-
-    Returns
-    -------
-    structlib.rules.members.Nailing or None
-        The pattern [-].
 
     Examples
     --------
@@ -53,20 +43,8 @@ def usual_nailing(rulebook=RULEBOOK):
         return None
 
 
-def pattern_words(system="us", rulebook=RULEBOOK):
+def pattern_words(system: str="us", rulebook: Rulebook=RULEBOOK):
     """Name the usual nailing of plies where nothing, or next to nothing, has to pass between them.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rulebook that names a pattern [-].
-
-    Returns
-    -------
-    str
-        The pattern and how it is known; empty where the rulebook has none [-].
 
     Examples
     --------
@@ -80,22 +58,10 @@ def pattern_words(system="us", rulebook=RULEBOOK):
     return f"the usual pattern: {one.nail} in {one.lines} lines, every {apart} ({one.name}, {one.verified})"
 
 
-def ways_to_give_way(ply_width=1.5 * inch, system="us", rulebook=RULEBOOK):
+def ways_to_give_way(ply_width: float=1.5 * inch, system: str="us", rulebook: Rulebook=RULEBOOK):
     """Compare what one nail, lag screw and bolt pass from a side ply to the plies behind it, and how they yield.
 
-    Parameters
-    ----------
-    ply_width : float
-        Thickness of the side ply; the plies behind it are twice as thick together [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    rulebook : structlib.rules.check.Rulebook
-        Whose rules these are [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a fastener: value, the lowest of its yield modes in words, and the highest of the others [-].
+    ``ply_width`` [mm].
 
     Examples
     --------
@@ -128,22 +94,10 @@ def ways_to_give_way(ply_width=1.5 * inch, system="us", rulebook=RULEBOOK):
     return Table(("fastener", "passes", "it gives way when", "its hardest way would take"), rows, caption)
 
 
-def distances_wanted(ply_width=1.5 * inch, system="us", rulebook=RULEBOOK):
+def distances_wanted(ply_width: float=1.5 * inch, system: str="us", rulebook: Rulebook=RULEBOOK):
     """List how far a nail, a lag screw and a bolt stand from ends, edges and each other, load across the grain.
 
-    Parameters
-    ----------
-    ply_width : float
-        Thickness of the side ply; the plies behind it are twice as thick together [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    rulebook : structlib.rules.check.Rulebook
-        Whose rules these are [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a fastener: distances from which on its whole value counts [-].
+    ``ply_width`` [mm].
 
     Examples
     --------

@@ -162,82 +162,22 @@ class Shown:
 
 
 class Page(ABC):
-    """What every page offers: what can be moved, and what it shows for one set of values. Both are pure.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    """
+    """What every page offers: what can be moved, and what it shows for one set of values. Both are pure."""
 
     def __init__(self, system="us"):
         self.system = system
 
     @abstractmethod
     def controls(self, values):
-        """Describe what can be moved: span, depth and plies first.
-
-        Parameters
-        ----------
-        values : dict
-            Current values; what is offered may follow them [any].
-
-        Returns
-        -------
-        tuple
-            Controls in the order in which they stand on the page [-].
-        """
+        """Describe what can be moved: span, depth and plies first."""
 
     @abstractmethod
     def compute(self, values, before=None, frame="page"):
-        """Answer one set of values: the picture, its numbers as rows of text, notes and gates.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        before : dict or None
-            The values before the last change, drawn as a ghost; the rows do not depend on them [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-        Returns
-        -------
-        Shown
-            What the page shows; where a gate stands, no verdict does [-].
-
-        Raises
-        ------
-        BadInput
-            When a value makes no sense; the bench shows the sentence.
-        OutsideRule
-            When a rule does not cover the case.
-        """
+        """Answer one set of values: the picture, its numbers as rows of text, notes and gates."""
 
 
 def start_values(page, system=None, **changes):
-    """Return the values with which a page starts, some of them changed; every one is checked here.
-
-    Parameters
-    ----------
-    page : object
-        A page with ``controls`` [-].
-    system : str or None
-        Units in which a refusal speaks, 'us' or 'metric'; those of the page when None [-].
-    **changes : any
-        Values of controls by name, in the library's own units [any].
-
-    Returns
-    -------
-    dict
-        Value by control [any].
-
-    Raises
-    ------
-    BadInput
-        When the page has no such control, or a value is not one that the control can take; a number that a
-        house brings along is no exception.
-    """
+    """Return the values with which a page starts, some of them changed; every one is checked here."""
     check_record("page", page, Page, "BeamPage()")
     system = page.system if system is None else check_choice("system", system, ("us", "metric"))
     controls = page.controls({})

@@ -4,6 +4,7 @@ import re
 
 from structlib.ground.showing import show
 from structlib.ground.units import inch
+from structlib.house.beam import BeamJob
 from structlib.house.with_steel import FLITCH_FROM_THE_SIDE, check_flitch, example_flitch, example_job, lay_out_flitch
 from structlib.mechanics import formulas
 from structlib.mechanics.composite import own_stress
@@ -13,28 +14,14 @@ from structlib.pictures.template import drilling_template
 from structlib.pictures.template_pages import drilling_pages
 from structlib.rules.check import governing
 from structlib.rules.choice import RULEBOOK
-from structlib.rules.members import SharedBeamMember, SharedDemand, SharedPiece
+from structlib.rules.members import Flitch, SharedBeamMember, SharedDemand, SharedPiece
 
 _BOLT = 0.5 * inch
 _ALL_ALONG = ("bending", "sag")  # kinds of checks that stand at no end
 
 
-def flitch_table(beam=None, job=None, plate_bears=False):
+def flitch_table(beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False):
     """List the checks of a flitch beam.
-
-    Parameters
-    ----------
-    beam : structlib.rules.members.Flitch
-        The beam; the example when None [-].
-    job : structlib.house.beam.BeamJob
-        The opening; the example when None [-].
-    plate_bears : bool
-        Whether the plate stands on a steel seat [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Asked, can give, share and clause [-].
 
     Examples
     --------
@@ -72,22 +59,8 @@ def _example_bolts(beam=None, job=None, plate_bears=False):
     return beam, bolts, length
 
 
-def bolts_table(beam=None, job=None, plate_bears=False):
+def bolts_table(beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False):
     """List what the bolts of a flitch beam pass on, and how they stand.
-
-    Parameters
-    ----------
-    beam : structlib.rules.members.Flitch
-        The beam; the example when None [-].
-    job : structlib.house.beam.BeamJob
-        The opening; the example when None [-].
-    plate_bears : bool
-        Whether the plate stands on a steel seat [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Names and values [-].
 
     Examples
     --------
@@ -130,22 +103,8 @@ def bolts_table(beam=None, job=None, plate_bears=False):
     )
 
 
-def holes_table(beam=None, job=None, plate_bears=False):
+def holes_table(beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False):
     """List every hole of the drilling template.
-
-    Parameters
-    ----------
-    beam : structlib.rules.members.Flitch
-        The beam; the example when None [-].
-    job : structlib.house.beam.BeamJob
-        The opening; the example when None [-].
-    plate_bears : bool
-        Whether the plate stands on a steel seat [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Number, distance from the left end, height, group [-].
 
     Examples
     --------
@@ -166,17 +125,9 @@ def holes_table(beam=None, job=None, plate_bears=False):
 
 
 class TemplateSheet:
-    """A drilling template as a notebook shows it: in true size where the screen keeps it.
+    """A drilling template as a notebook shows it: in true size where the screen keeps it."""
 
-    Parameters
-    ----------
-    text : str
-        SVG of `drilling_template` [-].
-    alt : str
-        What it shows, in words [-].
-    """
-
-    def __init__(self, text, alt):
+    def __init__(self, text: str, alt: str):
         self.text, self.alt = text, alt
 
     def _repr_html_(self):
@@ -186,33 +137,10 @@ class TemplateSheet:
         return self.alt
 
 
-def template_sheet(start=0.0, end=16 * inch, beam=None, job=None, plate_bears=False, drawing=""):
+def template_sheet(start: float=0.0, end: float=16 * inch, beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False, drawing: str=""):
     """Draw the drilling template of a stretch of the flitch beam, in true size.
 
-    Parameters
-    ----------
-    start : float
-        Where the stretch begins, from the left end [mm].
-    end : float
-        Where it ends [mm].
-    beam : structlib.rules.members.Flitch
-        The beam; the example when None [-].
-    job : structlib.house.beam.BeamJob
-        The opening; the example when None [-].
-    plate_bears : bool
-        Whether the plate stands on a steel seat [-].
-    drawing : str
-        Number of the engineer's drawing; without it a sheet says that it is not for drilling [-].
-
-    Returns
-    -------
-    TemplateSheet
-        The template; its text can be saved with ``save_template`` [-].
-
-    Raises
-    ------
-    OutsideRule
-        When a share is above 1, or a gate stands; the end bolts of a plate without a steel seat often are.
+    ``start``, ``end`` [mm].
 
     Examples
     --------
@@ -230,33 +158,10 @@ def template_sheet(start=0.0, end=16 * inch, beam=None, job=None, plate_bears=Fa
     )
 
 
-def template_pages(start=0.0, end=16 * inch, beam=None, job=None, plate_bears=False, drawing=""):
+def template_pages(start: float=0.0, end: float=16 * inch, beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False, drawing: str=""):
     """Lay the drilling template of a stretch of the flitch beam out on letter paper, in true size.
 
-    Parameters
-    ----------
-    start : float
-        Where the stretch begins, from the left end [mm].
-    end : float
-        Where it ends [mm].
-    beam : structlib.rules.members.Flitch
-        The beam; the example when None [-].
-    job : structlib.house.beam.BeamJob
-        The opening; the example when None [-].
-    plate_bears : bool
-        Whether the plate stands on a steel seat [-].
-    drawing : str
-        Number of the engineer's drawing; without it a sheet says that it is not for drilling [-].
-
-    Returns
-    -------
-    tuple of structlib.pictures.template_pages.TemplatePage
-        The pages; ``paper.template_pdf`` saves them [-].
-
-    Raises
-    ------
-    OutsideRule
-        When a share is above 1, or a gate stands; the end bolts of a plate without a steel seat often are.
+    ``start``, ``end`` [mm].
 
     Examples
     --------
@@ -296,20 +201,8 @@ def _drilled(start, end, beam, job, plate_bears, drawing):
     }
 
 
-def plate_pieces_table(beam=None, job=None):
+def plate_pieces_table(beam: Flitch=None, job: BeamJob=None):
     """List what the plate weighs in one, two and three pieces.
-
-    Parameters
-    ----------
-    beam : structlib.rules.members.Flitch
-        The beam; the example when None [-].
-    job : structlib.house.beam.BeamJob
-        The opening; the example when None [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Pieces, length and weight of each, what a cut does [-].
 
     Examples
     --------

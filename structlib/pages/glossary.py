@@ -405,16 +405,6 @@ WORDS = (
 def scene_of(word):
     """Return the sketch of one word.
 
-    Parameters
-    ----------
-    word : Word
-        The word [-].
-
-    Returns
-    -------
-    structlib.pictures.scene.Scene
-        The sketch [-].
-
     Examples
     --------
     >>> scene_of(WORDS[0]).alt

@@ -70,15 +70,7 @@ class Jacking:
     def force(self, lift):
         """Return the force of the jack at a lift.
 
-        Parameters
-        ----------
-        lift : float
-            The lift [mm].
-
-        Returns
-        -------
-        float
-            The force [N].
+        ``lift`` [mm]; gives [N].
         """
         return max(0.0, self.curve.force(lift))
 
@@ -89,15 +81,9 @@ class Jacking:
 
 
 class JackPage(Page):
-    """The bench of a jack: a member that sags, a lift, and what that asks of jack and member.
+    """The bench of a jack: a member that sags, a lift, and what that asks of jack and member."""
 
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    """
-
-    def __init__(self, system="us"):
+    def __init__(self, system: str="us"):
         self.system = system
         self.asked = lru_cache(maxsize=64)(self._asked)
 
@@ -117,15 +103,7 @@ class JackPage(Page):
     def beam(self, values):
         """Return the member and the place of the jack.
 
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        tuple
-            The member as it hangs today, and the place of the jack from its left end [-, mm].
+        Gives [-, mm].
         """
         span, two = values["span"], values["kind"] == "two"
         length = 2 * span if two else span
@@ -135,18 +113,7 @@ class JackPage(Page):
 
     @staticmethod
     def member(values):
-        """Return the piece of wood that is lifted.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.rules.check.BeamMember
-            The member [-].
-        """
+        """Return the piece of wood that is lifted."""
         depth, ply_width, _, material = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))
         seat = Seat(1.5 * inch, "post")
         return BeamMember(material, ply_width, depth, int(values["plies"]), seat, seat, unbraced_length=0.0)  # joists on it hold it
@@ -172,20 +139,7 @@ class JackPage(Page):
         )
 
     def rows(self, values, now):
-        """Return what is asked as rows of text.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : Jacking
-            What is asked [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            What, demand, beside what [-].
-        """
+        """Return what is asked as rows of text."""
         small = lambda value: show(value, "small length", self.system)  # noqa: E731
         force = lambda value: show(value, "force", self.system)  # noqa: E731
         lift, sag, off = values["lift"], values["sag"], now.curve.first_off
@@ -216,20 +170,7 @@ class JackPage(Page):
         )
 
     def notes(self, values, now):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : Jacking
-            What is asked [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
+        """Return what must be said below the numbers."""
         notes = []
         if values["sag"] < now.springing:
             notes.append(
@@ -251,24 +192,7 @@ class JackPage(Page):
         return tuple(notes)
 
     def scene(self, values, now, ghost=None, frame="page"):
-        """Draw the member on its jack, and force against lift.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : Jacking
-            What is asked [-].
-        ghost : Jacking or None
-            The same before the last change [any].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the member on its jack, and force against lift."""
         system, beam = self.system, now.beam
         small = lambda value: show(value, "small length", system)  # noqa: E731
         charted = lambda value: small(value) + ("" if value <= WIDEST else ", off chart")  # noqa: E731
@@ -365,11 +289,6 @@ def lifted_level():
     """Lift the middle of a simple beam level with its ends, and name what is asked as the printed table does.
 
     A beam whose middle is held level is two equal spans, so the table of two spans must say the same.
-
-    Returns
-    -------
-    dict
-        Shares of w L and w L^2 of one half, by their names in data/published_checks.csv [-].
 
     Examples
     --------

@@ -17,7 +17,7 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.meanwhile import MeanwhileView, TemporaryWall, draw_meanwhile
-from structlib.rules.check import BeamMember, Seat
+from structlib.rules.check import BeamMember, Rulebook, Seat
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import ask
 
@@ -144,17 +144,9 @@ class Asked:
 
 
 class MeanwhilePage(Page):
-    """The bench of a wall that is out: how the joists run, where the temporary wall stands, what lands where.
+    """The bench of a wall that is out: how the joists run, where the temporary wall stands, what lands where."""
 
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules, asked for nothing but how a load spreads through a slab [-].
-    """
-
-    def __init__(self, system="us", rulebook=RULEBOOK):
+    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.asked = lru_cache(maxsize=64)(self._asked)
 
@@ -212,20 +204,7 @@ class MeanwhilePage(Page):
         )
 
     def gates(self, values, now):
-        """Return the reasons to stop and call an engineer; there is always one.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : Asked
-            What is asked [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a gate [-].
-        """
+        """Return the reasons to stop and call an engineer; there is always one."""
         gates = [GATE]
         if now.uplift > 0:
             gates.append(
@@ -244,20 +223,7 @@ class MeanwhilePage(Page):
         return tuple(gates)
 
     def rows(self, values, now):
-        """Return every demand as a row of text.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : Asked
-            What is asked [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            What, demand, beside what [-].
-        """
+        """Return every demand as a row of text."""
         landed = self._landed_rows(values, now)
         strip = (f"on {show(STRIP, 'length', self.system)} of temporary wall", show(now.strip, "force", self.system), "")
         last = (strip, *landed) if values["below"] == "slab" else (*landed, strip)
@@ -325,17 +291,7 @@ class MeanwhilePage(Page):
     def under_slab(self, load, plate, told):
         """Return what a load asks of the soil under the slab of the examples, or why this rulebook does not say.
 
-        Parameters
-        ----------
-        load, plate : float
-            The load, and the side of the square that it comes down on [N, mm].
-        told : str
-            What is said beside the pressure [-].
-
-        Returns
-        -------
-        tuple of (str, str)
-            Pressure and words [-].
+        ``load``, ``plate`` [N, mm].
         """
         try:
             pressure = ask(self.rulebook, "slab_pressure", load, plate, SLAB)
@@ -344,18 +300,7 @@ class MeanwhilePage(Page):
         return show(pressure, "area load", self.system, 0 if self.system == "us" else None), told
 
     def notes(self, values):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
+        """Return what must be said below the numbers."""
         notes = []
         if values["way"] == "continuous":
             notes.append(
@@ -379,26 +324,7 @@ class MeanwhilePage(Page):
         return tuple(notes)
 
     def scene(self, values, now, before=None, ghost=None, frame="page"):
-        """Draw the floor while the wall is out.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : Asked
-            What is asked [-].
-        before : dict or None
-            Values before the last change [any].
-        ghost : Asked or None
-            What was asked then [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the floor while the wall is out."""
         system, way, span = self.system, values["way"], values["span"]
         per_foot = lambda value: show(value, "line load", system)  # noqa: E731
         length = span if way == "outside" else 2 * span
@@ -440,19 +366,8 @@ def _places(values):
     return (span - offset,) if values["way"] == "outside" else (span - offset, span + offset)
 
 
-def times(ratio):
-    """Write how many times something is.
-
-    Parameters
-    ----------
-    ratio : float
-        The ratio [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+def times(ratio: float):
+    """Write how many times something is."""
     return f"{ratio:.2f} x" if ratio < 9.95 else f"{ratio:.1f} x"
 
 

@@ -8,20 +8,8 @@ from structlib.pages.meanwhile_page import SLAB, STRIP, MeanwhilePage, times
 from structlib.pages.show import Table, start_values
 
 
-def asked_of(page=None, **changes):
+def asked_of(page: MeanwhilePage | None=None, **changes):
     """Return what is asked while the wall is out, for the page's first values with some changed.
-
-    Parameters
-    ----------
-    page : MeanwhilePage or None
-        The page [-].
-    **changes : any
-        Values of controls of MeanwhilePage by name, in the library's own units [any].
-
-    Returns
-    -------
-    Asked
-        What is asked [-].
 
     Examples
     --------
@@ -34,11 +22,6 @@ def asked_of(page=None, **changes):
 
 def cautions_table():
     """List the public rules that such work meets, with how well each is known here.
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Topic, rule, what it is about, how it is known [-].
 
     Examples
     --------
@@ -53,11 +36,6 @@ def cautions_table():
 def order_table():
     """List the order of work around a wall that comes out, and who answers for each step.
 
-    Returns
-    -------
-    structlib.pages.show.Table
-        Number, step, who, why [-].
-
     Examples
     --------
     >>> len(order_table().rows)
@@ -67,20 +45,8 @@ def order_table():
     return Table(("", "step", "who answers for it", "why"), rows)
 
 
-def lands_below(*, system="us", **changes):
+def lands_below(*, system: str="us", **changes):
     """Follow one temporary wall down: on joists across, on joists along, on a slab.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    **changes : any
-        Values of controls of MeanwhilePage by name, in the library's own units [any].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Where, what is asked, beside what [-].
 
     Examples
     --------
@@ -106,11 +72,6 @@ def lands_below(*, system="us", **changes):
 
 def worked_case():
     """Put a worked case of our own beside the library: a wall with 12 ft cut joists at 50 psf, 2 ft away.
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        What, hand arithmetic, the library's number [-].
 
     Examples
     --------

@@ -26,13 +26,7 @@ _EIGHTHS = (
 
 
 def reading():
-    """Read the invented grid of heights.
-
-    Returns
-    -------
-    structlib.house.sag.SagReading
-        Sag by line and tilt [-].
-    """
+    """Read the invented grid of heights."""
     return read_sag(
         _PLACES, [[eighth / 8 * inch for eighth in line] for line in _EIGHTHS], line_spacing=FLOOR["spacing"]
     )
@@ -42,19 +36,8 @@ def _line_words(line):
     return f"{line.number}: {show(line.sag, 'section length')}, L/{line.ratio:.0f}"
 
 
-def sag_picture(frame="page"):
-    """Draw the invented grid of heights, line by line.
-
-    Parameters
-    ----------
-    frame : str
-        'page', 'wide' or 'tall' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Picture
-        The picture [-].
-    """
+def sag_picture(frame: str="page"):
+    """Draw the invented grid of heights, line by line."""
     found = reading()
     return Picture(draw_sag_lines(SagLinesView(
         title=f"Line {found.worst.number} sags most: span/{found.worst.ratio:.0f}",
@@ -67,13 +50,7 @@ def sag_picture(frame="page"):
 
 
 def sag_table():
-    """Show sag and L/n of every line of the grid, and the tilt apart from it.
-
-    Returns
-    -------
-    Table
-        Line, fall from end to end, sag, L/n [-].
-    """
+    """Show sag and L/n of every line of the grid, and the tilt apart from it."""
     found = reading()
     rows = [
         (
@@ -101,10 +78,7 @@ def _dead_sag(wood):
 def sag_parts_of_the_floor():
     """Split the sag of the worst line, over every wood that the joist may be of.
 
-    Returns
-    -------
-    structlib.house.sag.SagParts
-        The parts as ranges [mm].
+    Gives [mm].
     """
     sags, creep = [_dead_sag(wood) for wood in old_joist().woods], RULEBOOK.room("deflection").creep_factor
     return sag_parts(
@@ -117,13 +91,7 @@ def sag_parts_of_the_floor():
 
 
 def sag_split():
-    """Show the sag of the worst line as elastic, creep, and what neither explains.
-
-    Returns
-    -------
-    Table
-        Part, least, most, meaning [-].
-    """
+    """Show the sag of the worst line as elastic, creep, and what neither explains."""
     parts = sag_parts_of_the_floor()
     size = lambda value: show(value, "small length")  # noqa: E731
     rows = [("measured", size(parts.measured), size(parts.measured), "the worst line")]
@@ -141,13 +109,7 @@ def sag_split():
 
 
 def bounce():
-    """Show four floors that all meet L/360 exactly, and how slowly each swings.
-
-    Returns
-    -------
-    Table
-        Span, live sag, first frequency [-].
-    """
+    """Show four floors that all meet L/360 exactly, and how slowly each swings."""
     rows = []
     for feet in (8, 12, 16, 20):
         live = feet * ft / 360
@@ -164,13 +126,7 @@ def bounce():
 
 
 def frequencies():
-    """First frequency of the notebook's joist: empty, with a heavier floor, and with a person in the middle.
-
-    Returns
-    -------
-    Table
-        Case, slowest and fastest wood [-].
-    """
+    """First frequency of the notebook's joist: empty, with a heavier floor, and with a person in the middle."""
     section = measured_section("sawn", **JOIST)
     moduli = [wood.modulus for wood in old_joist().woods]
     ends = [modulus * section.inertia for modulus in (min(moduli), max(moduli))]
@@ -197,13 +153,7 @@ _PRINTED = dict(modulus=12500.0, width=38.0, depth=235.0, spacing=400.0, subfloo
 
 
 def vibration_spans():
-    """Spans of one joist by the published criterion of bounce, for what ties the joists, beside its span by L/360.
-
-    Returns
-    -------
-    Table
-        Tie, span by vibration, span by sag [-].
-    """
+    """Spans of one joist by the published criterion of bounce, for what ties the joists, beside its span by L/360."""
     inertia = _PRINTED["width"] * _PRINTED["depth"] ** 3 / 12
     load = 1.9e-3 * _PRINTED["spacing"]
     by_sag = (384 * _PRINTED["modulus"] * inertia / (5 * load * 360)) ** (1 / 3)
@@ -217,10 +167,7 @@ def vibration_spans():
 def printed_joist_span():
     """Span of the printed joist with strapping by the vibration criterion.
 
-    Returns
-    -------
-    float
-        Span [m].
+    Gives [m].
 
     Examples
     --------
@@ -233,10 +180,7 @@ def printed_joist_span():
 def printed_examples():
     """Rework the printed examples: an end notch by an older rule, and a joist span that vibration decides.
 
-    Returns
-    -------
-    dict
-        Row of ``data/published_checks.csv`` to our number, in the unit of that row [as the row says].
+    Gives [as the row says].
 
     Examples
     --------
@@ -256,13 +200,7 @@ def printed_examples():
 
 
 def new_beam():
-    """Show what a beam under the middle of an over-spanned floor does to one joist, and what the beam gets.
-
-    Returns
-    -------
-    Table
-        Way, moments, sag, load on the beam [-].
-    """
+    """Show what a beam under the middle of an over-spanned floor does to one joist, and what the beam gets."""
     section = measured_section("sawn", **JOIST)
     wood = find_material("Hem-Fir", "No.2")
     loads = dict(
@@ -297,13 +235,7 @@ def new_beam():
 
 
 def heavy_load():
-    """Compare heavy things with the design load of the joists under them.
-
-    Returns
-    -------
-    Table
-        Thing, how it lies, heaviest joist, share of its design moment [-].
-    """
+    """Compare heavy things with the design load of the joists under them."""
     design = FLOOR["dead"] + FLOOR["live"]
     rows = []
     for name, directions in (
@@ -362,19 +294,8 @@ def _tub_on_feet(tub, design):
     )
 
 
-def signs_table(seen):
-    """Sort signs into what to look at, outside causes first.
-
-    Parameters
-    ----------
-    seen : sequence of str
-        Signs that are there [-].
-
-    Returns
-    -------
-    Table
-        Where from, cause, what points to it, what to look at [-].
-    """
+def signs_table(seen: tuple[str, ...]):
+    """Sort signs into what to look at, outside causes first."""
     found = triage(seen)
     return Table(
         ("from", "may be", "points to it", "look next"),
@@ -382,18 +303,8 @@ def signs_table(seen):
     )
 
 
-def gates_of(seen):
+def gates_of(seen: tuple[str, ...]):
     """List the gates of signs: what means stop and call.
-
-    Parameters
-    ----------
-    seen : sequence of str
-        Signs that are there [-].
-
-    Returns
-    -------
-    str
-        One sentence a line; a line that says so when there is none [-].
 
     Examples
     --------

@@ -19,6 +19,7 @@ from structlib.pages.beam_page import CAUTION
 from structlib.pages.controls import Box, Page, Pick, Shown, Slide
 from structlib.pages.door import hold
 from structlib.pictures.drawings.old_wood import OldWoodView, draw_old_wood
+from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import Compared, CutLimits, CutMember, NotCovered, acting, ask
 
@@ -113,17 +114,9 @@ class OldWoodResult:
 
 
 class OldWoodPage(Page):
-    """The bench of one old joist: its measured size, the woods that it may be of, and one notch or hole.
+    """The bench of one old joist: its measured size, the woods that it may be of, and one notch or hole."""
 
-    Parameters
-    ----------
-    rulebook : structlib.rules.check.Rulebook
-        The rules that know woods and limits [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    """
-
-    def __init__(self, rulebook=RULEBOOK, system="us"):
+    def __init__(self, rulebook: Rulebook=RULEBOOK, system: str="us"):
         self.rulebook, self.system = rulebook, system
         self.result = lru_cache(maxsize=64)(self._result)
 
@@ -150,18 +143,7 @@ class OldWoodPage(Page):
         )
 
     def joists(self, values):
-        """Return the joists that a set of values describes, in the words of a house.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.measured.MeasuredJoists
-            The joists [-].
-        """
+        """Return the joists that a set of values describes, in the words of a house."""
         shape, width, depth, wood = (values[name] for name in ("shape", "width", "depth", "wood"))
         return MeasuredJoists(
             width=min(width, depth) if shape == "flat sides" else width,  # a log is never wider than it is deep
@@ -218,20 +200,7 @@ class OldWoodPage(Page):
         )
 
     def rows(self, values, now):
-        """Return the checks as rows of text, each as a range over the woods.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : OldWoodResult
-            The floor as judged [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            Name, asked, can give, share, rule [-].
-        """
+        """Return the checks as rows of text, each as a range over the woods."""
         rows = self._demands(now) if now.compared is None else [self._question(now, one) for one in now.compared.questions]
         rows += [self._limit_row(check, now.gates) for check in now.on_the_cut]
         if now.cut is not None and values["kind"] != "sawn":
@@ -283,20 +252,7 @@ class OldWoodPage(Page):
         return (name, asked, *(("", "") if gates else answer), check.clause)
 
     def notes(self, values, now):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : OldWoodResult
-            The floor as judged [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
+        """Return what must be said below the numbers."""
         notes, compared = [f"Not judged: {one}." for one in now.not_judged], now.compared
         if compared is not None:
             if len(compared.woods) > 1:
@@ -325,24 +281,7 @@ class OldWoodPage(Page):
         return (*notes, CAUTION)
 
     def scene(self, values, now, ghost=None, frame="page"):
-        """Draw the joist, its cut and the range.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : OldWoodResult
-            The floor as judged [-].
-        ghost : OldWoodResult or None
-            The joist before the last change [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the joist, its cut and the range."""
         system, section, limits = self.system, now.section, now.limits
         place = now.cut.middle if now.cut is not None else min(values["place"], values["span"])
         checks = () if now.gates else now.on_the_cut

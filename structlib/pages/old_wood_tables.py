@@ -2,7 +2,12 @@
 
 from functools import lru_cache
 
-from structlib.ground.cut_sections import drilled_inertia, drilled_section_modulus, notched_inertia, notched_section_modulus
+from structlib.ground.cut_sections import (
+    drilled_inertia,
+    drilled_section_modulus,
+    notched_inertia,
+    notched_section_modulus,
+)
 from structlib.ground.lumber import stock_sizes
 from structlib.ground.measured_sections import measured_section
 from structlib.ground.showing import show
@@ -21,13 +26,7 @@ FLOOR = dict(span=13 * ft, spacing=16 * inch, dead=10 * psf, live=30 * psf)
 
 
 def true_sizes():
-    """Compare full-sawn joists, as old houses have them, with today's of the same name.
-
-    Returns
-    -------
-    Table
-        Sizes, and how many times as strong and as stiff the old one is, of the same wood [-].
-    """
+    """Compare full-sawn joists, as old houses have them, with today's of the same name."""
     today = {one.nominal: one for one in stock_sizes("dimension", 2)}
     rows = []
     for name in ("2x6", "2x8", "2x10"):
@@ -43,13 +42,7 @@ def true_sizes():
 
 
 def log_shapes():
-    """Compare shapes that come out of an 8 in log with a full 8x8.
-
-    Returns
-    -------
-    Table
-        Wood, strength and stiffness as shares of the 8x8 [-].
-    """
+    """Compare shapes that come out of an 8 in log with a full 8x8."""
     size = 8 * inch
     square = measured_section("sawn", width=size, depth=size)
     shapes = (
@@ -73,13 +66,7 @@ def log_shapes():
 
 
 def tapered_logs():
-    """Show where a log that gets thinner is bent most, and which even log sags as much.
-
-    Returns
-    -------
-    Table
-        Ends, place of the greatest stress, and the even diameter of the same sag [-].
-    """
+    """Show where a log that gets thinner is bent most, and which even log sags as much."""
     rows = []
     for start, end in ((8, 8), (8, 7), (8, 6), (8, 5)):
         log = tapered_log(
@@ -108,13 +95,7 @@ def tapered_logs():
 
 
 def cuts():
-    """Show what is left at a notch and at a hole.
-
-    Returns
-    -------
-    Table
-        Strength and stiffness left, as shares [-].
-    """
+    """Show what is left at a notch and at a hole."""
     size = dict(width=1.0, depth=6.0)
     whole = (size["depth"] ** 2 / 6, size["depth"] ** 3 / 12)
     rows = [
@@ -140,24 +121,10 @@ def cuts():
     return Table(("cut", "strength left there", "stiffness left there"), rows)
 
 
-def old_joist(species="", grade="", width=JOIST["width"], depth=JOIST["depth"], span=FLOOR["span"], live=FLOOR["live"]):
+def old_joist(species: str="", grade: str="", width: float=JOIST["width"], depth: float=JOIST["depth"], span: float=FLOOR["span"], live: float=FLOOR["live"]):
     """Compare the notebook's joist, or one like it, with every wood that it may be of.
 
-    Parameters
-    ----------
-    species, grade : str
-        What is known of its wood; empty where nothing is [-].
-    width, depth : float
-        Its size [mm].
-    span : float
-        Its span [mm].
-    live : float
-        Live load of its floor [MPa].
-
-    Returns
-    -------
-    structlib.rules.members.Compared
-        Woods and shares [-].
+    ``width``, ``depth``, ``span`` [mm]; ``live`` [MPa].
 
     Examples
     --------
@@ -193,13 +160,7 @@ def _unknown_joist():
 
 
 def unknowns():
-    """Show how far the answer moves when one unknown alone moves, the widest first.
-
-    Returns
-    -------
-    Table
-        Unknown, least and greatest share used [-].
-    """
+    """Show how far the answer moves when one unknown alone moves, the widest first."""
     found = _unknown_joist()
     ends = {
         "species": "every species",
@@ -218,13 +179,7 @@ def unknowns():
 
 
 def range_of_woods():
-    """Show the notebook's joist as each end of the range of woods.
-
-    Returns
-    -------
-    Table
-        Wood, share used, what governs [-].
-    """
+    """Show the notebook's joist as each end of the range of woods."""
     found = old_joist()
     order = found.best_first()
     picked = (order[0], order[len(order) // 2], order[-1])

@@ -11,19 +11,7 @@ from structlib.rules.members import AT_CUT, Notch
 def range_text(numbers, dimension, system):
     """Write the least and the greatest of several values, or the one where both read alike.
 
-    Parameters
-    ----------
-    numbers : float or sequence of float
-        Values [by dimension].
-    dimension : str
-        What they are [-].
-    system : str
-        'us' or 'metric' [-].
-
-    Returns
-    -------
-    str
-        The text [-].
+    ``numbers`` [by dimension].
 
     Examples
     --------
@@ -39,16 +27,6 @@ def range_text(numbers, dimension, system):
 def beyond(check):
     """Tell whether a limit is overstepped, by more than rounding.
 
-    Parameters
-    ----------
-    check : structlib.rules.check.Check
-        The check [-].
-
-    Returns
-    -------
-    bool
-        True when more is asked than given [-].
-
     Examples
     --------
     >>> from types import SimpleNamespace
@@ -59,18 +37,7 @@ def beyond(check):
 
 
 def ends(compared):
-    """Return the least and the greatest share that any of the woods uses, the cut counted: share, what governs, wood.
-
-    Parameters
-    ----------
-    compared : structlib.rules.members.Compared
-        The joist beside every wood [-].
-
-    Returns
-    -------
-    tuple of tuple of (float, str, str)
-        Both ends [-].
-    """
+    """Return the least and the greatest share that any of the woods uses, the cut counted: share, what governs, wood."""
     shares = compared.greatest
     found = []
     for wood in (int(shares.argmin()), int(shares.argmax())):
@@ -80,18 +47,7 @@ def ends(compared):
 
 
 def ranges(compared):
-    """Write both ends of the range as sentences, and shorter ones for a film.
-
-    Parameters
-    ----------
-    compared : structlib.rules.members.Compared
-        The joist beside every wood [-].
-
-    Returns
-    -------
-    tuple of tuple of str
-        The sentences, and the short ones [-].
-    """
+    """Write both ends of the range as sentences, and shorter ones for a film."""
     best, worst = ends(compared)
     if best == worst:
         used = f"{show(best[0], 'ratio')} used ({best[1]})"
@@ -104,18 +60,7 @@ def ranges(compared):
 
 
 def title(now):
-    """Say the message of the picture in one line.
-
-    Parameters
-    ----------
-    now : structlib.pages.old_wood_page.OldWoodResult
-        The floor as judged [-].
-
-    Returns
-    -------
-    str
-        The title [-].
-    """
+    """Say the message of the picture in one line."""
     unjudged = () if now.compared or now.gates else ("the joist", *(("the cut",) if now.cut is not None else ()))
     return verdict.headline(now.checks, now.gates, lambda first: _message(now), unjudged=unjudged)
 
@@ -136,20 +81,7 @@ def _message(now):
 
 
 def values_known(compared, limits):
-    """Say where design values and limits come from, and how they are known.
-
-    Parameters
-    ----------
-    compared : structlib.rules.members.Compared or None
-        The joist beside every wood [-].
-    limits : structlib.rules.members.CutLimits or None
-        The limits on cuts [-].
-
-    Returns
-    -------
-    str
-        One sentence or two [-].
-    """
+    """Say where design values and limits come from, and how they are known."""
     cuts = f" Limits on cuts: {limits.verified}." if limits else ""
     if compared is None:
         return f"Design values: none that would hold for it.{cuts}"
@@ -159,18 +91,7 @@ def values_known(compared, limits):
 
 
 def of_shape(values):
-    """Say what the shape of the joist leaves out.
-
-    Parameters
-    ----------
-    values : dict
-        Values of the controls [any].
-
-    Returns
-    -------
-    tuple of str
-        One sentence each [-].
-    """
+    """Say what the shape of the joist leaves out."""
     found = []
     if values["shape"] not in ("sawn", "hewn"):
         found.append("A log is compared here with sawn lumber of the same outer size. Logs have rules of their own, and so do "
@@ -183,22 +104,7 @@ def of_shape(values):
 
 
 def size_text(section, plies, system):
-    """Write the measured size of the member.
-
-    Parameters
-    ----------
-    section : structlib.ground.measured_sections.MeasuredSection
-        Its section [-].
-    plies : int
-        Pieces side by side [-].
-    system : str
-        'us' or 'metric' [-].
-
-    Returns
-    -------
-    str
-        The text [-].
-    """
+    """Write the measured size of the member."""
     width, depth = (show(value, "section length", system) for value in (section.width, section.depth))
     if section.shape == "half round":
         return f"{'half log' if plies == 1 else f'{plies} half logs'}, {width}"
@@ -209,19 +115,7 @@ def size_text(section, plies, system):
 def heading(values, place, system):
     """Say which cut it is and where.
 
-    Parameters
-    ----------
-    values : dict
-        Values of the controls [any].
-    place : float
-        Its middle, from the left [mm].
-    system : str
-        'us' or 'metric' [-].
-
-    Returns
-    -------
-    str
-        The text [-].
+    ``place`` [mm].
     """
     if values["cut"] == "none":
         return "Enlarged: no cut"
@@ -247,19 +141,7 @@ _PARTS = {3: "a third", 4: "a quarter", 5: "a fifth", 6: "a sixth"}
 def reasons(checks, depth, system):
     """Write each limit on the cut: what is there, and what is the most or the least.
 
-    Parameters
-    ----------
-    checks : iterable of structlib.rules.check.Check
-        The code's limits [-].
-    depth : float
-        Depth of the joist [mm].
-    system : str
-        'us' or 'metric' [-].
-
-    Returns
-    -------
-    tuple of structlib.pictures.drawings.old_wood.Reason
-        One a limit [-].
+    ``depth`` [mm].
     """
     found = []
     for check in checks:
@@ -272,24 +154,7 @@ def reasons(checks, depth, system):
 
 
 def may_be_cut(values, section, limits, system):
-    """Say what the code would let be cut where nothing is; and that an engineered member is its maker's.
-
-    Parameters
-    ----------
-    values : dict
-        Values of the controls [any].
-    section : structlib.ground.measured_sections.MeasuredSection
-        The section [-].
-    limits : structlib.rules.members.CutLimits or None
-        How far it may be cut; None where nothing is said [-].
-    system : str
-        'us' or 'metric' [-].
-
-    Returns
-    -------
-    tuple of structlib.pictures.drawings.old_wood.Reason
-        What may be cut [-].
-    """
+    """Say what the code would let be cut where nothing is; and that an engineered member is its maker's."""
     if values["kind"] != "sawn" and values["cut"] != "none":
         return (Reason("an engineered member is cut only as its maker says", "only as its maker says", True),)
     if limits is None or values["cut"] != "none":
@@ -306,16 +171,6 @@ def may_be_cut(values, section, limits, system):
 def drawn_cut(cut, depth):
     """Turn a notch or hole into what is drawn.
 
-    Parameters
-    ----------
-    cut : structlib.rules.members.Notch or structlib.rules.members.Hole or None
-        The cut [-].
-    depth : float
-        Depth of the member [mm].
-
-    Returns
-    -------
-    structlib.pictures.drawings.old_wood.Cut
-        Its box [mm].
+    ``depth`` [mm]; gives [mm].
     """
     return Cut() if cut is None else Cut("notch" if isinstance(cut, Notch) else "hole", *cut.box(depth))

@@ -12,18 +12,10 @@ from structlib.rules.choice import RULEBOOK
 footings = RULEBOOK.room("footings")
 
 
-def stepped_up(length, step=0.5 * inch):
+def stepped_up(length: float, step: float=0.5 * inch):
     """Return a length that is asked for, to the next step up.
 
-    Parameters
-    ----------
-    length, step : float
-        Length and step [mm].
-
-    Returns
-    -------
-    float
-        Length [mm].
+    ``length``, ``step`` [mm]; gives [mm].
     """
     return ceil(length / step - 1e-6) * step
 
@@ -31,10 +23,7 @@ def stepped_up(length, step=0.5 * inch):
 def concrete():
     """Return the weight of concrete that the pads are worked out with.
 
-    Returns
-    -------
-    float
-        Weight by volume [N/mm3].
+    Gives [N/mm3].
 
     Examples
     --------
@@ -45,20 +34,10 @@ def concrete():
     return footings.concrete_weight()
 
 
-def pads_by_soil(load, base=5.5 * inch):
+def pads_by_soil(load: float, base: float=5.5 * inch):
     """List the smallest plain pad under a post for each class of soil.
 
-    Parameters
-    ----------
-    load : float
-        Load of the post [N].
-    base : float
-        Side of the post or its base [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Soil, presumed bearing, side, thickness, weight of the pad [-].
+    ``load`` [N]; ``base`` [mm].
 
     Examples
     --------
@@ -87,18 +66,10 @@ def pads_by_soil(load, base=5.5 * inch):
     )  # fmt: skip
 
 
-def wall_footings(line_load):
+def wall_footings(line_load: float):
     """List the width of a footing under a wall for each class of soil, and what the code's table asks.
 
-    Parameters
-    ----------
-    line_load : float
-        Load of the wall [N/mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Soil or table, width [-].
+    ``line_load`` [N/mm].
 
     Examples
     --------
@@ -125,22 +96,10 @@ def wall_footings(line_load):
     return Table(("under a wall", "width"), rows, caption)
 
 
-def slab_under_a_post(load, plate=6 * inch, slab=4 * inch):
+def slab_under_a_post(load: float, plate: float=6 * inch, slab: float=4 * inch):
     """Show what a slab is asked by a post: refused for one that stays, else a demand without verdict.
 
-    Parameters
-    ----------
-    load : float
-        Load of the post [N].
-    plate : float
-        Side of the plate under it [mm].
-    slab : float
-        Thickness of the slab [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Post, and what is said [-].
+    ``load`` [N]; ``plate``, ``slab`` [mm].
 
     Examples
     --------
@@ -166,22 +125,10 @@ def slab_under_a_post(load, plate=6 * inch, slab=4 * inch):
     )
 
 
-def stone_wall(load, plate=12 * inch, thickness=18 * inch):
+def stone_wall(load: float, plate: float=12 * inch, thickness: float=18 * inch):
     """Show how the pressure of a post spreads down a stone or rubble wall.
 
-    Parameters
-    ----------
-    load : float
-        Load of the post or beam end [N].
-    plate : float
-        Length of the pad along the wall [mm].
-    thickness : float
-        Thickness of the wall [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Depth, pressure when spread 1:2 and at 45 degrees, and near an opening; the gate last [-].
+    ``load`` [N]; ``plate``, ``thickness`` [mm].
 
     Examples
     --------

@@ -20,7 +20,7 @@ from structlib.pages.past_post_result import LETTERS, PastPostResult, listed
 from structlib.pages.past_post_tables import DUST, post_out_ratios, without_dust
 from structlib.pages.woods import WOODS, pieces, wood
 from structlib.pictures.drawings.past_post import PastPostView, PostBelow, draw_past_post
-from structlib.rules.check import Seat
+from structlib.rules.check import Rulebook, Seat
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import BEAM_FACE, Push, SeatMember, ask
 
@@ -59,17 +59,9 @@ LONG_PIECES = (
 
 
 class PastPostPage(Page):
-    """The bench of beams that run on: past a post, over one, over two, and with one taken out.
+    """The bench of beams that run on: past a post, over one, over two, and with one taken out."""
 
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules to judge by [-].
-    """
-
-    def __init__(self, system="us", rulebook=RULEBOOK):
+    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.result = lru_cache(maxsize=64)(self._result)
 
@@ -95,18 +87,7 @@ class PastPostPage(Page):
     # ---- the way of the load ----
 
     def path(self, values):
-        """Return the way of the load that a set of values describes: a beam in one piece on its posts.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.path.Path
-            The path; its parts are "beam", the posts by their letters, and "post above" [-].
-        """
+        """Return the way of the load that a set of values describes: a beam in one piece on its posts."""
         kind, span = values["kind"], values["span"]
         step = 2 if kind == "out" else 1
         above = {"dead": values["post_dead"], "live": values["post_live"]}
@@ -162,37 +143,13 @@ class PastPostPage(Page):
         )
 
     def known(self, result):
-        """List all that the page used, each with how well it is known.
-
-        Parameters
-        ----------
-        result : PastPostResult
-            The beam as judged [-].
-
-        Returns
-        -------
-        tuple of (str, str)
-            What, and how it is known [-].
-        """
+        """List all that the page used, each with how well it is known."""
         material, down = result.member.material, result.downs and result.downs[0]
         more = ((f"{down.share:g} of the dead load", down.verified),) if down else ()
         return verdict.evidence(result.checks, (material.name, material.verified), *more, ("loads", verdict.ENTERED))
 
     def gates(self, values, result):
-        """Return the reasons to stop and call an engineer before anything is chosen here.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        result : PastPostResult
-            The beam as judged [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a gate; empty when none [-].
-        """
+        """Return the reasons to stop and call an engineer before anything is chosen here."""
         gates = [*comes_down(values)[0], *([MEANWHILE] if result.kind == "out" else [])]
         lifting = result.lifting
         if lifting:
@@ -212,20 +169,7 @@ class PastPostPage(Page):
         return tuple(gates)
 
     def rows(self, result, gates=()):
-        """Return pushes, hold-downs and checks as rows of text.
-
-        Parameters
-        ----------
-        result : PastPostResult
-            The beam as judged [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts; what is asked stays [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            What, asked, can give, share, when and rule [-].
-        """
+        """Return pushes, hold-downs and checks as rows of text."""
         rows = self._demand_rows(result)
         say = self._say
         for check in result.checks:
@@ -275,20 +219,7 @@ class PastPostPage(Page):
         return (result.answer.left_out or "bending, shear and sag",) if result.answer.refused else ()
 
     def notes(self, values, result):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        result : PastPostResult
-            The beam as judged [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
+        """Return what must be said below the numbers."""
         refused = [result.answer.refused] if result.answer.refused else []
         notes = [f"Not judged: {sentence}." for sentence in (*refused, *result.silent)]
         notes.append(
@@ -320,26 +251,7 @@ class PastPostPage(Page):
     # ---- the picture ----
 
     def scene(self, values, result, ghost, gates=(), frame="page"):
-        """Draw the beam, its loads, its deflected shape and its moments.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        result : PastPostResult
-            The beam as judged [-].
-        ghost : tuple or None
-            The beam as judged before the last change, and which arrangement was drawn [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the beam, its loads, its deflected shape and its moments."""
         say, member, all_load = self._say, result.member, result.most.all_load
         on = result.drawn(values["drawn"])
         x, sag, moment, least, most = result.curve(on)

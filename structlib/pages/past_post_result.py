@@ -20,16 +20,6 @@ _ASKED = ("bending", "shear", "sag")
 def listed(words):
     """Join words as a sentence does.
 
-    Parameters
-    ----------
-    words : list of str
-        The words [-].
-
-    Returns
-    -------
-    str
-        Such as 'A, B and C' [-].
-
     Examples
     --------
     >>> listed(["A", "B", "C"])
@@ -86,15 +76,7 @@ class PastPostResult:
     def hold_down(self, number):
         """Return what must hold one support down, the most of both ways to count.
 
-        Parameters
-        ----------
-        number : int
-            The support, from the left [-].
-
-        Returns
-        -------
-        float
-            Force; zero where it presses [N].
+        Gives [N].
         """
         plain = max(0.0, -self.pushes[number][1].value)
         return plain if self.downs is None else max(plain, self.downs[number].most)
@@ -110,33 +92,14 @@ class PastPostResult:
         return max(self.hold_down(number) for number in range(len(self.letters)))
 
     def where(self, on):
-        """Put an arrangement into words.
-
-        Parameters
-        ----------
-        on : tuple of bool
-            Which groups are on [-].
-
-        Returns
-        -------
-        str
-            Such as 'everywhere', or 'on A–B and past B' [-].
-        """
+        """Put an arrangement into words."""
         there = [name for name, wanted in zip(self.groups, on) if wanted]
         return "nowhere" if not there else "everywhere" if len(there) == len(self.groups) else listed(there)
 
     def curve(self, on):
         """Return places along the beam with deflection and moment under one arrangement, and the least and most moment.
 
-        Parameters
-        ----------
-        on : tuple of bool
-            Which groups are on [-].
-
-        Returns
-        -------
-        tuple of numpy.ndarray
-            Places, deflection, moment, least and most moment of every arrangement [mm, N*mm].
+        Gives [mm, N*mm].
         """
         if on not in self._curves:
             all_load, length = self.most.all_load, self.member.length
@@ -154,18 +117,7 @@ class PastPostResult:
         return {}
 
     def drawn(self, which):
-        """Return the arrangement that the picture shows.
-
-        Parameters
-        ----------
-        which : str
-            'most', 'lift' or 'all' [-].
-
-        Returns
-        -------
-        tuple of bool
-            Which groups are on [-].
-        """
+        """Return the arrangement that the picture shows."""
         worst = verdict.worst(self.checks)
         if which == "lift":
             least = min(one.value for _, one in self.pushes)  # of equal ones the leftmost, so that dust moves nothing

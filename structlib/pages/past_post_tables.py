@@ -5,7 +5,7 @@ from dataclasses import replace
 from structlib.ground.refusals import BadInput
 from structlib.ground.sections import rectangle_inertia, rectangle_section_modulus
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch, lb, plf
+from structlib.ground.units import ft, inch, lb
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, Couple, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.continuous import three_span_inflection_places, two_span_inflection_places
@@ -21,22 +21,10 @@ from structlib.rules.choice import RULEBOOK
 DUST = 0.05 * lb
 
 
-def stretch_name(start, places, letters="ABCD"):
+def stretch_name(start: float, places: tuple[float, ...], letters: str="ABCD"):
     """Name a span or an overhang by the letters of its supports.
 
-    Parameters
-    ----------
-    start : float
-        Where the stretch begins [mm].
-    places : tuple of float
-        Places of the supports from left to right, the first at the left end [mm].
-    letters : str
-        A letter for each support [-].
-
-    Returns
-    -------
-    str
-        Such as 'on A–B', or 'past B' [-].
+    ``start``, ``places`` [mm].
 
     Examples
     --------
@@ -49,18 +37,10 @@ def stretch_name(start, places, letters="ABCD"):
     return f"on {letters[number]}–{letters[number + 1]}"
 
 
-def without_dust(value):
+def without_dust(value: float):
     """Give zero where only rounding is left, so that no minus stands before a zero.
 
-    Parameters
-    ----------
-    value : float
-        A force or a moment [N or N*mm].
-
-    Returns
-    -------
-    float
-        The value, or zero [same unit as value].
+    ``value`` [N or N*mm]; gives [same unit as value].
 
     Examples
     --------
@@ -78,11 +58,6 @@ def _moment(value):
 def post_out_ratios():
     """Compare two equal spans in one piece with the same beam when its middle post is gone.
 
-    Returns
-    -------
-    tuple of float
-        Greatest moment and greatest sag after, each over that before [-].
-
     Examples
     --------
     >>> [round(ratio, 1) for ratio in post_out_ratios()]
@@ -96,22 +71,10 @@ def post_out_ratios():
     )
 
 
-def middle_post_taken_out(*, line_load, span, bending_stiffness):
+def middle_post_taken_out(*, line_load: float, span: float, bending_stiffness: float):
     """Set three beams side by side: cut over the post, in one piece over it, and without it.
 
-    Parameters
-    ----------
-    line_load : float
-        Even load [N/mm].
-    span : float
-        One of the two spans [mm].
-    bending_stiffness : float
-        Modulus times second moment of area [N*mm2].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        What, cut, in one piece, post out, and how many times as much [-].
+    ``line_load`` [N/mm]; ``span`` [mm]; ``bending_stiffness`` [N*mm2].
 
     Examples
     --------
@@ -166,29 +129,10 @@ def middle_post_taken_out(*, line_load, span, bending_stiffness):
     )
 
 
-def live_load_arrangements(*, spans, span, dead, live):
+def live_load_arrangements(*, spans: int, span: float, dead: float, live: float):
     """Compare live load everywhere with the arrangement that asks most.
 
-    Parameters
-    ----------
-    spans : int
-        Number of equal spans, 2 or 3 [-].
-    span : float
-        One span [mm].
-    dead : float
-        Dead load, always everywhere [N/mm].
-    live : float
-        Live load, which comes and goes by spans [N/mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        What, with live load everywhere, at most (or least), and when [-].
-
-    Raises
-    ------
-    BadInput
-        When there are not two or three spans.
+    ``span`` [mm]; ``dead``, ``live`` [N/mm].
 
     Examples
     --------
@@ -251,28 +195,10 @@ def live_load_arrangements(*, spans, span, dead, live):
     return Table(("", "live load everywhere", "over every arrangement", "which"), rows)
 
 
-def past_the_wall(*, span, dead, live, post_dead, post_live, overhangs=(1 * ft, 2 * ft, 3 * ft, 4 * ft)):
+def past_the_wall(*, span: float, dead: float, live: float, post_dead: float, post_live: float, overhangs: tuple[float, ...]=(1 * ft, 2 * ft, 3 * ft, 4 * ft)):
     """Let a floor run past a foundation wall with a post from above on its tip, further and further.
 
-    Parameters
-    ----------
-    span : float
-        Span behind the wall [mm].
-    dead : float
-        Dead load on the beam, all along [N/mm].
-    live : float
-        Live load on the beam, by stretches [N/mm].
-    post_dead : float
-        Dead load of the post above [N].
-    post_live : float
-        Load of the post above that comes and goes [N].
-    overhangs : tuple of float
-        Lengths past the wall [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Length past the wall, moment over it, its push, and what must hold the far end down [-].
+    ``span``, ``overhangs`` [mm]; ``dead``, ``live`` [N/mm]; ``post_dead``, ``post_live`` [N].
 
     Examples
     --------
@@ -307,22 +233,10 @@ def past_the_wall(*, span, dead, live, post_dead, post_live, overhangs=(1 * ft, 
     )
 
 
-def where_the_moment_is_zero(*, span, dead, live):
+def where_the_moment_is_zero(*, span: float, dead: float, live: float):
     """Show where the moment of two and three spans is zero, and how far those places wander with the live load.
 
-    Parameters
-    ----------
-    span : float
-        One span [mm].
-    dead : float
-        Dead load, always everywhere [N/mm].
-    live : float
-        Live load, which comes and goes by spans [N/mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Spans, places under even load, and the stretch over which the first wanders [-].
+    ``span`` [mm]; ``dead``, ``live`` [N/mm].
 
     Examples
     --------
@@ -353,24 +267,10 @@ def where_the_moment_is_zero(*, span, dead, live):
     return Table(("", "zero moment under even load", "the first one wanders, with the live load"), rows)
 
 
-def plies_along(splices, *, span, line_load, places):
+def plies_along(splices, *, span: float, line_load: float, places: tuple[float, ...]):
     """Count the plies of a beam over two spans at several sections, beside the moment there.
 
-    Parameters
-    ----------
-    splices : tuple of tuple of float
-        For each ply the places where it is cut [mm].
-    span : float
-        One of the two spans [mm].
-    line_load : float
-        Even load [N/mm].
-    places : tuple of float
-        Sections, from the left end [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Section, plies that run through, moment, moment for each ply [-].
+    ``splices``, ``span``, ``places`` [mm]; ``line_load`` [N/mm].
 
     Examples
     --------
@@ -389,24 +289,12 @@ def plies_along(splices, *, span, line_load, places):
     return Table(("section", "plies", "moment, without sign", "for each ply"), rows)
 
 
-def joints_right_through(*, span, dead, live):
+def joints_right_through(*, span: float, dead: float, live: float):
     """Cut a beam over two equal spans right through at one place, and ask what every live load arrangement does.
 
     A joint through all plies turns like a hinge, wherever it is.
 
-    Parameters
-    ----------
-    span : float
-        One of the two spans [mm].
-    dead : float
-        Dead load, always everywhere [N/mm].
-    live : float
-        Live load, which comes and goes by spans [N/mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Where the joint is, greatest moments both ways, and the sag beside that of one piece [-].
+    ``span`` [mm]; ``dead``, ``live`` [N/mm].
 
     Examples
     --------
@@ -438,22 +326,10 @@ def joints_right_through(*, span, dead, live):
     )
 
 
-def stepped_and_tapered(*, span, line_load, wood_key="fir"):
+def stepped_and_tapered(*, span: float, line_load: float, wood_key: str="fir"):
     """Compare an even beam, one with a ply over the middle half only, and one that tapers; same wood, even load.
 
-    Parameters
-    ----------
-    span : float
-        Simple span [mm].
-    line_load : float
-        Even load [N/mm].
-    wood_key : str
-        Key of the wood, for its modulus [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Beam, greatest stress, where, sag [-].
+    ``span`` [mm]; ``line_load`` [N/mm].
 
     Examples
     --------
@@ -504,10 +380,7 @@ def stepped_and_tapered(*, span, line_load, wood_key="fir"):
 def printed_spans():
     """Solve the printed cases of continuous beams, by their names in data/published_checks.csv.
 
-    Returns
-    -------
-    dict
-        Each value in the unit of its row [as the row says].
+    Gives [as the row says].
 
     Examples
     --------

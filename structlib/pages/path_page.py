@@ -18,6 +18,7 @@ from structlib.pages.controls import Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import UNKNOWN, WOODS, pieces, wood
 from structlib.pictures.drawings import LoadPathView, Station, draw_load_path
+from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import NotCovered, ask
 
@@ -46,17 +47,9 @@ class PathNumbers:
 
 
 class PathPage(Page):
-    """The bench of the start page: the main beam of an invented house, and the numbers along the path.
+    """The bench of the start page: the main beam of an invented house, and the numbers along the path."""
 
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules to judge by [-].
-    """
-
-    def __init__(self, system="us", rulebook=RULEBOOK):
+    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.house = demo_house()
         path = follow(self.house)
@@ -81,18 +74,7 @@ class PathPage(Page):
         )
 
     def path(self, values):
-        """Return the way of the load that a set of values describes: the main beam in two bays, a middle post, its pad.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.path.Path
-            The path; its parts are "beam", "post" and "pad" [-].
-        """
+        """Return the way of the load that a set of values describes: the main beam in two bays, a middle post, its pad."""
         size = min(pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"]))[2]
         beam = wood(values["wood"]).words(size, int(values["plies"]))
         return follow(bays(self.down.total, span=values["span"], post=self.house.posts[0], wood=beam,
@@ -146,22 +128,7 @@ class PathPage(Page):
         )
 
     def scene(self, values, now, frame="page"):
-        """Draw the house in section, with the path of the load.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : PathNumbers
-            The numbers along the path [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the house in section, with the path of the load."""
         system = self.system
         line = lambda value: show(value, "line load", system)  # noqa: E731
         _, attic, upper, ground = self.down.shares

@@ -19,28 +19,10 @@ _HEIGHTS = tuple(feet * ft for feet in (6, 7, 8, 9, 10, 12))
 LIVE = RULEBOOK.combinations({"live"})[1]
 
 
-def post(size="2x6", plies=3, height=8 * ft, species="Hem-Fir", grade="No.2", **more):
+def post(size: str="2x6", plies: int=3, height: float=8 * ft, species: str="Hem-Fir", grade: str="No.2", **more):
     """Return a post of stock lumber.
 
-    Parameters
-    ----------
-    size : str
-        Nominal size of a ply, or of a solid post [-].
-    plies : int
-        Plies side by side, 1 for a solid post [-].
-    height : float
-        Height [mm].
-    species : str
-        Species [-].
-    grade : str
-        Grade [-].
-    **more : any
-        Fields of `Column`, such as ``held_width`` [any].
-
-    Returns
-    -------
-    Column
-        The post [-].
+    ``height`` [mm].
 
     Examples
     --------
@@ -54,20 +36,7 @@ def post(size="2x6", plies=3, height=8 * ft, species="Hem-Fir", grade="No.2", **
 
 
 def told(ask, *arguments, **named):
-    """Return an answer, or the sentence of the rule that does not cover the case.
-
-    Parameters
-    ----------
-    ask : callable
-        The rule [-].
-    *arguments, **named : any
-        What it is asked about [any].
-
-    Returns
-    -------
-    any
-        The answer, or a sentence [any].
-    """
+    """Return an answer, or the sentence of the rule that does not cover the case."""
     try:
         return ask(*arguments, **named)
     except OutsideRule as refusal:
@@ -75,18 +44,7 @@ def told(ask, *arguments, **named):
 
 
 def carries(column):
-    """Tell what a post carries under live load, and the way that it bows first.
-
-    Parameters
-    ----------
-    column : Column
-        The post, as `post` returns it [-].
-
-    Returns
-    -------
-    str
-        Load and way, or that it is too slender [-].
-    """
+    """Tell what a post carries under live load, and the way that it bows first."""
     found = told(columns.capacity_of, column, time_factor=LIVE.time_factor)
     if isinstance(found, str):
         return "too slender"
@@ -94,18 +52,10 @@ def carries(column):
     return f"{show(found.load, 'force')}, {way}"
 
 
-def plies_by_height(held_width=None):
+def plies_by_height(held_width: float | None=None):
     """List what posts of 2x6 plies and solid posts carry by height, and the way that each bows first.
 
-    Parameters
-    ----------
-    held_width : float or None
-        Distance between what holds the weak way; None for nothing, 0 for a wall all along [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Height, then 2 to 5 nailed plies, a 4x6 and a 6x6 [-].
+    ``held_width`` [mm].
 
     Examples
     --------
@@ -130,11 +80,6 @@ def plies_by_height(held_width=None):
 def nailed_or_bolted():
     """Compare three 2x6 plies nailed, bolted, and held all along by a wall.
 
-    Returns
-    -------
-    structlib.pages.show.Table
-        Height, nailed, bolted, in a wall [-].
-
     Examples
     --------
     >>> nailed_or_bolted().rows[2][:3]
@@ -151,16 +96,6 @@ def nailed_or_bolted():
 
 def both_ways(column):
     """Show both ways in which a post may bow: its length over its size, and what is left of its strength.
-
-    Parameters
-    ----------
-    column : Column
-        The post [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Way, effective length, size, slenderness, share of the crushing strength [-].
 
     Examples
     --------
@@ -186,20 +121,10 @@ def both_ways(column):
     )
 
 
-def off_the_middle(column, load):
+def off_the_middle(column, load: float):
     """Show what a load off the middle asks of a post.
 
-    Parameters
-    ----------
-    column : Column
-        The post [-].
-    load : float
-        Load on it [N].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Distance off the middle, share used [-].
+    ``load`` [N].
 
     Examples
     --------
@@ -218,20 +143,10 @@ def off_the_middle(column, load):
     return Table(("off the middle", "share", "check"), rows, told_below)
 
 
-def split_by_a_floor(load, plies=3):
+def split_by_a_floor(load: float, plies: int=3):
     """Compare a post that runs through a floor with one that a floor cuts in two.
 
-    Parameters
-    ----------
-    load : float
-        Load on the post [N].
-    plies : int
-        Plies of 2x6 of the post and of the squash blocks [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        What carries the load past the floor, asked, can give, share [-].
+    ``load`` [N].
 
     Examples
     --------
@@ -268,11 +183,6 @@ def split_by_a_floor(load, plies=3):
 def balloon_wall():
     """Show what posts in a tall wall carry with the floor that braces them, and without it.
 
-    Returns
-    -------
-    structlib.pages.show.Table
-        Post, with the floor at 9 ft, without it [-].
-
     Examples
     --------
     >>> balloon_wall().rows[0]
@@ -290,20 +200,10 @@ def balloon_wall():
     )  # fmt: skip
 
 
-def steel_posts(load, height=7 * ft):
+def steel_posts(load: float, height: float=7 * ft):
     """List what steel posts carry, pressed in the middle.
 
-    Parameters
-    ----------
-    load : float
-        Load on the post [N].
-    height : float
-        Height [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Section, steel, slenderness, load carried, share [-].
+    ``load`` [N]; ``height`` [mm].
 
     Examples
     --------
@@ -333,11 +233,6 @@ def steel_posts(load, height=7 * ft):
 def adjustable_posts():
     """Tell which adjustable steel posts may stay, and on what conditions.
 
-    Returns
-    -------
-    structlib.pages.show.Table
-        Post, and what must be so, or why it is refused [-].
-
     Examples
     --------
     >>> adjustable_posts().rows[0][1].startswith("refused: a telescoping post")
@@ -357,18 +252,8 @@ def adjustable_posts():
     return Table(("adjustable post", "to stay"), rows)
 
 
-def fastening_of_plies(plies=3):
+def fastening_of_plies(plies: int=3):
     """List the nails or bolts on which the strength of a built-up post stands.
-
-    Parameters
-    ----------
-    plies : int
-        Plies of 2x6, 2 to 5 [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Distance or count, nailed, bolted [-].
 
     Examples
     --------
@@ -401,40 +286,17 @@ def fastening_of_plies(plies=3):
     return Table(("three plies of 2x6" if plies == 3 else f"{plies} plies of 2x6", "nailed", "bolted"), rows)
 
 
-def fastening_conditions(fastening="nailed"):
-    """List what must be so for a built-up post to count as one.
-
-    Parameters
-    ----------
-    fastening : str
-        'nailed' or 'bolted' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One condition a row [-].
-    """
+def fastening_conditions(fastening: str="nailed"):
+    """List what must be so for a built-up post to count as one."""
     given = {} if fastening == "nailed" else {"diameter": 0.5 * inch}
     found = columns.built_up_fastening(post("2x6", 3, fastening=fastening), **given)
     return Table((f"to verify, plies {fastening}",), [(one,) for one in found.conditions])
 
 
-def top_and_foot(dead, live, span=7 * ft):
+def top_and_foot(dead: float, live: float, span: float=7 * ft):
     """List what must hold the top and the foot of a post: forces to look up, never a product.
 
-    Parameters
-    ----------
-    dead : float
-        Dead load on the post [N].
-    live : float
-        Live load on the post [N].
-    span : float
-        Span of the two beams of 4-2x12 that end on the post [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Where, force, condition [-].
+    ``dead``, ``live`` [N]; ``span`` [mm].
 
     Examples
     --------
@@ -468,10 +330,7 @@ def top_and_foot(dead, live, span=7 * ft):
 def printed_columns():
     """Work the printed examples of wood columns again.
 
-    Returns
-    -------
-    dict
-        Values by their names in data/published_checks.csv [-, in].
+    Gives [-, in].
 
     Notes
     -----

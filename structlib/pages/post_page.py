@@ -13,7 +13,7 @@ from structlib.house.bays import bays, one_bay_empty
 from structlib.house.file import demo_house
 from structlib.house.judging import Answer, judge_element
 from structlib.house.path import follow
-from structlib.house.plan import Plate, Post
+from structlib.house.plan import House, Plate, Post
 from structlib.pages import post_words as words
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION, beam_evidence
@@ -22,8 +22,9 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import IN_USE, in_use, in_use_notes, pieces, wood
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
-from structlib.rules.members import OFF_MIDDLE, PadMember, Push, ask, carried_by_height, carried_by_plies
+from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import OFF_MIDDLE, PadMember, Push, ask, carried_by_height, carried_by_plies
 
 _BEAM_WOOD = "fir"
 _TALLEST = 12 * ft
@@ -107,19 +108,9 @@ class PostResult:
 
 
 class PostPage(Page):
-    """The bench of the post: the same beam end feeds it that the three sliders describe.
+    """The bench of the post: the same beam end feeds it that the three sliders describe."""
 
-    Parameters
-    ----------
-    house : structlib.house.plan.House or None
-        The house whose wall the beam carries; the invented demo house when None [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules that combine the loads [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    """
-
-    def __init__(self, house=None, rulebook=RULEBOOK, system="us"):
+    def __init__(self, house: House | None=None, rulebook: Rulebook=RULEBOOK, system: str="us"):
         self.house = demo_house() if house is None else house
         self.rulebook, self.system = rulebook, system
         self.followed = None  # the last path: what a change does not touch is taken over from it

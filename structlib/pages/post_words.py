@@ -7,7 +7,6 @@ from structlib.ground.units import ft, inch, kN, lb, m
 from structlib.pages import verdict
 from structlib.pictures.drawings.post import PostMark
 
-
 BLOCKS = (
     ("not looked yet", "unknown"),
     ("solid blocks", "blocks"),
@@ -21,18 +20,7 @@ NO_BLOCKS = (
 
 
 def soil_not_known(soil):
-    """Say that what the soil bears must be looked at.
-
-    Parameters
-    ----------
-    soil : any
-        A class of soil as a rulebook lists it, for its clause; None where it lists none [-].
-
-    Returns
-    -------
-    str
-        The gate [-].
-    """
+    """Say that what the soil bears must be looked at."""
     clause = f" ({soil.clause.split(' (')[0]})" if soil else ""
     return (
         f"The soil is not known, or is fill: what it bears must be looked at on site{clause}. Only what is asked of post, "
@@ -41,40 +29,14 @@ def soil_not_known(soil):
 
 
 def blocks_asked(values, gates):
-    """Say beside the title that nobody looked below the plate on which a post ends.
-
-    Parameters
-    ----------
-    values : dict
-        Values of the controls [any].
-    gates : tuple of str
-        Gates that withdraw the verdicts [-].
-
-    Returns
-    -------
-    str
-        Text to add to the title; empty where there is nothing to ask [-].
-    """
+    """Say beside the title that nobody looked below the plate on which a post ends."""
     if gates or values["plate"] == "steel" or values["blocks"] != "unknown":
         return ""
     return "; blocks below: not looked yet"
 
 
 def bows(result, values):
-    """Tell which way the post would bow first.
-
-    Parameters
-    ----------
-    result : PostResult
-        The post as checked [-].
-    values : dict
-        Values of the controls [any].
-
-    Returns
-    -------
-    str
-        'width' or 'depth' [-].
-    """
+    """Tell which way the post would bow first."""
     if result.refused:
         return "width" if values["held"] != "all" else "depth"
     bowing = [check for check in reversed(result.post) if check.kind.startswith("bowing")]
@@ -84,18 +46,7 @@ def bows(result, values):
 
 
 def marks(result):
-    """Return one mark a place: the worst deciding check there.
-
-    Parameters
-    ----------
-    result : PostResult
-        The post as checked [-].
-
-    Returns
-    -------
-    tuple of structlib.pictures.drawings.post.PostMark
-        Marks [-].
-    """
+    """Return one mark a place: the worst deciding check there."""
     worst = {}
     for check in result.checks:
         place, word = _place(check, result)
@@ -129,18 +80,7 @@ def _place(check, result):
 
 
 def named(column):
-    """Name a post.
-
-    Parameters
-    ----------
-    column : structlib.rules.members.PostMember
-        The post [-].
-
-    Returns
-    -------
-    str
-        Name [-].
-    """
+    """Name a post."""
     return (
         "The solid post"
         if column.plies == 1 and column.ply_width > 2 * inch
@@ -149,22 +89,7 @@ def named(column):
 
 
 def carried(result, gates, system):
-    """Say what the post carries.
-
-    Parameters
-    ----------
-    result : PostResult
-        The post as checked [-].
-    gates : tuple of str
-        Gates that withdraw the verdicts [-].
-    system : str
-        Units of the reader [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+    """Say what the post carries."""
     name = named(result.column).replace("The solid post", "solid")
     if gates:
         return "no verdict here"
@@ -176,22 +101,7 @@ def carried(result, gates, system):
 
 
 def title(result, gates, system):
-    """Say the message of the picture.
-
-    Parameters
-    ----------
-    result : PostResult
-        The post as checked [-].
-    gates : tuple of str
-        Gates that withdraw the verdicts [-].
-    system : str
-        Units of the reader [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+    """Say the message of the picture."""
     unjudged = (*(("load off the middle",) if result.unbent else ()), *(name for name, *_ in result.not_judged))
     words = lambda first: _message(result, first, system)  # noqa: E731
     return verdict.headline(result.checks, gates, words, unjudged=unjudged)
@@ -232,22 +142,7 @@ def _message(result, check, system):
 
 
 def note(values, result, gates=()):
-    """Say how to read the picture.
-
-    Parameters
-    ----------
-    values : dict
-        Values of the controls [any].
-    result : PostResult
-        The post as checked [-].
-    gates : tuple of str
-        Gates that withdraw the verdicts [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+    """Say how to read the picture."""
     if result.refused:
         return "Too slender: over 50 times as long as thick between what holds it."
     if result.unbent:
@@ -263,17 +158,7 @@ def note(values, result, gates=()):
 def load_ticks(greatest, system):
     """Return the ticks of the load axis.
 
-    Parameters
-    ----------
-    greatest : float
-        Top of the axis [N].
-    system : str
-        Units of the reader [-].
-
-    Returns
-    -------
-    tuple of tuple
-        Value and text [N, -].
+    ``greatest`` [N]; gives [N, -].
     """
     if system == "us":
         step = greatest / 4
@@ -285,15 +170,7 @@ def load_ticks(greatest, system):
 def height_ticks(system):
     """Return the ticks of the height axis.
 
-    Parameters
-    ----------
-    system : str
-        Units of the reader [-].
-
-    Returns
-    -------
-    tuple of tuple
-        Value and text [mm, -].
+    Gives [mm, -].
     """
     if system == "us":
         return tuple((k * ft, "0" if not k else f"{k} ft") for k in (0, 4, 8, 12))

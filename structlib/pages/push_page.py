@@ -4,7 +4,7 @@ from functools import lru_cache
 
 from structlib.ground.sections import rectangle_inertia
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch, kip, lb, plf
+from structlib.ground.units import ft, inch, kip, plf
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages import verdict
@@ -31,15 +31,9 @@ _WOOD = "fir"
 
 
 class PushPage(Page):
-    """The bench of statics: the reader sets a beam and its loads, and four curves answer.
+    """The bench of statics: the reader sets a beam and its loads, and four curves answer."""
 
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    """
-
-    def __init__(self, system="us"):
+    def __init__(self, system: str="us"):
         self.system = system
         self.solved = lru_cache(maxsize=64)(self._solved)
 
@@ -56,23 +50,7 @@ class PushPage(Page):
         )
 
     def beam(self, values):
-        """Return the beam that a set of values describes.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.mechanics.beams.Beam
-            The beam; its own weight is left out, so that the curves answer to what is typed [-].
-
-        Raises
-        ------
-        BadInput
-            When the load stands off the beam.
-        """
+        """Return the beam that a set of values describes."""
         span, kind = values["span"], values["kind"]
         length = {"one": span, "two": 2 * span, "over": 1.25 * span}[kind]
         supports = [Support(0.0), Support(span)] + ([Support(length)] if kind == "two" else [])
@@ -102,18 +80,7 @@ class PushPage(Page):
         )
 
     def rows(self, solution):
-        """Return reactions and extremes as rows of text.
-
-        Parameters
-        ----------
-        solution : structlib.mechanics.beams.Solution
-            The solved beam [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            Name, value, place [-].
-        """
+        """Return reactions and extremes as rows of text."""
         place = lambda x: show(x, "length", self.system)  # noqa: E731
         rows = [
             (
@@ -146,20 +113,7 @@ class PushPage(Page):
         return tuple(rows)
 
     def notes(self, values, solution):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        solution : structlib.mechanics.beams.Solution
-            The solved beam [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
+        """Return what must be said below the numbers."""
         total = values["load"] * solution.beam.length + values["point"]
         pushed = sum(reaction.force for reaction in solution.reactions)
         notes = [
@@ -172,24 +126,7 @@ class PushPage(Page):
         return tuple(notes)
 
     def scene(self, values, solution, ghost, frame="page"):
-        """Draw the beam and its four curves.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        solution : structlib.mechanics.beams.Solution
-            The solved beam [-].
-        ghost : structlib.mechanics.beams.Solution or None
-            The beam before the last change [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the beam and its four curves."""
         system, length = self.system, solution.beam.length
         (x, shear, moment, slope, sag), peak = _rows(solution), solution.extremes
         curves = (
@@ -266,11 +203,6 @@ def _title(solution, system):
 def two_equal_spans():
     """Solve two equal spans of one under one load per length, and name the results as the printed table does.
 
-    Returns
-    -------
-    dict
-        Shares of w L and w L^2 by their names in data/published_checks.csv [-].
-
     Examples
     --------
     >>> two_equal_spans()["middle support of two equal spans, share of wL"]
@@ -288,24 +220,10 @@ def two_equal_spans():
     }
 
 
-def formula_beside_solver(*, point_load, span, load_position, bending_stiffness):
+def formula_beside_solver(*, point_load: float, span: float, load_position: float, bending_stiffness: float):
     """Put one load on a simple beam, and answer it twice: by the derived formulas and by the solver of the bench.
 
-    Parameters
-    ----------
-    point_load : float
-        The load [N].
-    span : float
-        The span [mm].
-    load_position : float
-        Place of the load from the left end [mm].
-    bending_stiffness : float
-        Modulus times second moment of area [N*mm2].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        What, by formula, by the solver [-].
+    ``point_load`` [N]; ``span``, ``load_position`` [mm]; ``bending_stiffness`` [N*mm2].
 
     Examples
     --------

@@ -16,15 +16,7 @@ UNDER_SNOW = RULEBOOK.combinations({"snow"})[-1]
 def pair(load=DEAD + SNOW):
     """Return the load and the span of one pair of rafters, as the formulas of frames take them.
 
-    Parameters
-    ----------
-    load : float
-        Load on plan [MPa].
-
-    Returns
-    -------
-    dict
-        ``line_load`` and ``building_span`` [N/mm, mm].
+    ``load`` [MPa]; gives [N/mm, mm].
     """
     return {"line_load": load * SPACING, "building_span": SPAN}
 
@@ -32,15 +24,7 @@ def pair(load=DEAD + SNOW):
 def stiffness(nominal):
     """Return how stiff a piece of the roof's wood is.
 
-    Parameters
-    ----------
-    nominal : str
-        Its size [-].
-
-    Returns
-    -------
-    dict
-        ``axial_stiffness`` and ``bending_stiffness`` [N, N*mm2].
+    Gives [N, N*mm2].
     """
     size, wood = dressed_size(nominal), find_material(*WOOD, nominal)
     box = {"width": size.width, "depth": size.depth}

@@ -22,7 +22,7 @@ from structlib.pages.door import hold
 from structlib.pages.roof_words import MARK, RAFTERS, RIDGE
 from structlib.pages.woods import WOODS, pieces, wood
 from structlib.pictures.drawings.roof import RoofPair, RoofView, draw_roof
-from structlib.rules.check import BeamMember, Combination, least_verified
+from structlib.rules.check import BeamMember, Combination, Rulebook, least_verified
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import RafterMember, RidgeBoardMember, TieJointMember, TieMember, ask
 
@@ -138,17 +138,9 @@ class RoofResult:
 
 
 class RoofPage(Page):
-    """The bench of the roof: a pair of rafters under a load on plan, and four ways to hold it.
+    """The bench of the roof: a pair of rafters under a load on plan, and four ways to hold it."""
 
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules to judge by [-].
-    """
-
-    def __init__(self, system="us", rulebook=RULEBOOK):
+    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.result = lru_cache(maxsize=64)(self._result)
         self.ask = lru_cache(maxsize=256)(lambda answer, *asked: ask(rulebook, answer, *asked))
@@ -180,18 +172,7 @@ class RoofPage(Page):
     # ---- working it out ---------------------------------------------------------------------------
 
     def house(self, values):
-        """Return the roof that a set of values describes, as a house of its own.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.plan.House
-            The house; its parts are "roof" and, where there is one, "ridge beam" [-].
-        """
+        """Return the roof that a set of values describes, as a house of its own."""
         size = min(pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"]))[2]
         chosen, sets_ridge = wood(values["wood"]).words(size, int(values["plies"])), values["sets"] == RIDGE
         rafter = Wood(**_OTHER, size="2x8") if sets_ridge else chosen
@@ -321,18 +302,7 @@ class RoofPage(Page):
         )
 
     def known(self, result):
-        """List all that the page used, each with how well it is known.
-
-        Parameters
-        ----------
-        result : RoofResult
-            The roof as judged [-].
-
-        Returns
-        -------
-        tuple of (str, str)
-            What, and how it is known [-].
-        """
+        """List all that the page used, each with how well it is known."""
         used, more = [result.chosen.material, result.rafter.material], []
         used += [one.member.material for one in result.even.answers(TieMember)]
         if result.nails is not None and result.nails.verified:
@@ -349,22 +319,7 @@ class RoofPage(Page):
     # ---- drawing ----------------------------------------------------------------------------------
 
     def scene(self, result, ghost, frame="page"):
-        """Draw the section through the roof.
-
-        Parameters
-        ----------
-        result : RoofResult
-            The roof as judged [-].
-        ghost : RoofResult or None
-            The same before the last change [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the section through the roof."""
         system, chosen, beam = self.system, result.chosen, result.holds == "ridge beam"
         sets_ridge = result.values["sets"] == RIDGE
         if sets_ridge:

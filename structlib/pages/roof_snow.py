@@ -14,34 +14,16 @@ snow = RULEBOOK.room("snow")
 
 
 def snow_steps(
-    ground=40 * psf,
-    rise=6,
-    thermal="cold ventilated roof",
-    exposure="partially exposed",
-    width=SPAN,
-    system="us",
+    ground: float=40 * psf,
+    rise: float=6,
+    thermal: str="cold ventilated roof",
+    exposure: str="partially exposed",
+    width: float=SPAN,
+    system: str="us",
 ):
     """Follow the snow from the ground to the roof, a factor at a time.
 
-    Parameters
-    ----------
-    ground : float
-        Ground snow load, of the edition and on the basis of the rulebook [MPa].
-    rise : float
-        Rise of the roof in 12 [-].
-    thermal : str
-        Thermal condition of the roof [-].
-    exposure : str
-        Exposure of the roof [-].
-    width : float
-        Width of the house [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a step [-].
+    ``ground`` [MPa]; ``width`` [mm].
 
     Examples
     --------
@@ -86,20 +68,10 @@ def snow_steps(
     return Table(("snow", "factor", "load on plan", "from"), rows)
 
 
-def colder_roof(ground=40 * psf, system="us"):
+def colder_roof(ground: float=40 * psf, system: str="us"):
     """Set the snow before and after insulation beside each other: less heat leaks out, less snow melts.
 
-    Parameters
-    ----------
-    ground : float
-        Ground snow load, of the edition and on the basis of the rulebook [MPa].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a quantity [-].
+    ``ground`` [MPa].
 
     Examples
     --------
@@ -133,20 +105,10 @@ def colder_roof(ground=40 * psf, system="us"):
     )
 
 
-def one_side_snow(ground=40 * psf, system="us"):
+def one_side_snow(ground: float=40 * psf, system: str="us"):
     """Compare balanced snow with snow on one slope only: push, ridge, and the walls.
 
-    Parameters
-    ----------
-    ground : float
-        Ground snow load, of the edition and on the basis of the rulebook [MPa].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a quantity [-].
+    ``ground`` [MPa].
 
     Examples
     --------

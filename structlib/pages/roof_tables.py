@@ -39,18 +39,8 @@ def _parted(solved):
     return solved.move("right")[0] - solved.move("left")[0]
 
 
-def collar_tie(system="us"):
+def collar_tie(system: str="us"):
     """Show what a collar tie does under weight: with a tie at the eaves, and alone.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row an arrangement, solved as a frame [-].
 
     Examples
     --------
@@ -89,18 +79,8 @@ def collar_tie(system="us"):
     )
 
 
-def what_ties_are_called(system="us"):
+def what_ties_are_called(system: str="us"):
     """List what a tie counts as by its height, in the words of the rules.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a height [-].
 
     Examples
     --------
@@ -123,20 +103,10 @@ def what_ties_are_called(system="us"):
     return Table(("height of the tie", "it is a", "what it does", "its pull", "bending"), rows)
 
 
-def board_or_beam(ridge_span=12 * ft, system="us"):
+def board_or_beam(ridge_span: float=12 * ft, system: str="us"):
     """Set a ridge board beside a ridge beam: what each carries, and what it needs below.
 
-    Parameters
-    ----------
-    ridge_span : float
-        Span of the ridge beam from post to post [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a question [-].
+    ``ridge_span`` [mm].
 
     Examples
     --------
@@ -172,26 +142,10 @@ def board_or_beam(ridge_span=12 * ft, system="us"):
     return Table(("", "ridge board", "ridge beam"), rows, caption)
 
 
-def headroom(building_span=SPAN, rise=RISE, load=DEAD + SNOW, frame="page", system="us"):
+def headroom(building_span: float=SPAN, rise: float=RISE, load: float=DEAD + SNOW, frame: str="page", system: str="us"):
     """Draw the headroom a raised tie gains against the pull and the bending it costs.
 
-    Parameters
-    ----------
-    building_span : float
-        Distance between the walls [mm].
-    rise : float
-        Height of the ridge above them [mm].
-    load : float
-        Load on plan [MPa].
-    frame : str
-        Shape of the picture: 'page', 'wide' or 'tall' [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Picture
-        The picture [-].
+    ``building_span``, ``rise`` [mm]; ``load`` [MPa].
 
     Examples
     --------
@@ -241,18 +195,8 @@ def headroom(building_span=SPAN, rise=RISE, load=DEAD + SNOW, frame="page", syst
     return Picture(draw_headroom(view, frame))
 
 
-def stiff_peak(system="us"):
+def stiff_peak(system: str="us"):
     """Say what a stiffened peak would have to carry when there is no tie, beside a rafter with one.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a quantity; the gate stands above [-].
 
     Examples
     --------
@@ -280,20 +224,8 @@ def stiff_peak(system="us"):
     return Table(("without any tie", "asked"), rows, gate)
 
 
-def formula_beside_frame(height_fraction=0.25, system="us"):
+def formula_beside_frame(height_fraction: float=0.25, system: str="us"):
     """Answer one raised tie twice: by the derived formulas, and by a frame solver that does not know them.
-
-    Parameters
-    ----------
-    height_fraction : float
-        Height of the tie as a share of the rise [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        What, by formula, by the solver [-].
 
     Examples
     --------
@@ -345,20 +277,10 @@ def formula_beside_frame(height_fraction=0.25, system="us"):
     )
 
 
-def steep_against_flat(load=50 * psf, system="us"):
+def steep_against_flat(load: float=50 * psf, system: str="us"):
     """Compare the push of one house under one load on plan at three slopes.
 
-    Parameters
-    ----------
-    load : float
-        Load on plan [MPa].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a slope [-].
+    ``load`` [MPa].
 
     Examples
     --------
@@ -376,10 +298,7 @@ def printed_numbers():
     """Give our own numbers for the printed ones of this notebook, by their names in
     data/published_checks.csv.
 
-    Returns
-    -------
-    dict
-        Span factors of raised ties [-], and the snow on a flat roof [psf].
+    Gives [psf].
 
     Examples
     --------

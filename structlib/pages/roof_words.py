@@ -24,20 +24,7 @@ _LETTERS = {"D": "dead", "Lr": "roof live", "L": "live", "S": "snow"}
 
 
 def questions(result, system):
-    """Return the question that stands instead of every share where the roof snow is too small for the ground snow.
-
-    Parameters
-    ----------
-    result : structlib.pages.roof_page.RoofResult
-        The roof as judged [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    tuple of str
-        The question, or nothing [-].
-    """
+    """Return the question that stands instead of every share where the roof snow is too small for the ground snow."""
     asked, snow = result.asked_snow, result.values["snow"]
     if asked is None or snow >= asked.load * (1 - _ROUNDING):
         return ()
@@ -54,22 +41,7 @@ def questions(result, system):
 
 
 def rows(result, system, withdrawn=()):
-    """Return what is asked and what can be given, as rows of text.
-
-    Parameters
-    ----------
-    result : structlib.pages.roof_page.RoofResult
-        The roof as judged [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    withdrawn : tuple of str
-        Gates, or the question, that withdraw the verdicts; what is asked stays [-].
-
-    Returns
-    -------
-    tuple of tuple of str
-        What, asked, can give, share, loads and rule [-].
-    """
+    """Return what is asked and what can be given, as rows of text."""
     found = [*_demand_rows(result, system), *_one_side_rows(result, system)]
     found += [_check_row(check, result, system, withdrawn) for check in result.all_checks]
     found += [(name, "", "", "" if withdrawn else "no answer", "the rule does not cover it; see the notes")
@@ -185,20 +157,7 @@ def _more_rows(result, system, withdrawn):
 
 
 def notes(result, system):
-    """Return what must be said below the numbers.
-
-    Parameters
-    ----------
-    result : structlib.pages.roof_page.RoofResult
-        The roof as judged [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    tuple of str
-        One sentence a note [-].
-    """
+    """Return what must be said below the numbers."""
     found = [*_notes_of_sliders(result, system), *_notes_of_tie(result)]
     found += [f"No answer to {name}: {refused}." for name, refused in result.left_out]
     found += [f"Not judged: {one}." for one in dict.fromkeys((*(one.refused for _, one in result.not_judged), *result.silent))]
@@ -246,57 +205,18 @@ def _notes_of_tie(result):
 
 
 def width(result, system):
-    """Write the distance between the walls.
-
-    Parameters
-    ----------
-    result : structlib.pages.roof_page.RoofResult
-        The roof as judged [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+    """Write the distance between the walls."""
     return show(2 * result.half, "length", system)
 
 
 def mark(check):
-    """Write the check that governs where it stands in the picture.
-
-    Parameters
-    ----------
-    check : structlib.rules.check.Check
-        The check [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+    """Write the check that governs where it stands in the picture."""
     word = check.kind if check.kind in ("bending", "shear", "sag") else check.name
     return f"{word} {show(check.share, 'ratio')}"
 
 
 def load_text(case, system, one_side):
-    """Write the load on plan of the case that is drawn.
-
-    Parameters
-    ----------
-    case : structlib.pages.roof_page.RoofCase
-        The case [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    one_side : bool
-        Whether it is that of snow on one slope [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+    """Write the load on plan of the case that is drawn."""
     load = show(case.load, "area load", system)
     if one_side:
         return f"left {show(case.far_load, 'area load', system)} (dead), right {load}"
@@ -306,20 +226,7 @@ def load_text(case, system, one_side):
 
 
 def stats(result, system):
-    """Write the numbers below the picture, under even snow.
-
-    Parameters
-    ----------
-    result : structlib.pages.roof_page.RoofResult
-        The roof as judged [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    tuple of structlib.pictures.drawings.roof.RoofStat
-        The numbers [-].
-    """
+    """Write the numbers below the picture, under even snow."""
     case, holds = result.even, result.holds
     stat = lambda word, value, dimension, role: RoofStat(word, show(value, dimension, system), role)  # noqa: E731
     if holds == "nothing":
@@ -335,20 +242,7 @@ def stats(result, system):
 
 
 def one_side_stats(result, system):
-    """Write each number below the picture in the case that asks most of it, with the case in its word.
-
-    Parameters
-    ----------
-    result : structlib.pages.roof_page.RoofResult
-        The roof as judged [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    tuple of structlib.pictures.drawings.roof.RoofStat
-        The numbers [-].
-    """
+    """Write each number below the picture in the case that asks most of it, with the case in its word."""
 
     def most(word, ask, dimension, role):
         even, one = ask(result.even), ask(result.side)
@@ -366,20 +260,7 @@ def one_side_stats(result, system):
 
 
 def note(result, system):
-    """Write the sentence below the picture.
-
-    Parameters
-    ----------
-    result : structlib.pages.roof_page.RoofResult
-        The roof as judged [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+    """Write the sentence below the picture."""
     values, chosen = result.values, result.chosen
     every = show(values["spacing"], "section length", system)
     slope = f"rise {values['rise']:.0f} in 12"
@@ -394,20 +275,7 @@ def note(result, system):
 
 
 def title(result, system):
-    """Word the title of the page.
-
-    Parameters
-    ----------
-    result : structlib.pages.roof_page.RoofResult
-        The roof as judged [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-    """
+    """Word the title of the page."""
     stop, asked = verdict.STOP, questions(result, system)
     if asked and not result.gates:
         roof, ground = (show(result.values[key], "area load", system) for key in ("snow", "ground"))

@@ -28,26 +28,10 @@ def _share_of(nominal, plies, spacing, moment, push):
     return next(one.share for one in RULEBOOK.checks(member, (demand,)) if one.kind == "bending")
 
 
-def dormer(rafters_cut=3, below=2 * ft, above=4 * ft, nominal="2x8", system="us"):
+def dormer(rafters_cut: int=3, below: float=2 * ft, above: float=4 * ft, nominal: str="2x8", system: str="us"):
     """Plan a dormer: what its headers carry, and what that asks of the rafters beside it, built now or later.
 
-    Parameters
-    ----------
-    rafters_cut : int
-        Rafters that the opening will cut [-].
-    below : float
-        Plan distance from the wall to the lower header [mm].
-    above : float
-        Plan distance from the upper header to the ridge [mm].
-    nominal : str
-        Size of the rafters [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a question: today, with the opening, with the trimmers doubled [-].
+    ``below``, ``above`` [mm].
 
     Examples
     --------
@@ -105,28 +89,10 @@ def dormer(rafters_cut=3, below=2 * ft, above=4 * ft, nominal="2x8", system="us"
     )
 
 
-def dormer_plan(rafters_cut=3, below=2 * ft, above=4 * ft, nominal="2x8", frame="page", system="us"):
+def dormer_plan(rafters_cut: int=3, below: float=2 * ft, above: float=4 * ft, nominal: str="2x8", frame: str="page", system: str="us"):
     """Draw the opening of `dormer` from above: cut rafters, headers, and the second ply of each trimmer.
 
-    Parameters
-    ----------
-    rafters_cut : int
-        Rafters that the opening will cut, 1 to 5 [-].
-    below : float
-        Plan distance from the wall to the lower header [mm].
-    above : float
-        Plan distance from the upper header to the ridge [mm].
-    nominal : str
-        Size of the rafters [-].
-    frame : str
-        Shape of the picture: 'page', 'wide' or 'tall' [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Picture
-        The picture [-].
+    ``below``, ``above`` [mm].
 
     Examples
     --------
@@ -152,18 +118,8 @@ def dormer_plan(rafters_cut=3, below=2 * ft, above=4 * ft, nominal="2x8", frame=
     return Picture(draw_dormer(view, frame))
 
 
-def slipping_joints(system="us"):
+def slipping_joints(system: str="us"):
     """Show how far the eaves part when the joints of a tie slip, beside what the rafters bend.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a height of the tie [-].
 
     Examples
     --------
@@ -191,22 +147,10 @@ def slipping_joints(system="us"):
     return Table(head, rows, caption)
 
 
-def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
+def heel_nails(ground: float=30 * psf, building_span: float=SPAN, system: str="us"):
     """Set the nails of the heel joint by the code's table beside a calculation, over the slope.
 
-    Parameters
-    ----------
-    ground : float
-        Ground snow load, of the edition and on the basis of the rulebook [MPa].
-    building_span : float
-        Distance between the walls [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a slope [-].
+    ``ground`` [MPa]; ``building_span`` [mm].
 
     Examples
     --------
@@ -256,22 +200,10 @@ def heel_nails(ground=30 * psf, building_span=SPAN, system="us"):
     return Table(("slope", "thrust of a pair", *by, "the table's cell"), rows, caption)
 
 
-def bolted_joint(diameter=0.5 * inch, bolts=2, system="us"):
+def bolted_joint(diameter: float=0.5 * inch, bolts: int=2, system: str="us"):
     """Check a raised tie bolted to old rafters: the bolts, their distances, and the tie at its holes.
 
-    Parameters
-    ----------
-    diameter : float
-        Diameter of the bolts [mm].
-    bolts : int
-        One, or two set on a slant [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a check [-].
+    ``diameter`` [mm].
 
     Examples
     --------
@@ -315,23 +247,9 @@ def bolted_joint(diameter=0.5 * inch, bolts=2, system="us"):
     return Table(("check", "asked", "can give", "share", "rule"), rows, caption)
 
 
-def layers_added(*, trigger, trigger_source, system="us"):
+def layers_added(*, trigger: float, trigger_source: str, system: str="us"):
     """Say by how much added layers change the load on what stays, beside a trigger from the reader's own
     code.
-
-    Parameters
-    ----------
-    trigger : float
-        Share of change from which the local code asks for a check [-].
-    trigger_source : str
-        Where the reader has it from [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a member [-].
 
     Examples
     --------

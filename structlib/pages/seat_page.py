@@ -19,6 +19,7 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import UNKNOWN, WOODS, pieces, wood
 from structlib.pictures.drawings.seat import STUD, Face, PreviousSeat, SeatView, draw_seat
+from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE, Push, ask
 
@@ -74,18 +75,7 @@ class SeatResult:
         return first and replace(first, name=f"the whole beam, {first.name}", decides=False)
 
     def check(self, kind):
-        """Return the check of the seat of one kind.
-
-        Parameters
-        ----------
-        kind : str
-            One of `structlib.rules.members.SEAT_KINDS` [-].
-
-        Returns
-        -------
-        structlib.rules.check.Check or None
-            The check; None where the rulebook made none [-].
-        """
+        """Return the check of the seat of one kind."""
         return next((one for one in self.seat.checks if one.kind == kind), None)
 
     @cached_property
@@ -101,17 +91,9 @@ class SeatResult:
 
 
 class SeatPage(Page):
-    """The bench of the seat: one end of a beam, close up, and the two faces that press on each other.
+    """The bench of the seat: one end of a beam, close up, and the two faces that press on each other."""
 
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules to judge by [-].
-    """
-
-    def __init__(self, system="us", rulebook=RULEBOOK):
+    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.house = demo_house()
         path = follow(self.house)
@@ -137,18 +119,7 @@ class SeatPage(Page):
         )
 
     def path(self, values):
-        """Return the way of the load that a set of values describes: one beam over an opening, and its two seats.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.path.Path
-            The path; the beam is called "beam" [-].
-        """
+        """Return the way of the load that a set of values describes: one beam over an opening, and its two seats."""
         below, length = values["below"], values["seat"]
         size = min(pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"]))[2]
         opening = Opening(
@@ -192,20 +163,7 @@ class SeatPage(Page):
         )
 
     def rows(self, now, gates=()):
-        """Return what the seat is asked and what it can give, as rows of text.
-
-        Parameters
-        ----------
-        now : SeatResult
-            The seat as judged [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts; what is asked stays [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            What, asked, can give, share, loads and rule [-].
-        """
+        """Return what the seat is asked and what it can give, as rows of text."""
         system, push = self.system, show(now.push.axial, "force", self.system)
         own = show(now.beam.member.weight_per_length, "line load", system)
         rows = [("push on the seat", push, "", "", f"{now.push.combination.name}; own weight of {own} in it")]
@@ -233,18 +191,7 @@ class SeatPage(Page):
         return [(name, asked, *told, f"{check.combination}; {check.clause.split(' (')[0]}")]
 
     def notes(self, now):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        now : SeatResult
-            The seat as judged [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
+        """Return what must be said below the numbers."""
         material, plate = now.beam.member.material, now.check(PLATE_FACE)
         notes = [
             "Only the seat is judged here. Of the whole beam, held along its top every 16 in by joists, the row for "
@@ -265,26 +212,7 @@ class SeatPage(Page):
         return tuple(notes)
 
     def scene(self, values, now, ghost, gates=(), frame="page"):
-        """Draw the end of the beam on its seat, and its contact area from above.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        now : SeatResult
-            The seat as judged [-].
-        ghost : SeatResult or None
-            The same before the last change [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the end of the beam on its seat, and its contact area from above."""
         system, member = self.system, now.beam.member
         longest, least = max(now.lengths, default=None), now.check(LEAST_SEAT)
         view = SeatView(

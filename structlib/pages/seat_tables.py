@@ -8,8 +8,8 @@ import numpy
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch, kPa, lb, plf
 from structlib.ground.sizes import dressed_size
+from structlib.ground.units import ft, inch, kPa, lb, plf
 from structlib.mechanics import formulas
 from structlib.pages.connection_tables import pattern_words
 from structlib.pages.door import hold
@@ -24,22 +24,10 @@ bearing, column_strength, dowels, factors, fastening, nailing_patterns, seats = 
 _GAP = 0.25 * inch
 
 
-def joist_seats(ply_width=1.5 * inch, gap=_GAP, system="us"):
+def joist_seats(ply_width: float=1.5 * inch, gap: float=_GAP, system: str="us"):
     """Compare the seat that each joist gets over a beam of one to four plies, in line and side by side.
 
-    Parameters
-    ----------
-    ply_width : float
-        Width of one ply of the beam [mm].
-    gap : float
-        Gap left between the ends of joists in line [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a number of plies [-].
+    ``ply_width``, ``gap`` [mm].
 
     Examples
     --------
@@ -75,20 +63,10 @@ def joist_seats(ply_width=1.5 * inch, gap=_GAP, system="us"):
     )
 
 
-def post_follows(ply_width=1.5 * inch, system="us"):
+def post_follows(ply_width: float=1.5 * inch, system: str="us"):
     """Show what a post of fewer plies than the beam leaves without a post below it.
 
-    Parameters
-    ----------
-    ply_width : float
-        Width of one ply of beam and post [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a beam; under each post, the plies that hang over [-].
+    ``ply_width`` [mm].
 
     Examples
     --------
@@ -110,20 +88,10 @@ def post_follows(ply_width=1.5 * inch, system="us"):
     return Table(("beam", "post of 2 plies", "post of 3 plies", "post of 4 plies"), rows)
 
 
-def area_factors(away=12 * inch, system="us"):
+def area_factors(away: float=12 * inch, system: str="us"):
     """List the bearing area factor of a short seat at a beam's end, and away from it.
 
-    Parameters
-    ----------
-    away : float
-        Distance from the seat to the nearer end of the piece that is pressed [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a seat [-].
+    ``away`` [mm].
 
     Examples
     --------
@@ -142,22 +110,8 @@ def area_factors(away=12 * inch, system="us"):
     return Table(("seat", "at the end", f"{show(away, 'section length', system)} from the end"), rows)
 
 
-def jack_counts(wood=("Spruce-Pine-Fir", "No.1/No.2"), plies=(2, 3, 4), system="us"):
+def jack_counts(wood: tuple[str, ...]=("Spruce-Pine-Fir", "No.1/No.2"), plies: tuple[int, ...]=(2, 3, 4), system: str="us"):
     """Count the jack studs under a beam's end, over its push.
-
-    Parameters
-    ----------
-    wood : tuple of str
-        Species and grade of the beam, whose face is crushed on the studs [-].
-    plies : tuple of int
-        Plies of the beam, each 1 1/2 in wide [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a push: studs, and the seat needed [-].
 
     Examples
     --------
@@ -189,18 +143,8 @@ def jack_counts(wood=("Spruce-Pine-Fir", "No.1/No.2"), plies=(2, 3, 4), system="
     return Table(("push of that end", *(f"{count} plies" for count in plies)), rows, caption)
 
 
-def least_seats(system="us"):
+def least_seats(system: str="us"):
     """List the code's least seats and, marked as such, what the trade does.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a support [-].
 
     Examples
     --------
@@ -215,20 +159,10 @@ def least_seats(system="us"):
     return Table(("on", "code's least", "rule", "common practice, no rule"), rows)
 
 
-def pockets(left_behind=4 * inch, system="us"):
+def pockets(left_behind: float=4 * inch, system: str="us"):
     """List the seat in a pocket cut into masonry walls, beside the code's least. Only the demand is told.
 
-    Parameters
-    ----------
-    left_behind : float
-        Masonry left between the pocket and the other face [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a wall; the gate stands above [-].
+    ``left_behind`` [mm].
 
     Examples
     --------
@@ -248,20 +182,10 @@ def pockets(left_behind=4 * inch, system="us"):
     return Table(("wall", "pocket cut", "seat left in it", "code's least"), rows, caption)
 
 
-def pocket_conditions(left_behind=4 * inch, wall=8 * inch):
+def pocket_conditions(left_behind: float=4 * inch, wall: float=8 * inch):
     """List what a pocket asks of the person who cuts it.
 
-    Parameters
-    ----------
-    left_behind : float
-        Masonry left between the pocket and the other face [mm].
-    wall : float
-        Thickness of the wall [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One condition a row [-].
+    ``left_behind``, ``wall`` [mm].
 
     Examples
     --------
@@ -272,24 +196,10 @@ def pocket_conditions(left_behind=4 * inch, wall=8 * inch):
     return Table(("to verify on site",), [(condition,) for condition in pocket.conditions])
 
 
-def swinging_in(clear_width=12 * ft, depth=9.25 * inch, width=4.5 * inch, system="us"):
+def swinging_in(clear_width: float=12 * ft, depth: float=9.25 * inch, width: float=4.5 * inch, system: str="us"):
     """Compare ways to get a beam in between two walls: how long it may be, and the seats it is left with.
 
-    Parameters
-    ----------
-    clear_width : float
-        Distance between the faces of the walls [mm].
-    depth : float
-        Depth of the beam, in the way when one end is lifted [mm].
-    width : float
-        Width of the beam, in the way when it is swung level [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a way [-].
+    ``clear_width``, ``depth``, ``width`` [mm].
 
     Examples
     --------
@@ -342,24 +252,8 @@ def _down(length, system):
     return floor(length / step + 1e-9) * step
 
 
-def at_an_angle(species="Spruce-Pine-Fir", grade="No.1/No.2", size="2x6", system="us"):
+def at_an_angle(species: str="Spruce-Pine-Fir", grade: str="No.1/No.2", size: str="2x6", system: str="us"):
     """List the bearing value of a rafter's seat cut over the slope of the roof.
-
-    Parameters
-    ----------
-    species : str
-        Species of the rafter [-].
-    grade : str
-        Grade [-].
-    size : str
-        Nominal size [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a slope, from a level beam to a post on end [-].
 
     Notes
     -----
@@ -397,11 +291,6 @@ def at_an_angle(species="Spruce-Pine-Fir", grade="No.1/No.2", size="2x6", system
 def nailing_on_top():
     """List nailing patterns for a beam whose load comes down on all plies alike.
 
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a pattern, with how it is known [-].
-
     Examples
     --------
     >>> nailing_on_top().rows[2][1:3]
@@ -422,26 +311,10 @@ def nailing_on_top():
     return Table(("pattern", "nail", "spacing", "lines", "how they stand", "known"), rows, caption)
 
 
-def nailing_from_the_side(side_load=400 * plf, size="2x10", nail="16d common", lines=3, system="us"):
+def nailing_from_the_side(side_load: float=400 * plf, size: str="2x10", nail: str="16d common", lines: int=3, system: str="us"):
     """Work out the nails of beams whose load hangs on one side only.
 
-    Parameters
-    ----------
-    side_load : float
-        Load that hangs on one side [N/mm].
-    size : str
-        Nominal size of one ply [-].
-    nail : str
-        Nail [-].
-    lines : int
-        Lines of nails along the beam [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a number of plies; what the rules refuse is told in its row [-].
+    ``side_load`` [N/mm].
 
     Examples
     --------
@@ -483,20 +356,8 @@ def nailing_from_the_side(side_load=400 * plf, size="2x10", nail="16d common", l
     return Table(("plies", "to pass to the next ply", "one nail", "nails", "to verify"), rows, caption)
 
 
-def held_ends(system="us", **changes):
+def held_ends(system: str="us", **changes):
     """List what connects the end of the bench's beam must hold: a demand in force, never a product.
-
-    Parameters
-    ----------
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    **changes : any
-        Values of the bench's controls that differ from its start [any].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a connection [-].
 
     Examples
     --------
@@ -538,10 +399,7 @@ def held_ends(system="us", **changes):
 def printed_example():
     """Work a printed example: the seat of a joist of 50 mm over 5 m, every 400 mm, under 2.25 kN/m2.
 
-    Returns
-    -------
-    dict
-        Seat length by its name in data/published_checks.csv [mm].
+    Gives [mm].
 
     Notes
     -----
@@ -557,22 +415,10 @@ def printed_example():
     return {"seat of a joist 50 mm wide that pushes with 2250 N": length}
 
 
-def joist_picture(ply_width=1.5 * inch, gap=_GAP, system="us"):
+def joist_picture(ply_width: float=1.5 * inch, gap: float=_GAP, system: str="us"):
     """Draw two joists in line over beams of two, three and four plies.
 
-    Parameters
-    ----------
-    ply_width : float
-        Width of one ply of the beam [mm].
-    gap : float
-        Gap left between the ends of the joists [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pictures.scene.Scene
-        The picture [-].
+    ``ply_width``, ``gap`` [mm].
 
     Examples
     --------
@@ -595,24 +441,10 @@ def joist_picture(ply_width=1.5 * inch, gap=_GAP, system="us"):
     return draw_joists_on_beam(view)
 
 
-def swing_picture(clear_width=12 * ft, depth=9.25 * inch, ledge=3 * inch, system="us"):
+def swing_picture(clear_width: float=12 * ft, depth: float=9.25 * inch, ledge: float=3 * inch, system: str="us"):
     """Draw a beam on its way in between two walls, and the seats it is left with on jack studs.
 
-    Parameters
-    ----------
-    clear_width : float
-        Distance between the walls [mm].
-    depth : float
-        Depth of the beam [mm].
-    ledge : float
-        Seat that stands in front of each wall [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pictures.scene.Scene
-        The picture [-].
+    ``clear_width``, ``depth``, ``ledge`` [mm].
 
     Examples
     --------

@@ -5,9 +5,9 @@ from functools import lru_cache
 from structlib.ground.showing import show
 from structlib.ground.steel import steel_fact_known
 from structlib.ground.units import ft, inch, ksi, plf, psi
-from structlib.house.with_steel import FLITCH_FROM_THE_SIDE
 from structlib.house.beam import BeamChoice
 from structlib.house.shared_plies import SharedJob, judge_shared, share_load
+from structlib.house.with_steel import FLITCH_FROM_THE_SIDE
 from structlib.mechanics.composite import joined_stiffness
 from structlib.mechanics.line_loads import nothing_passes
 from structlib.pages import verdict
@@ -17,6 +17,7 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.woods import pieces
 from structlib.pictures.drawings.shared_plies import Piece, SharedPliesView, draw_shared_plies
+from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 
 ARRANGEMENTS = (
@@ -35,17 +36,9 @@ _FULL_STEEL = 24 * ksi
 
 
 class UnlikePliesPage(Page):
-    """The bench of shared load: old plies, something new beside, on or between them, and what each takes.
+    """The bench of shared load: old plies, something new beside, on or between them, and what each takes."""
 
-    Parameters
-    ----------
-    rulebook : structlib.rules.check.Rulebook
-        Whose rules judge the pieces [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    """
-
-    def __init__(self, rulebook=RULEBOOK, system="us"):
+    def __init__(self, rulebook: Rulebook=RULEBOOK, system: str="us"):
         self.rulebook, self.system = rulebook, system
         self.case = lru_cache(maxsize=64)(self._case)
         self.answer = lru_cache(maxsize=64)(self._answer)
@@ -100,22 +93,7 @@ class UnlikePliesPage(Page):
         )
 
     def rows(self, case, answer, gates=()):
-        """Return what is asked of each piece, and what it can give.
-
-        Parameters
-        ----------
-        case : structlib.house.shared_plies.SharedLoad
-            Who takes what [-].
-        answer : structlib.house.shared_plies.SharedAnswer
-            What the rulebook says of it [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts; what is asked stays [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            Question, asked, can give, share, rule [-].
-        """
+        """Return what is asked of each piece, and what it can give."""
         told = lambda value, dimension: show(value, dimension, self.system)  # noqa: E731
         rows = []
         for one in answer.checks:
@@ -181,26 +159,7 @@ class UnlikePliesPage(Page):
     # ---- picture -------------------------------------------------------------------------------------------
 
     def scene(self, case, answer, ghost, frame="page", gates=()):
-        """Draw the section, the stresses, the shares and the sag.
-
-        Parameters
-        ----------
-        case : structlib.house.shared_plies.SharedLoad
-            Who takes what [-].
-        answer : structlib.house.shared_plies.SharedAnswer
-            What the rulebook says of it [-].
-        ghost : structlib.house.shared_plies.SharedLoad or None
-            The same before the last change [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-        gates : tuple of str
-            Gates that withdraw the verdicts [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the section, the stresses, the shares and the sag."""
         system, job, stacked = self.system, case.job, case.job.kind == "stack"
         steel = job.kind == "flitch"
         full = [_full(_FULL_WOOD, case.stresses[:1] if steel else case.stresses)]

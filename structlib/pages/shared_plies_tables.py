@@ -7,9 +7,9 @@ from structlib.ground.steel import shape_names, steel_shape
 from structlib.ground.tables import table_value
 from structlib.ground.units import ft, inch, kip, ksi, lb, pcf, plf, psf, psi
 from structlib.house.alternatives import Space, alternatives
-from structlib.house.with_steel import example_flitch, example_job  # noqa: F401  the notebook's own
-from structlib.house.beam import BeamChoice, check_beam
+from structlib.house.beam import BeamChoice, BeamJob, check_beam
 from structlib.house.shared_plies import GROUP_ARM
+from structlib.house.with_steel import example_flitch, example_job  # noqa: F401  the notebook's own
 from structlib.mechanics import formulas
 from structlib.mechanics.composite import (
     Part,
@@ -44,20 +44,8 @@ from structlib.rules.members import Crossing, Fasteners, Flitch, PlyJointMember,
 NAIL_SLIP_MODULUS = table_value("joint_slip", "nail_16d")
 
 
-def sister_table(lengths=(1.0, 0.8, 0.6, 0.4), **changes):
+def sister_table(lengths: tuple[float, ...]=(1.0, 0.8, 0.6, 0.4), **changes):
     """Set sisters of several lengths beside each other.
-
-    Parameters
-    ----------
-    lengths : iterable of float
-        Lengths as parts of the span; 1 for the full length [-].
-    **changes : any
-        Values of the bench's controls by name, such as span and load [any].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Sag, stresses and end forces by length [-].
 
     Examples
     --------
@@ -88,22 +76,10 @@ def sister_table(lengths=(1.0, 0.8, 0.6, 0.4), **changes):
     )
 
 
-def stack_table(spacings=(12 * inch, 6 * inch, 3 * inch), span=12 * ft, moment=3000 * lb * ft):
+def stack_table(spacings: tuple[float, ...]=(12 * inch, 6 * inch, 3 * inch), span: float=12 * ft, moment: float=3000 * lb * ft):
     """Set two 2x6 stacked loose, nailed and joined beside each other.
 
-    Parameters
-    ----------
-    spacings : iterable of float
-        Spacings of the nails in each of two lines [mm].
-    span : float
-        Span [mm].
-    moment : float
-        Moment on both [N*mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        How far they act as one, stiffness and edge stress [-].
+    ``spacings``, ``span`` [mm]; ``moment`` [N*mm].
 
     Examples
     --------
@@ -139,20 +115,10 @@ def stack_table(spacings=(12 * inch, 6 * inch, 3 * inch), span=12 * ft, moment=3
     )
 
 
-def side_load_table(load=600 * plf, plies=(2, 3, 4)):
+def side_load_table(load: float=600 * plf, plies: tuple[int, ...]=(2, 3, 4)):
     """List the nails of beams that are loaded on one side only.
 
-    Parameters
-    ----------
-    load : float
-        Load on the one side [N/mm].
-    plies : iterable of int
-        Numbers of 2x10 plies [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Load to pass, spacing, nails per foot [-].
+    ``load`` [N/mm].
 
     Examples
     --------
@@ -182,20 +148,10 @@ def side_load_table(load=600 * plf, plies=(2, 3, 4)):
     )
 
 
-def steel_table(names=("W8x18", "W8x24", "W10x22"), braces=(0.0, 4 * ft, 8 * ft, 12 * ft, 16 * ft)):
+def steel_table(names: tuple[str, ...]=("W8x18", "W8x24", "W10x22"), braces: tuple[float, ...]=(0.0, 4 * ft, 8 * ft, 12 * ft, 16 * ft)):
     """List what steel beams carry in bending, by the distance between their braces.
 
-    Parameters
-    ----------
-    names : iterable of str
-        Shapes [-].
-    braces : iterable of float
-        Unbraced lengths [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Allowable moments [-].
+    ``braces`` [mm].
 
     Examples
     --------
@@ -221,24 +177,10 @@ def steel_table(names=("W8x18", "W8x24", "W10x22"), braces=(0.0, 4 * ft, 8 * ft,
     )
 
 
-def four_ways_table(middle=11.25 * inch, left=None, right=None, job=None):
+def four_ways_table(middle: float=11.25 * inch, left: float=None, right: float=None, job: BeamJob=None):
     """Span the opening in sawn lumber, LVL, flitch and steel, within the depth at each end.
 
-    Parameters
-    ----------
-    middle : float
-        Greatest depth between the seats [mm].
-    left : float
-        Greatest depth over the left seat; as in the middle when None [mm].
-    right : float
-        Greatest depth over the right seat; as in the middle when None [mm].
-    job : structlib.house.beam.BeamJob
-        The opening; the example when None [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a family: the lightest below 100 %, or the one least over; what is asked where a gate stands [-].
+    ``middle``, ``left``, ``right`` [mm].
 
     Examples
     --------
@@ -317,10 +259,7 @@ def _only_asked(job, piece):
 def printed_layers():
     """Work the printed five-layer strip: plastic and aluminium, 1 kN m, with the functions of the bench.
 
-    Returns
-    -------
-    dict
-        Results by their names in data/published_checks.csv [MPa].
+    Gives [MPa].
 
     Examples
     --------
@@ -342,10 +281,7 @@ def printed_layers():
 def printed_steel_beam():
     """Work the printed steel beam: 20 ft, a 4 in slab, by the factored method.
 
-    Returns
-    -------
-    dict
-        Results by their names in data/published_checks.csv [plf, in3].
+    Gives [plf, in3].
 
     Examples
     --------
@@ -362,18 +298,10 @@ def printed_steel_beam():
     }
 
 
-def two_sisters_against_their_sum(old_modulus=1.0e6 * psi):
+def two_sisters_against_their_sum(old_modulus: float=1.0e6 * psi):
     """Sister a tired joist with a new one of the same size, and compare it with the sum of both.
 
-    Parameters
-    ----------
-    old_modulus : float
-        Modulus of elasticity left in the old joist [MPa].
-
-    Returns
-    -------
-    tuple of float
-        Stiffness of both over the new one alone, and the share of the new one [-].
+    ``old_modulus`` [MPa].
 
     Examples
     --------

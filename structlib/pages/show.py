@@ -2,24 +2,20 @@
 
 import html
 import textwrap
+from os import PathLike
 
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.tables import table_rows
 from structlib.pages.controls import start_values
 from structlib.pages.door import hold
 from structlib.pictures import svg
+from structlib.pictures.scene import Scene
 
 
 class Picture:
-    """A still picture on the page, with its alternative text.
+    """A still picture on the page, with its alternative text."""
 
-    Parameters
-    ----------
-    scene : structlib.pictures.scene.Scene
-        The picture [-].
-    """
-
-    def __init__(self, scene):
+    def __init__(self, scene: Scene):
         self.scene = scene
 
     def _repr_html_(self):
@@ -30,19 +26,9 @@ class Picture:
 
 
 class Table:
-    """Rows of text as a table on the page, and as plain text elsewhere.
+    """Rows of text as a table on the page, and as plain text elsewhere."""
 
-    Parameters
-    ----------
-    head : tuple of str
-        Names of the columns [-].
-    rows : iterable of tuple of str
-        Texts, row by row [-].
-    caption : str
-        A line above the table [-].
-    """
-
-    def __init__(self, head, rows, caption=""):
+    def __init__(self, head: tuple[str, ...], rows, caption: str=""):
         self.head, self.rows, self.caption = tuple(head), tuple(tuple(row) for row in rows), caption
 
     def _repr_html_(self):
@@ -77,16 +63,11 @@ def _cell_style(text):
 
 
 class Cards:
-    """Myths and their answers, one below the other, on the page and as plain text.
-
-    Parameters
-    ----------
-    *cards : str
-        What a function of `structlib.pages.myths` gives [-].
+    r"""Myths and their answers, one below the other, on the page and as plain text.
 
     Examples
     --------
-    >>> Cards("They say: Two is more than three.\\nThe number: 3 - 2 = 1.")
+    >>> Cards("They say: Two is more than three.\nThe number: 3 - 2 = 1.")
     They say: Two is more than three.
     The number: 3 - 2 = 1.
     """
@@ -112,59 +93,13 @@ class Cards:
 
 
 def still(page, **changes):
-    """Return the picture of a page for its starting values, some of them changed.
-
-    Parameters
-    ----------
-    page : object
-        A page with ``controls`` and ``compute`` [-].
-    **changes : any
-        Values of controls by name, in the library's own units [any].
-
-    Returns
-    -------
-    Picture
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When the page has no such control, or a control cannot take the value.
-    """
+    """Return the picture of a page for its starting values, some of them changed."""
     values = start_values(page, **changes)
     return Picture(page.compute(values).scene)
 
 
-def save(page, path, frame="wide", theme="light", transparent=False, overwrite=False, **changes):
-    """Save the picture of a page for a film or a slide, as PNG or SVG by the ending of the file name.
-
-    Parameters
-    ----------
-    page : object
-        A page with ``controls`` and ``compute`` [-].
-    path : str or pathlib.Path
-        Where to write it; ends in .png or .svg [-].
-    frame : str
-        'wide' (1920 by 1080) or 'tall' (1080 by 1920) [-].
-    theme : str
-        'light' or 'dark' [-].
-    transparent : bool
-        True for no background [-].
-    overwrite : bool
-        True to replace a file that is there already [-].
-    **changes : any
-        Values of controls by name, in the library's own units [any].
-
-    Returns
-    -------
-    pathlib.Path
-        Where it was written [-].
-
-    Raises
-    ------
-    BadInput
-        When the frame or a control is unknown, a control cannot take the value, or the file is there already.
-    """
+def save(page, path: str | PathLike, frame: str="wide", theme: str="light", transparent: bool=False, overwrite: bool=False, **changes):
+    """Save the picture of a page for a film or a slide, as PNG or SVG by the ending of the file name."""
     from structlib.pictures.paper import still as save_still
 
     sizes = {"wide": (1920, 1080), "tall": (1080, 1920)}
@@ -173,25 +108,10 @@ def save(page, path, frame="wide", theme="light", transparent=False, overwrite=F
     return save_still(scene, path, size=size, theme=theme, transparent=transparent, overwrite=overwrite)
 
 
-def published(key, ours):
+def published(key: str, ours: float):
     """Compare a number with the published one, and say where it is printed.
 
-    Parameters
-    ----------
-    key : str
-        Row of data/published_checks.csv [-].
-    ours : float
-        The library's number, in the unit of that row [as the row says].
-
-    Returns
-    -------
-    str
-        Both numbers, and the source on a line of its own [-].
-
-    Raises
-    ------
-    BadInput
-        When there is no such row, or the two differ by more than the printed digits allow.
+    ``ours`` [as the row says].
 
     Examples
     --------
@@ -215,19 +135,8 @@ def published(key, ours):
     return f"{key}: published {printed}{unit}, ours {ours:.{digits}f}{unit}\n{source}"
 
 
-def markdown(text):
-    """Show text with formulas on the page.
-
-    Parameters
-    ----------
-    text : str
-        Markdown with LaTeX [-].
-
-    Returns
-    -------
-    IPython.display.Markdown
-        What the notebook shows [-].
-    """
+def markdown(text: str):
+    """Show text with formulas on the page."""
     from IPython.display import Markdown
 
     return Markdown(text)

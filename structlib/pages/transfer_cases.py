@@ -35,27 +35,10 @@ def _one_floor_table():
     return next(one for one in header_tables.header_bases() if one.supports == "one floor only")
 
 
-def transfer_beam(load, span, place):
+def transfer_beam(load: float, span: float, place: float):
     """Put a post on a beam over two posts, and find what each of them gets.
 
-    Parameters
-    ----------
-    load : float
-        Load of the upper post [N].
-    span : float
-        Distance between the two posts [mm].
-    place : float
-        Place of the upper post from the left one [mm].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Reactions, their sum against the load, and the moment in the beam [-].
-
-    Raises
-    ------
-    BadInput
-        When the post stands off the beam.
+    ``load`` [N]; ``span``, ``place`` [mm].
 
     Examples
     --------
@@ -111,26 +94,10 @@ def _under_the_header(pushes, choice):
     return rows
 
 
-def post_on_a_header(*, dead, live, width=4 * ft, size="2x10", plies=2):
+def post_on_a_header(*, dead: float, live: float, width: float=4 * ft, size: str="2x10", plies: int=2):
     """Re-check an existing opening when a new post comes to stand on the middle of its header.
 
-    Parameters
-    ----------
-    dead : float
-        Dead load of the new post [N].
-    live : float
-        Live load of the new post [N].
-    width : float
-        Clear width of the opening [mm].
-    size : str
-        Nominal size of one ply of the header [-].
-    plies : int
-        Plies of the header [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Each check before and after, the jack studs, their load, and the pad under them [-].
+    ``dead``, ``live`` [N]; ``width`` [mm].
 
     Examples
     --------
@@ -199,26 +166,10 @@ def _around_the_stair(joist_span, wide, long, dead, live):
     return header_loads, on_trimmer, header, trimmer
 
 
-def stair_opening(*, joist_span=14 * ft, wide=10 * ft, long=3.5 * ft, dead=12 * psf, live=40 * psf):
+def stair_opening(*, joist_span: float=14 * ft, wide: float=10 * ft, long: float=3.5 * ft, dead: float=12 * psf, live: float=40 * psf):
     """Follow the load around an opening in a floor: tail joists, header, trimmers, walls.
 
-    Parameters
-    ----------
-    joist_span : float
-        Span of the joists and of the trimmers [mm].
-    wide : float
-        How far the opening reaches along the joists, from one wall [mm].
-    long : float
-        Width of the opening, the span of the header [mm].
-    dead : float
-        Dead load of the floor [MPa].
-    live : float
-        Live load of the floor [MPa].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        Load on the header, its push on each trimmer, shares of both, and where the trimmer brings it [-].
+    ``joist_span``, ``wide``, ``long`` [mm]; ``dead``, ``live`` [MPa].
 
     Examples
     --------

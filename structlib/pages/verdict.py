@@ -32,16 +32,6 @@ class Judged:
 def used(share):
     """Write the share that a check uses.
 
-    Parameters
-    ----------
-    share : float
-        The share [-].
-
-    Returns
-    -------
-    str
-        Text [-].
-
     Examples
     --------
     >>> used(0.42), used(1.664), used(float("inf"))
@@ -51,18 +41,7 @@ def used(share):
 
 
 def worst(checks):
-    """Return the check that governs a page; None where none decides.
-
-    Parameters
-    ----------
-    checks : iterable of structlib.rules.check.Check or Judged
-        Every check of the page [-].
-
-    Returns
-    -------
-    structlib.rules.check.Check or Judged or None
-        The deciding check with the greatest share [-].
-    """
+    """Return the check that governs a page; None where none decides."""
     checks = tuple(checks)
     return governing(checks) if any(check.decides for check in checks) else None
 
@@ -72,24 +51,6 @@ def headline(checks, gates, words, *, unjudged=(), stop=STOP):
 
     The page's own words come first. The share of the check that governs is added where they lack it, and so
     is the name of what does not decide but uses more, and of what no rule covers.
-
-    Parameters
-    ----------
-    checks : iterable of structlib.rules.check.Check or Judged
-        Every check of the page [-].
-    gates : tuple of str
-        Gates that withdraw the verdicts [-].
-    words : callable
-        Gives the page's own words for the check that governs, or for None [-].
-    unjudged : tuple of str
-        Names of the questions that no rule covers here [-].
-    stop : str
-        The title where a gate stands [-].
-
-    Returns
-    -------
-    str
-        The title [-].
 
     Examples
     --------
@@ -125,18 +86,6 @@ def _says(title, share):
 def share_text(check, checks):
     """Write the share of one check as the rows of a page show it.
 
-    Parameters
-    ----------
-    check : structlib.rules.check.Check or Judged
-        The check [-].
-    checks : iterable of structlib.rules.check.Check or Judged
-        Every check of the page [-].
-
-    Returns
-    -------
-    str
-        The share, and whether it governs or only informs [-].
-
     Examples
     --------
     >>> one, two = Judged("bending", 0.42, "seen"), Judged("sag after years", 1.5, "recalled", decides=False)
@@ -151,18 +100,6 @@ def share_text(check, checks):
 
 def evidence(checks, *more):
     """List all that a page used, each with how well it is known.
-
-    Parameters
-    ----------
-    checks : iterable of structlib.rules.check.Check or Judged
-        Checks, with the factors in them [-].
-    *more : tuple of (str, str)
-        What else was used, such as a wood or a combination of loads, and how it is known [-].
-
-    Returns
-    -------
-    tuple of (str, str)
-        What, and how it is known [-].
 
     Examples
     --------
@@ -181,16 +118,6 @@ def evidence(checks, *more):
 
 def weakest(known):
     """Say which of all that a page used is known least, and how.
-
-    Parameters
-    ----------
-    known : tuple of (str, str)
-        What, and how it is known: a word of `structlib.rules.check.VERIFIED_ORDER`, or ENTERED [-].
-
-    Returns
-    -------
-    str
-        One sentence or two [-].
 
     Examples
     --------

@@ -5,11 +5,11 @@ from functools import lru_cache
 
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
+from structlib.ground.sizes import dressed_size
 from structlib.ground.units import ft, inch, psf
 from structlib.house.file import demo_house
 from structlib.house.path import follow
-from structlib.house.plan import stretched, with_changes
-from structlib.ground.sizes import dressed_size
+from structlib.house.plan import House, stretched, with_changes
 from structlib.house.takedown import take_down
 from structlib.pages import verdict
 from structlib.pages.beam_page import CAUTION
@@ -18,6 +18,7 @@ from structlib.pages.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.door import hold
 from structlib.pages.show import Table, start_values
 from structlib.pictures.drawings.house_section import HouseLevel, HouseSectionView, draw_house_section
+from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 
 _SIZES = ("2x6", "2x8", "2x10", "2x12")
@@ -27,21 +28,9 @@ _HEAD = ("level", "width that lands here", "dead", "live", "roof live", "snow", 
 
 
 class WallPage(Page):
-    """The bench of the take-down: what comes down on one wall of a house.
+    """The bench of the take-down: what comes down on one wall of a house."""
 
-    Parameters
-    ----------
-    house : structlib.house.plan.House or None
-        The house; the invented demo house when None [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-    wall : str or None
-        The wall in question; that of the first opening when None [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules, which combine the loads [-].
-    """
-
-    def __init__(self, house=None, system="us", wall=None, rulebook=RULEBOOK):
+    def __init__(self, house: House | None=None, system: str="us", wall: str | None=None, rulebook: Rulebook=RULEBOOK):
         self.house = demo_house() if house is None else house
         path = follow(self.house)
         self.wall = self.house.part(wall or path.opening().wall)
@@ -86,16 +75,6 @@ class WallPage(Page):
     def changed(self, values):
         """Return the house with the reader's spans and joists in it: wider or narrower as a whole, so that every
         level keeps its own spans; wood, joints and live load of the lowest level alone.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-
-        Returns
-        -------
-        structlib.house.plan.House
-            The house [-].
         """
         lowest, (left, right) = self.lowest.part, self._spans(self.lowest)
         size = self.sizes()[values["depth"]]
@@ -120,48 +99,15 @@ class WallPage(Page):
         return Shown(scene, _HEAD, self.rows(found), self.notes(found), gates, known=self.known(path.house.levels))
 
     def known(self, levels):
-        """List all that the page used, each with how well it is known.
-
-        Parameters
-        ----------
-        levels : tuple of structlib.house.plan.Level
-            Levels from the top down [-].
-
-        Returns
-        -------
-        tuple of (str, str)
-            What, and how it is known [-].
-        """
+        """List all that the page used, each with how well it is known."""
         return (*map(_weight_known, (level.joist for level in levels if level.joist)), ("layers and live loads", verdict.ENTERED))
 
     def table(self, **changes):
-        """Return the take-down as a table, for the starting values with some of them changed.
-
-        Parameters
-        ----------
-        **changes : any
-            Values of controls by name, in the library's own units [any].
-
-        Returns
-        -------
-        structlib.pages.show.Table
-            The take-down [-].
-        """
+        """Return the take-down as a table, for the starting values with some of them changed."""
         return Table(_HEAD, self.rows(self.result(tuple(start_values(self, **changes).items()))[1]))
 
     def rows(self, found):
-        """Return the take-down as rows of text, with the total and the sum check.
-
-        Parameters
-        ----------
-        found : structlib.house.takedown.TakeDown
-            The loads carried down [-].
-
-        Returns
-        -------
-        tuple of tuple of str
-            Level, width, load by type, running sum [-].
-        """
+        """Return the take-down as rows of text, with the total and the sum check."""
         line = lambda value: show(value, "line load", self.system)  # noqa: E731
         rows = []
         for share in found.shares:
@@ -215,18 +161,7 @@ class WallPage(Page):
         return tuple(rows)
 
     def notes(self, found):
-        """Return what must be said below the numbers.
-
-        Parameters
-        ----------
-        found : structlib.house.takedown.TakeDown
-            The loads carried down [-].
-
-        Returns
-        -------
-        tuple of str
-            One sentence a note [-].
-        """
+        """Return what must be said below the numbers."""
         combinations = self.rulebook.combinations({kind for kind, amount in found.total.items() if amount})
         sums = [(sum(one.factor(kind) * amount for kind, amount in found.total.items()), one) for one in combinations]
         asked, most = max(sums, key=lambda one: one[0])
@@ -246,26 +181,7 @@ class WallPage(Page):
         return tuple(notes)
 
     def scene(self, values, path, found, was, frame="page"):
-        """Draw the section through the house, with what gathers in the wall.
-
-        Parameters
-        ----------
-        values : dict
-            Values of the controls [any].
-        path : structlib.house.path.Path
-            The house, followed [-].
-        found : structlib.house.takedown.TakeDown
-            The loads carried down [-].
-        was : structlib.house.takedown.TakeDown or None
-            The same before the last change [-].
-        frame : str
-            Shape of the picture: 'page', 'wide' or 'tall' [-].
-
-        Returns
-        -------
-        structlib.pictures.scene.Scene
-            The picture [-].
-        """
+        """Draw the section through the house, with what gathers in the wall."""
         line = lambda value: show(value, "line load", self.system)  # noqa: E731
         floors = sum(share.kind != "roof" for share in found.shares)
         drawn, height = [], _STOREY * floors

@@ -8,28 +8,16 @@ from structlib.house.changes import differences
 from structlib.house.file import demo_house
 from structlib.house.judging import judge
 from structlib.house.path import follow
+from structlib.house.plan import House
 from structlib.pages import verdict
 from structlib.pages.door import hold
 from structlib.pages.show import Table
+from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 
 
-def path_table(house=None, rulebook=RULEBOOK, system="us"):
+def path_table(house: House | None=None, rulebook: Rulebook=RULEBOOK, system: str="us"):
     """List every part of a house from the top: what it hands on by type, and what is used of it.
-
-    Parameters
-    ----------
-    house : structlib.house.plan.House or None
-        The house; the invented demo house when None [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules to judge by [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row a part [-].
 
     Examples
     --------
@@ -49,24 +37,8 @@ def path_table(house=None, rulebook=RULEBOOK, system="us"):
     )  # fmt: skip
 
 
-def what_if(changes, house=None, rulebook=RULEBOOK, system="us"):
+def what_if(changes: dict, house: House | None=None, rulebook: Rulebook=RULEBOOK, system: str="us"):
     """Set beside each other what the parts of a house hand on before and after a change, and what is used then.
-
-    Parameters
-    ----------
-    changes : dict
-        By the name of a part: the fields that differ, as found on site or as chosen [any].
-    house : structlib.house.plan.House or None
-        The house; the invented demo house when None [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules to judge by [-].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    structlib.pages.show.Table
-        One row for each part that the change moves [-].
 
     Examples
     --------

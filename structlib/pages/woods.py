@@ -28,47 +28,15 @@ class Wood:
     thickness: float
 
     def material(self, nominal):
-        """Return the design values for a piece of this wood in one size.
-
-        Parameters
-        ----------
-        nominal : str
-            Nominal size, such as '2x10' [-].
-
-        Returns
-        -------
-        structlib.ground.lumber.Material
-            The values [-].
-        """
+        """Return the design values for a piece of this wood in one size."""
         return lvl(self.grade) if self.kind == "lvl" else find_material(self.species, self.grade, nominal)
 
     def words(self, size, plies, **as_put_in):
-        """Return the words of a house for a beam or a post of this wood.
-
-        Parameters
-        ----------
-        size : str
-            Nominal size of a ply [-].
-        plies : int
-            Plies [-].
-        **as_put_in : any
-            ``wet``, ``incised`` and ``treatment``, as `in_use` reads them [-].
-
-        Returns
-        -------
-        structlib.house.plan.Wood
-            Species, grade, size, plies, and the wood as it is put in [-].
-        """
+        """Return the words of a house for a beam or a post of this wood."""
         return plan.Wood(species=self.species, grade=self.grade, size=size, plies=plies, **as_put_in)
 
     def sizes(self):
-        """Return the stock sizes of this wood, shallow first.
-
-        Returns
-        -------
-        tuple of structlib.ground.lumber.Stock
-            Sizes [-].
-        """
+        """Return the stock sizes of this wood, shallow first."""
         if self.kind == "lvl":
             return stock_sizes("lvl")
         return stock_sizes(
@@ -100,21 +68,6 @@ WOODS = (
 def wood(key):
     """Return one of the woods by its key.
 
-    Parameters
-    ----------
-    key : str
-        Key of the wood, such as 'hem-fir' [-].
-
-    Returns
-    -------
-    Wood
-        The wood [-].
-
-    Raises
-    ------
-    BadInput
-        When there is no such wood; the nearest are named.
-
     Examples
     --------
     >>> wood("fir").species
@@ -140,16 +93,6 @@ IN_USE = (
 def in_use(values):
     """Read the three facts from the values of a page.
 
-    Parameters
-    ----------
-    values : dict
-        Values of the controls [any].
-
-    Returns
-    -------
-    dict
-        ``wet``, ``incised`` and ``treatment`` [-].
-
     Examples
     --------
     >>> in_use({"moisture": "wet", "incised": "no", "treatment": "none"})
@@ -161,24 +104,7 @@ def in_use(values):
 
 
 def in_use_notes(values, material, where, rulebook):
-    """Ask for the three facts where none is told and the place calls for them; else say what they do.
-
-    Parameters
-    ----------
-    values : dict
-        Values of the controls [any].
-    material : structlib.ground.lumber.Material
-        The wood as it is put in [-].
-    where : str
-        What is near soil or damp; empty where nothing is [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules, which say what the facts do [-].
-
-    Returns
-    -------
-    tuple of str
-        One sentence a note [-].
-    """
+    """Ask for the three facts where none is told and the place calls for them; else say what they do."""
     facts = in_use(values)
     if facts == {"wet": False, "incised": False, "treatment": "none"}:
         asked = (
@@ -196,17 +122,7 @@ def in_use_notes(values, material, where, rulebook):
 def pieces(key, rulebook=RULEBOOK):
     """Return every size of a wood as (depth, width of a ply, name, material).
 
-    Parameters
-    ----------
-    key : str
-        Key of the wood; ``unknown`` for the weakest of those listed [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules, which say which of those listed is the weakest of a size [-].
-
-    Returns
-    -------
-    tuple of tuple
-        Depth, ply width, name, material [mm, mm, -, -].
+    Gives [mm, mm, -, -].
 
     Examples
     --------
@@ -227,15 +143,7 @@ def pieces(key, rulebook=RULEBOOK):
 def weakest_pieces(rulebook=RULEBOOK):
     """Return every 2x size with the least of each design value that a listed wood has there.
 
-    Parameters
-    ----------
-    rulebook : structlib.rules.check.Rulebook
-        The rules; where they know no factor of size, the values count as listed [-].
-
-    Returns
-    -------
-    tuple of tuple
-        Depth, ply width, name, material [mm, mm, -, -].
+    Gives [mm, mm, -, -].
 
     Examples
     --------

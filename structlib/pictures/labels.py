@@ -39,20 +39,6 @@ DESCENT = 0.24
 def text_width(text, size, bold=False):
     """Estimate how wide a text will be.
 
-    Parameters
-    ----------
-    text : str
-        One line of text [-].
-    size : float
-        Type size in viewBox units [-].
-    bold : bool
-        Whether the type is bold [-].
-
-    Returns
-    -------
-    float
-        Width in viewBox units [-].
-
     Examples
     --------
     >>> round(text_width("100 lb", 20), 1)
@@ -72,27 +58,7 @@ def _thousandths(text):
 
 @dataclass(frozen=True)
 class Label:
-    """A line of text at a place.
-
-    Parameters
-    ----------
-    text : str
-        What is written, on one line [-].
-    x : float
-        Where it is anchored, from the left edge, in viewBox units [-].
-    y : float
-        Its baseline, from the top edge, in viewBox units [-].
-    role : str
-        One of ``TEXT_ROLES``; it sets the colour [-].
-    size : float
-        Type size in viewBox units, at least 18 [-].
-    anchor : str
-        ``"start"``, ``"middle"`` or ``"end"`` of the text lies at ``x`` [-].
-    bold : bool
-        Whether the type is bold [-].
-    plate : str
-        Role of the plate behind the text, or an empty text for none [-].
-    """
+    """A line of text at a place."""
 
     text: str
     x: float
@@ -115,11 +81,6 @@ class Label:
     def box(self):
         """Give the box that the text fills.
 
-        Returns
-        -------
-        tuple of float
-            Left, top, right and bottom in viewBox units [-].
-
         Examples
         --------
         >>> Label("lb", 10, 100, size=20).box()[0]
@@ -133,16 +94,6 @@ class Label:
 def plate_box(label):
     """Give the box of the plate behind a label.
 
-    Parameters
-    ----------
-    label : Label
-        The label [-].
-
-    Returns
-    -------
-    tuple of float
-        Left, top, right and bottom in viewBox units [-].
-
     Examples
     --------
     >>> plate_box(Label("lb", 10, 100, size=20))[0]
@@ -154,20 +105,6 @@ def plate_box(label):
 
 def boxes_meet(one, other, gap=0.0):
     """Tell whether two boxes overlap or come nearer than a gap.
-
-    Parameters
-    ----------
-    one : tuple of float
-        Left, top, right, bottom in viewBox units [-].
-    other : tuple of float
-        Left, top, right, bottom in viewBox units [-].
-    gap : float
-        Least distance in viewBox units [-].
-
-    Returns
-    -------
-    bool
-        True when they meet [-].
 
     Examples
     --------
@@ -186,22 +123,6 @@ def boxes_meet(one, other, gap=0.0):
 
 def wrap(text, width, size, bold=False):
     """Break a text into lines that fit a width; a word is never broken.
-
-    Parameters
-    ----------
-    text : str
-        The text [-].
-    width : float
-        Room for a line, in viewBox units [-].
-    size : float
-        Type size in viewBox units [-].
-    bold : bool
-        Whether the type is bold [-].
-
-    Returns
-    -------
-    list of str
-        The lines [-].
 
     Examples
     --------
@@ -235,27 +156,6 @@ def spread(labels, *, top, bottom, gap=3.0):
 
     The order from top to bottom is kept and the moves are small: first each label is pushed
     below the one above it, then, if the last one left the column, all are pushed up again.
-
-    Parameters
-    ----------
-    labels : list of Label
-        Labels that share a column [-].
-    top : float
-        Highest place of a box, in viewBox units [-].
-    bottom : float
-        Lowest place of a box, in viewBox units [-].
-    gap : float
-        Least distance between boxes, in viewBox units [-].
-
-    Returns
-    -------
-    list of Label
-        The labels in the order given, at their new baselines [-].
-
-    Raises
-    ------
-    BadInput
-        When the column is too short for the labels.
 
     Examples
     --------

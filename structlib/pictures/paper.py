@@ -34,27 +34,6 @@ _SETTINGS = {"svg.hashsalt": "structlib", "svg.fonttype": "path", "path.simplify
 def figure_of(scene, size=(1920, 1080), theme="light", transparent=False):
     """Render a scene as a matplotlib figure that fills a picture size, in the middle.
 
-    Parameters
-    ----------
-    scene : Scene
-        The picture [-].
-    size : tuple of int
-        Width and height of the figure in pixels [-].
-    theme : str
-        ``"light"`` or ``"dark"`` [-].
-    transparent : bool
-        True leaves the paper unpainted [-].
-
-    Returns
-    -------
-    matplotlib.figure.Figure
-        The figure; its axes have the coordinates of the scene [-].
-
-    Raises
-    ------
-    BadInput
-        When the size or the theme makes no sense.
-
     Examples
     --------
     >>> from structlib.pictures.scene import Line, Scene
@@ -149,31 +128,6 @@ def _text(label, points, theme, order):
 def still(scene, path, size=(1920, 1080), theme="light", transparent=False, overwrite=False):
     """Save a scene as a still for film or print; the same scene gives the same bytes.
 
-    Parameters
-    ----------
-    scene : Scene
-        The picture [-].
-    path : str or os.PathLike
-        File to write, ending in ``.png`` or ``.svg`` [-].
-    size : tuple of int
-        Width and height in pixels, for example (1920, 1080) or (1080, 1920) [-].
-    theme : str
-        ``"light"`` or ``"dark"`` [-].
-    transparent : bool
-        True leaves the paper unpainted [-].
-    overwrite : bool
-        True replaces a file that is there; False refuses [-].
-
-    Returns
-    -------
-    pathlib.Path
-        The file written [-].
-
-    Raises
-    ------
-    BadInput
-        When the ending is another one, the folder is missing, or a file is there already.
-
     Examples
     --------
     >>> import tempfile
@@ -191,25 +145,6 @@ def still(scene, path, size=(1920, 1080), theme="light", transparent=False, over
 
 def template_pdf(pages, path, *, overwrite=False):
     """Save the pages of a drilling template as a PDF in true size, whole or not at all.
-
-    Parameters
-    ----------
-    pages : tuple of structlib.pictures.template_pages.TemplatePage
-        What ``drilling_pages`` returned [-].
-    path : str or os.PathLike
-        File to write, ending in ``.pdf`` [-].
-    overwrite : bool
-        True replaces a file that is there; False refuses [-].
-
-    Returns
-    -------
-    pathlib.Path
-        The file written [-].
-
-    Raises
-    ------
-    BadInput
-        When there is no page, the ending is another one, the folder is missing, or the file is there already.
 
     Examples
     --------

@@ -14,15 +14,7 @@ from structlib.pictures.style import NOTE_SIZE
 
 @dataclass(frozen=True)
 class Polygon:
-    """A closed area.
-
-    Parameters
-    ----------
-    points : sequence of tuple
-        Corners in viewBox units [-].
-    role : str
-        Role in the style sheet [-].
-    """
+    """A closed area."""
 
     points: tuple
     role: str
@@ -30,15 +22,7 @@ class Polygon:
 
 @dataclass(frozen=True)
 class Line:
-    """An open line through points.
-
-    Parameters
-    ----------
-    points : sequence of tuple
-        Points in viewBox units [-].
-    role : str
-        Role in the style sheet, which also sets the dash [-].
-    """
+    """An open line through points."""
 
     points: tuple
     role: str
@@ -46,19 +30,7 @@ class Line:
 
 @dataclass(frozen=True)
 class Arrow:
-    """A straight arrow with a filled head.
-
-    Parameters
-    ----------
-    tail : tuple of float
-        Where it starts, in viewBox units [-].
-    tip : tuple of float
-        Where it points, in viewBox units [-].
-    role : str
-        Role in the style sheet [-].
-    head : float
-        Length of the head in viewBox units [-].
-    """
+    """A straight arrow with a filled head."""
 
     tail: tuple
     tip: tuple
@@ -67,11 +39,6 @@ class Arrow:
 
     def outlines(self):
         """Give shaft and head as points.
-
-        Returns
-        -------
-        tuple
-            The shaft, two points; the head, three points, tip first [-].
 
         Examples
         --------
@@ -94,23 +61,7 @@ class Arrow:
 
 @dataclass(frozen=True)
 class Dimension:
-    """A dimension line with slanted ticks, witness lines and its text on a plate.
-
-    Parameters
-    ----------
-    start : tuple of float
-        First measured point, in viewBox units [-].
-    end : tuple of float
-        Second measured point, level with or plumb below the first, in viewBox units [-].
-    offset : float
-        How far the line lies from the points: down for a level one, right for a plumb one [-].
-    text : str
-        What is written on it [-].
-    size : float
-        Type size in viewBox units [-].
-    beside : bool
-        Whether the text stands beside the line (past ``offset``) instead of on it [-].
-    """
+    """A dimension line with slanted ticks, witness lines and its text on a plate."""
 
     start: tuple
     end: tuple
@@ -121,11 +72,6 @@ class Dimension:
 
     def parts(self):
         """Give the lines and the label that it is made of.
-
-        Returns
-        -------
-        list
-            Lines and one Label [-].
 
         Examples
         --------
@@ -167,20 +113,7 @@ class Dimension:
 
 @dataclass(frozen=True)
 class Grain:
-    """Grain of wood inside an upright box: along its length, or the rings of a cut end.
-
-    Parameters
-    ----------
-    box : tuple of float
-        Left, top, right and bottom in viewBox units [-].
-    kind : str
-        ``"along"`` (wavy lines along the longer side), ``"layers"`` (straight glue lines) or
-        ``"rings"`` (a cut end) [-].
-    count : int
-        How many lines [-].
-    role : str
-        Role in the style sheet [-].
-    """
+    """Grain of wood inside an upright box: along its length, or the rings of a cut end."""
 
     box: tuple
     kind: str = "along"
@@ -189,11 +122,6 @@ class Grain:
 
     def lines(self):
         """Give the grain lines, all inside the box.
-
-        Returns
-        -------
-        list of Line
-            The lines, the same ones every time [-].
 
         Examples
         --------
@@ -251,21 +179,7 @@ class Grain:
 
 @dataclass(frozen=True)
 class Curve:
-    """A curve through arrays; an area when it is closed along a baseline.
-
-    Parameters
-    ----------
-    xs : sequence of float
-        Places from the left edge, in viewBox units [-].
-    ys : sequence of float
-        Places from the top edge, in viewBox units [-].
-    role : str
-        Role of the line or area [-].
-    baseline : float or None
-        Where the area ends, from the top edge, in viewBox units; None for an open line [-].
-    tolerance : float
-        Points that a straight line meets within this distance are left out [-].
-    """
+    """A curve through arrays; an area when it is closed along a baseline."""
 
     xs: tuple
     ys: tuple
@@ -275,11 +189,6 @@ class Curve:
 
     def parts(self):
         """Give the line, or the area when there is a baseline.
-
-        Returns
-        -------
-        list
-            One Line or one Polygon [-].
 
         Examples
         --------
@@ -295,17 +204,7 @@ class Curve:
 
 @dataclass(frozen=True)
 class Group:
-    """Shapes that belong together, and whether they stay while a slider moves.
-
-    Parameters
-    ----------
-    name : str
-        What the group is [-].
-    items : tuple
-        Its shapes, in painting order [-].
-    still : bool
-        True for a group that seldom changes (paper, axes, fixed names) [-].
-    """
+    """Shapes that belong together, and whether they stay while a slider moves."""
 
     name: str
     items: tuple
@@ -314,23 +213,7 @@ class Group:
 
 @dataclass(frozen=True)
 class Scene:
-    """A whole picture: shapes, the message, the scale and the text for who cannot see it.
-
-    Parameters
-    ----------
-    width : float
-        Width of the viewBox [-].
-    height : float
-        Height of the viewBox [-].
-    items : tuple
-        Groups and shapes, in painting order [-].
-    title : str
-        The message of the picture, also drawn in it [-].
-    caption : str
-        The scale and what else is needed to read it, also drawn in it [-].
-    alt : str
-        The picture in words, with its numbers [-].
-    """
+    """A whole picture: shapes, the message, the scale and the text for who cannot see it."""
 
     width: float
     height: float
@@ -342,20 +225,6 @@ class Scene:
 
 def thin(xs, ys, tolerance):
     """Leave out the points of a curve that a straight line would meet anyway.
-
-    Parameters
-    ----------
-    xs : sequence of float
-        Places from the left edge, in viewBox units [-].
-    ys : sequence of float
-        Places from the top edge, in viewBox units [-].
-    tolerance : float
-        Greatest distance up or down that a left-out point may have, in viewBox units [-].
-
-    Returns
-    -------
-    tuple of tuple
-        The points kept; the first and the last are among them [-].
 
     Examples
     --------
@@ -385,17 +254,7 @@ def thin(xs, ys, tolerance):
 
 @dataclass(frozen=True)
 class Run:
-    """Neighbouring shapes of one role, ready to be drawn as one path.
-
-    Parameters
-    ----------
-    kind : str
-        ``"area"`` (filled), ``"line"`` (not filled) or ``"arrow"`` (shafts and filled heads) [-].
-    role : str
-        Role in the style sheet [-].
-    outlines : list
-        Pairs of points and whether the outline is closed [-].
-    """
+    """Neighbouring shapes of one role, ready to be drawn as one path."""
 
     kind: str
     role: str
@@ -404,16 +263,6 @@ class Run:
 
 def flat(items):
     """List simple shapes: groups opened, dimensions, grain and curves taken apart.
-
-    Parameters
-    ----------
-    items : iterable
-        Groups and shapes [-].
-
-    Returns
-    -------
-    list
-        Polygons, Lines, Arrows and Labels, in painting order [-].
 
     Examples
     --------
@@ -438,18 +287,6 @@ def flat(items):
 
 def runs(scene, layer="all"):
     """Give what a renderer draws: runs of outlines, and labels, in painting order.
-
-    Parameters
-    ----------
-    scene : Scene
-        The picture [-].
-    layer : str
-        ``"all"``, ``"still"`` (groups marked still) or ``"live"`` (everything else) [-].
-
-    Returns
-    -------
-    list
-        Run and Label records [-].
 
     Examples
     --------
@@ -506,24 +343,6 @@ def _corners(box):
 def rectangle(left, top, right, bottom, role):
     """Make an upright rectangle.
 
-    Parameters
-    ----------
-    left : float
-        Left edge in viewBox units [-].
-    top : float
-        Top edge in viewBox units [-].
-    right : float
-        Right edge in viewBox units [-].
-    bottom : float
-        Bottom edge in viewBox units [-].
-    role : str
-        Role in the style sheet [-].
-
-    Returns
-    -------
-    Polygon
-        Its four corners [-].
-
     Examples
     --------
     >>> rectangle(0, 0, 2, 1, "wood").points[2]
@@ -534,20 +353,6 @@ def rectangle(left, top, right, bottom, role):
 
 def hatch(box, spacing=15.0, role="hatch"):
     """Make slanted hatch lines that end on the edges of a box.
-
-    Parameters
-    ----------
-    box : tuple of float
-        Left, top, right and bottom in viewBox units [-].
-    spacing : float
-        Distance between lines along an edge, in viewBox units [-].
-    role : str
-        Role in the style sheet [-].
-
-    Returns
-    -------
-    list of Line
-        The lines, rising to the right [-].
 
     Examples
     --------
@@ -569,16 +374,6 @@ def hatch(box, spacing=15.0, role="hatch"):
 def labels_of(scene):
     """List all labels of a scene.
 
-    Parameters
-    ----------
-    scene : Scene
-        The picture [-].
-
-    Returns
-    -------
-    list of Label
-        Its labels, in painting order [-].
-
     Examples
     --------
     >>> labels_of(Scene(9, 9, (), "nothing", "", "nothing"))
@@ -589,16 +384,6 @@ def labels_of(scene):
 
 def label_overlaps(scene):
     """List the pairs of labels whose boxes overlap.
-
-    Parameters
-    ----------
-    scene : Scene
-        The picture [-].
-
-    Returns
-    -------
-    list of tuple
-        Pairs of texts; empty when every label is free [-].
 
     Examples
     --------
@@ -618,16 +403,6 @@ def label_overlaps(scene):
 
 def outside(scene):
     """List what lies outside the viewBox.
-
-    Parameters
-    ----------
-    scene : Scene
-        The picture [-].
-
-    Returns
-    -------
-    list of str
-        Roles of outlines and texts of labels that leave the picture; empty when all is inside [-].
 
     Examples
     --------

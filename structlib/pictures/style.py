@@ -77,19 +77,7 @@ COLOURS = {
 
 @dataclass(frozen=True)
 class RoleStyle:
-    """How one role is drawn: names of colours, a line width and a dash.
-
-    Parameters
-    ----------
-    fill : str or None
-        Name of the colour inside an area, or None [-].
-    stroke : str or None
-        Name of the colour of lines and edges, or None [-].
-    width : float
-        Line width in viewBox units [-].
-    dash : tuple of float
-        Dash pattern in viewBox units, empty for a full line [-].
-    """
+    """How one role is drawn: names of colours, a line width and a dash."""
 
     fill: str | None = None
     stroke: str | None = None
@@ -162,18 +150,6 @@ TEXT_GROUNDS = ("paper",)
 def colour(name, theme):
     """Give the colour of a name in a theme.
 
-    Parameters
-    ----------
-    name : str
-        Name of the colour, as in ``COLOURS`` [-].
-    theme : str
-        ``"light"`` or ``"dark"`` [-].
-
-    Returns
-    -------
-    str
-        The colour as ``#rrggbb`` [-].
-
     Examples
     --------
     >>> colour("paper", "light")
@@ -186,16 +162,6 @@ def colour(name, theme):
 
 def role_style(role):
     """Give the style of a role.
-
-    Parameters
-    ----------
-    role : str
-        Name of the role, as in ``ROLES`` [-].
-
-    Returns
-    -------
-    RoleStyle
-        Fill, stroke, width and dash [-].
 
     Examples
     --------

@@ -22,11 +22,6 @@ _SIZES = (18, 20, 22, 25)
 def stylesheet():
     """Give the style element that a page holds once.
 
-    Returns
-    -------
-    str
-        A ``<style>`` element for light and dark pages [-].
-
     Examples
     --------
     >>> stylesheet().startswith("<style>")
@@ -69,22 +64,6 @@ def _rules(paint):
 def svg_of(scene, standalone=False, theme="light", transparent=False):
     """Render a whole scene.
 
-    Parameters
-    ----------
-    scene : Scene
-        The picture [-].
-    standalone : bool
-        True for a file that carries its own style; False for a page that has ``stylesheet()`` [-].
-    theme : str
-        ``"light"`` or ``"dark"``; only a file needs it [-].
-    transparent : bool
-        True leaves the paper of a file unpainted [-].
-
-    Returns
-    -------
-    str
-        The SVG text [-].
-
     Examples
     --------
     >>> from structlib.pictures.scene import Line, Scene
@@ -102,17 +81,6 @@ def svg_of(scene, standalone=False, theme="light", transparent=False):
 
 def svg_layers(scene):
     """Render a scene as two texts that lie over each other, so that a page resends what changed.
-
-    Parameters
-    ----------
-    scene : Scene
-        The picture [-].
-
-    Returns
-    -------
-    tuple of str
-        The still layer (paper, axes, fixed names), hidden from screen readers; and the live
-        layer, which carries the alt text [-].
 
     Examples
     --------

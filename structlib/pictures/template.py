@@ -36,42 +36,7 @@ def drilling_template(
 ):
     """Draw a stretch of a drilling template in true size, as the text of an SVG file.
 
-    Parameters
-    ----------
-    holes : iterable of tuple
-        (distance from the left end, height above the lower edge) of each centre [mm].
-    diameter : float
-        Diameter of the bolt [mm].
-    depth : float
-        Depth of the beam [mm].
-    start : float
-        Where the stretch begins, from the left end [mm].
-    end : float
-        Where it ends, at most 8 ft further [mm].
-    title : str
-        What it is for [-].
-    shares : iterable of (str, float)
-        Every check of the beam and of its bolts: its name, and the share used [-].
-    gates : iterable of str
-        Reasons to stop and call that stand [-].
-    drawing : str
-        Number of the engineer's drawing; without it the sheet says that it is not for drilling [-].
-    plate_depth : float
-        Depth of a plate in the middle of the depth, drawn dashed; none when None [mm].
-    system : str
-        ``us`` or ``metric`` [-].
-
-    Returns
-    -------
-    str
-        SVG whose width and height are given in mm, one unit of its viewBox being one mm [-].
-
-    Raises
-    ------
-    BadInput
-        When a size makes no sense, no hole lies in the stretch, or no share is given.
-    OutsideRule
-        When a share is above 1, or a gate stands.
+    ``holes``, ``diameter``, ``depth``, ``start``, ``end``, ``plate_depth`` [mm].
 
     Examples
     --------
@@ -144,27 +109,6 @@ def drilling_template(
 def sheet_words(shares, gates, drawing):
     """Say what every sheet carries: its drawing, the shares and the caution; or refuse the sheet.
 
-    Parameters
-    ----------
-    shares : iterable of (str, float)
-        Every check of the beam and of its bolts: its name, and the share used [-].
-    gates : iterable of str
-        Reasons to stop and call that stand [-].
-    drawing : str
-        Number of the engineer's drawing; empty where there is none [-].
-
-    Returns
-    -------
-    tuple of str
-        The line for the drawing, the shares from the greatest on, and the caution [-].
-
-    Raises
-    ------
-    BadInput
-        When no share is given, or the drawing is no text of 1 to 40 letters.
-    OutsideRule
-        When a share is above 1 or no number, or a gate stands.
-
     Examples
     --------
     >>> sheet_words([("bolts", 0.64), ("bending", 0.87)], (), "S-201")[:2]
@@ -190,25 +134,6 @@ def sheet_words(shares, gates, drawing):
 
 def save_template(text, path, *, overwrite=False):
     """Write a template to a file, whole or not at all.
-
-    Parameters
-    ----------
-    text : str
-        What ``drilling_template`` returned [-].
-    path : str or os.PathLike
-        File to write, ending in ``.svg`` [-].
-    overwrite : bool
-        True replaces a file that is there; False refuses [-].
-
-    Returns
-    -------
-    pathlib.Path
-        The file written [-].
-
-    Raises
-    ------
-    BadInput
-        When it is no template, the ending is not .svg, the folder is missing, or the file is there already.
 
     Examples
     --------
@@ -257,17 +182,7 @@ def _link(draft, path):
 def from_end(along, system):
     """Write a distance from the end of a beam as a carpenter reads it: inches up to 4 ft, then feet and inches.
 
-    Parameters
-    ----------
-    along : float
-        Distance [mm].
-    system : str
-        Units of the reader: 'us' or 'metric' [-].
-
-    Returns
-    -------
-    str
-        The text [-].
+    ``along`` [mm].
 
     Examples
     --------
@@ -280,21 +195,7 @@ def from_end(along, system):
 def check_stretch(diameter, depth, start, end):
     """Refuse sizes of which no template can be drawn.
 
-    Parameters
-    ----------
-    diameter : float
-        Diameter of the bolt [mm].
-    depth : float
-        Depth of the beam [mm].
-    start : float
-        Where the stretch begins, from the left end [mm].
-    end : float
-        Where it ends [mm].
-
-    Raises
-    ------
-    BadInput
-        When one of them makes no sense.
+    ``diameter``, ``depth``, ``start``, ``end`` [mm].
 
     Examples
     --------

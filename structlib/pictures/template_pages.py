@@ -66,42 +66,7 @@ def drilling_pages(
 ):
     """Lay a stretch of a drilling template out on pages of letter paper, in true size.
 
-    Parameters
-    ----------
-    holes : iterable of tuple
-        (distance from the left end, height above the lower edge) of each centre [mm].
-    diameter : float
-        Diameter of the bolt [mm].
-    depth : float
-        Depth of the beam [mm].
-    start : float
-        Where the stretch begins, from the left end [mm].
-    end : float
-        Where it ends, at most 8 ft further [mm].
-    title : str
-        What it is for [-].
-    shares : iterable of (str, float)
-        Every check of the beam and of its bolts: its name, and the share used [-].
-    gates : iterable of str
-        Reasons to stop and call that stand [-].
-    drawing : str
-        Number of the engineer's drawing; without it the sheet says that it is not for drilling [-].
-    plate_depth : float
-        Depth of a plate in the middle of the depth, drawn dashed; none when None [mm].
-    system : str
-        ``us`` or ``metric`` [-].
-
-    Returns
-    -------
-    tuple of TemplatePage
-        The pages, from the left end on, the lower row of pages first [-].
-
-    Raises
-    ------
-    BadInput
-        When a size makes no sense, no hole lies in the stretch, or no share is given.
-    OutsideRule
-        When a share is above 1, or a gate stands.
+    ``holes``, ``diameter``, ``depth``, ``start``, ``end``, ``plate_depth`` [mm].
 
     Examples
     --------

@@ -43,11 +43,6 @@ def least_verified(words):
     str
         The word that comes last in VERIFIED_ORDER; the last of all when there is none: nothing is known then [-].
 
-    Raises
-    ------
-    BadInput
-        When a word is not one of them.
-
     Examples
     --------
     >>> least_verified(["seen", "recalled", "computed"])
@@ -413,11 +408,6 @@ def governing(checks):
     -------
     Check
         The one that governs; the first of equals. A share that is not a number governs before any other [-].
-
-    Raises
-    ------
-    BadInput
-        When no check decides.
 
     Examples
     --------

@@ -38,11 +38,6 @@ class KeyedNumbers:
         mapping
             Cell by column [-].
 
-        Raises
-        ------
-        BadInput
-            When there is no such row; the nearest are named.
-
         Examples
         --------
         >>> KeyedNumbers("us_snow_numbers").row("flat_roof_share")["unit"]
@@ -65,11 +60,6 @@ class KeyedNumbers:
         -------
         str
             A ``verified`` word [-].
-
-        Raises
-        ------
-        BadInput
-            When there is no such row; the nearest are named.
 
         Examples
         --------

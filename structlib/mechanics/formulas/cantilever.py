@@ -18,11 +18,6 @@ def cantilever_uniform_moment(*, line_load, length):
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive (so a downward load gives a negative one) [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> cantilever_uniform_moment(line_load=2.0, length=3.0)
@@ -50,11 +45,6 @@ def cantilever_uniform_tip_slope(*, line_load, length, bending_stiffness):
     float or numpy.ndarray or sympy.Expr
         Slope, positive where the beam goes down away from the wall [-].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> cantilever_uniform_tip_slope(line_load=2.0, length=3.0, bending_stiffness=4.5)
@@ -81,11 +71,6 @@ def cantilever_uniform_deflection(*, line_load, length, bending_stiffness):
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -116,11 +101,6 @@ def cantilever_uniform_deflection_at(*, line_load, length, bending_stiffness, po
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> cantilever_uniform_deflection_at(line_load=2.0, length=3.0, bending_stiffness=2.25, position=3.0)
@@ -147,11 +127,6 @@ def cantilever_point_moment(*, point_load, length):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive (so a downward load gives a negative one) [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -180,11 +155,6 @@ def cantilever_point_tip_slope(*, point_load, length, bending_stiffness):
     float or numpy.ndarray or sympy.Expr
         Slope, positive where the beam goes down away from the wall [-].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> cantilever_point_tip_slope(point_load=4.0, length=3.0, bending_stiffness=9.0)
@@ -211,11 +181,6 @@ def cantilever_point_deflection(*, point_load, length, bending_stiffness):
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -245,11 +210,6 @@ def cantilever_point_deflection_at(*, point_load, length, bending_stiffness, pos
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
 
     Examples
     --------

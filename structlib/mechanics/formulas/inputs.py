@@ -21,11 +21,6 @@ def square_root(value):
     float or numpy.ndarray or sympy.Expr
         The root [root of the unit of value].
 
-    Raises
-    ------
-    BadInput
-        When the value is negative or not a number.
-
     Examples
     --------
     >>> square_root(9.0)

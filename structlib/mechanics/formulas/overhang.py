@@ -20,11 +20,6 @@ def overhang_uniform_left_reaction(*, line_load, span, overhang):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> overhang_uniform_left_reaction(line_load=2.0, span=4.0, overhang=2.0)
@@ -53,11 +48,6 @@ def overhang_uniform_right_reaction(*, line_load, span, overhang):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> overhang_uniform_right_reaction(line_load=2.0, span=4.0, overhang=2.0)
@@ -83,11 +73,6 @@ def overhang_uniform_support_moment(*, line_load, overhang):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive (so a downward load gives a negative one) [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -118,11 +103,6 @@ def overhang_uniform_span_moment(*, line_load, span, overhang):
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> overhang_uniform_span_moment(line_load=2.0, span=4.0, overhang=2.0)
@@ -151,11 +131,6 @@ def overhang_uniform_span_moment_place(*, span, overhang):
     float or numpy.ndarray or sympy.Expr
         Distance from the left support [mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> overhang_uniform_span_moment_place(span=4.0, overhang=2.0)
@@ -182,11 +157,6 @@ def overhang_uniform_inflection_place(*, span, overhang):
     -------
     float or numpy.ndarray or sympy.Expr
         Distance from the left support [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
 
     Examples
     --------
@@ -216,11 +186,6 @@ def overhang_uniform_tip_deflection(*, line_load, span, overhang, bending_stiffn
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------

@@ -18,11 +18,6 @@ def propped_uniform_prop_reaction(*, line_load, span):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> propped_uniform_prop_reaction(line_load=8.0, span=4.0)
@@ -48,11 +43,6 @@ def propped_uniform_wall_reaction(*, line_load, span):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> propped_uniform_wall_reaction(line_load=8.0, span=4.0)
@@ -77,11 +67,6 @@ def propped_uniform_wall_moment(*, line_load, span):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive (so a downward load gives a negative one) [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -109,11 +94,6 @@ def propped_uniform_span_moment(*, line_load, span):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -144,11 +124,6 @@ def propped_uniform_deflection_at(*, line_load, span, bending_stiffness, positio
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> propped_uniform_deflection_at(line_load=6.0, span=4.0, bending_stiffness=4.0, position=2.0)
@@ -173,11 +148,6 @@ def propped_uniform_greatest_deflection_place(*, span):
     -------
     float or numpy.ndarray or sympy.Expr
         Distance from the prop [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -205,11 +175,6 @@ def propped_uniform_deflection(*, line_load, span, bending_stiffness):
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> round(propped_uniform_deflection(line_load=1.0, span=16.0, bending_stiffness=100.0), 4)
@@ -236,11 +201,6 @@ def two_span_uniform_end_reaction(*, line_load, span):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> two_span_uniform_end_reaction(line_load=8.0, span=4.0)
@@ -266,11 +226,6 @@ def two_span_uniform_middle_reaction(*, line_load, span):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> two_span_uniform_middle_reaction(line_load=8.0, span=4.0)
@@ -294,11 +249,6 @@ def two_span_uniform_support_moment(*, line_load, span):
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive (so a downward load gives a negative one) [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> two_span_uniform_support_moment(line_load=8.0, span=4.0)
@@ -321,11 +271,6 @@ def two_span_uniform_span_moment(*, line_load, span):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -352,11 +297,6 @@ def two_span_uniform_deflection(*, line_load, span, bending_stiffness):
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> round(two_span_uniform_deflection(line_load=1.0, span=16.0, bending_stiffness=100.0), 4)
@@ -379,11 +319,6 @@ def fixed_uniform_wall_moment(*, line_load, span):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive (so a downward load gives a negative one) [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -409,11 +344,6 @@ def fixed_uniform_span_moment(*, line_load, span):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -441,11 +371,6 @@ def fixed_uniform_deflection(*, line_load, span, bending_stiffness):
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------

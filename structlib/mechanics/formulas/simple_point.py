@@ -20,11 +20,6 @@ def simple_point_left_reaction(*, point_load, span, load_position):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> simple_point_left_reaction(point_load=9.0, span=6.0, load_position=2.0)
@@ -53,11 +48,6 @@ def simple_point_right_reaction(*, point_load, span, load_position):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> simple_point_right_reaction(point_load=9.0, span=6.0, load_position=2.0)
@@ -85,11 +75,6 @@ def simple_point_moment(*, point_load, span, load_position):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
 
     Examples
     --------
@@ -122,11 +107,6 @@ def simple_point_deflection_left_of_load(*, point_load, span, load_position, ben
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
 
     Examples
     --------
@@ -165,11 +145,6 @@ def simple_point_deflection_right_of_load(*, point_load, span, load_position, be
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> simple_point_deflection_right_of_load(
@@ -203,11 +178,6 @@ def simple_point_greatest_deflection_place(*, span, nearer_distance):
     float or numpy.ndarray or sympy.Expr
         Distance from the farther support [mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> simple_point_greatest_deflection_place(span=6.0, nearer_distance=3.0)
@@ -236,11 +206,6 @@ def simple_point_greatest_deflection(*, point_load, span, nearer_distance, bendi
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
 
     Examples
     --------
@@ -272,11 +237,6 @@ def simple_midspan_point_moment(*, point_load, span):
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> simple_midspan_point_moment(point_load=8.0, span=6.0)
@@ -303,11 +263,6 @@ def simple_midspan_point_deflection(*, point_load, span, bending_stiffness):
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------

@@ -18,11 +18,6 @@ def simple_uniform_reaction(*, line_load, span):
     float or numpy.ndarray or sympy.Expr
         Reaction, upward positive [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> simple_uniform_reaction(line_load=2.0, span=6.0)
@@ -47,11 +42,6 @@ def simple_uniform_moment(*, line_load, span):
     -------
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive [N*mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -80,11 +70,6 @@ def simple_uniform_moment_at(*, line_load, span, position):
     float or numpy.ndarray or sympy.Expr
         Moment, sagging positive [N*mm].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> simple_uniform_moment_at(line_load=2.0, span=6.0, position=1.0)
@@ -112,11 +97,6 @@ def simple_uniform_shear_at(*, line_load, span, position):
     -------
     float or numpy.ndarray or sympy.Expr
         Shear, positive when the left part is pushed up [N].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
 
     Examples
     --------
@@ -148,11 +128,6 @@ def simple_uniform_slope_at(*, line_load, span, bending_stiffness, position):
     float or numpy.ndarray or sympy.Expr
         Slope, positive where the beam goes down to the right [-].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
-
     Examples
     --------
     >>> simple_uniform_slope_at(line_load=2.0, span=6.0, bending_stiffness=9.0, position=0.0)
@@ -180,11 +155,6 @@ def simple_uniform_deflection(*, line_load, span, bending_stiffness):
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------
@@ -214,11 +184,6 @@ def simple_uniform_deflection_at(*, line_load, span, bending_stiffness, position
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, a length or stiffness is not positive, or a place is off the member.
 
     Examples
     --------
@@ -254,11 +219,6 @@ def simple_uniform_shear_deflection(*, line_load, span, shear_modulus, area):
     -------
     float or numpy.ndarray or sympy.Expr
         Deflection from shear alone, downward positive [mm].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------

@@ -18,11 +18,6 @@ def bending_stress(*, moment, section_modulus):
     float or numpy.ndarray or sympy.Expr
         Bending stress, with the sign of the moment [MPa].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> bending_stress(moment=120.0, section_modulus=10.0)
@@ -50,11 +45,6 @@ def rectangle_shear_stress(*, shear, width, depth):
     float or numpy.ndarray or sympy.Expr
         Shear stress at mid-depth, with the sign of the shear [MPa].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> rectangle_shear_stress(shear=40.0, width=3.0, depth=10.0)
@@ -80,11 +70,6 @@ def rectangle_shear_stiffness(*, shear_modulus, area):
     float or numpy.ndarray or sympy.Expr
         Shear stiffness, G A_s [N].
 
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
-
     Examples
     --------
     >>> rectangle_shear_stiffness(shear_modulus=4.0, area=3.0)
@@ -108,11 +93,6 @@ def bending_stiffness(*, modulus, inertia):
     -------
     float or numpy.ndarray or sympy.Expr
         Bending stiffness, EI [N*mm^2].
-
-    Raises
-    ------
-    BadInput
-        When a value is not a number, or a length or stiffness is not positive.
 
     Examples
     --------

@@ -9,11 +9,6 @@ from .proof import Derivation, Ending, Step, derivation, name_of, prove, same_as
 def section_of_a_rectangle():
     """Derive moment of inertia and section modulus of a rectangle from thin layers.
 
-    Returns
-    -------
-    Derivation
-        It ends in ``rectangle_inertia`` and ``rectangle_section_modulus`` [-].
-
     Examples
     --------
     >>> section_of_a_rectangle().proved
@@ -56,13 +51,7 @@ def section_of_a_rectangle():
 
 
 def tributary_line_load():
-    """Derive the load on a foot of wall from the balance of one joist.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``simple_uniform_reaction`` and ``tributary_width_cut`` [-].
-    """
+    """Derive the load on a foot of wall from the balance of one joist."""
     from sympy import Eq, solve, symbols
 
     p, s, L = symbols("p s L", positive=True)
@@ -112,13 +101,7 @@ def tributary_line_load():
 
 
 def simple_beam():
-    """Derive shear, moment, slope and deflection of a simple span by adding up, four times.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``simple_uniform_moment`` and ``simple_uniform_deflection`` [-].
-    """
+    """Derive shear, moment, slope and deflection of a simple span by adding up, four times."""
     from sympy import Eq, Function, Symbol, expand, integrate, solve, symbols
 
     w, L, EI, x = symbols("w L EI x", positive=True)
@@ -187,13 +170,7 @@ def simple_beam():
 
 
 def required_section():
-    """Derive the section modulus and the depth that a load and a span ask for.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``bending_stress`` [-].
-    """
+    """Derive the section modulus and the depth that a load and a span ask for."""
     from sympy import Eq, UnevaluatedExpr, solve, sqrt, symbols
 
     w, L, f, b, d = symbols("w L f b d", positive=True)
@@ -234,13 +211,7 @@ def required_section():
 
 
 def middle_support():
-    """Derive the push of the middle support of two equal spans by taking it away and back.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``two_span_uniform_middle_reaction`` and ``middle_width_two_equal_spans`` [-].
-    """
+    """Derive the push of the middle support of two equal spans by taking it away and back."""
     from sympy import Eq, Symbol, solve, symbols
 
     w, L, EI = symbols("w L EI", positive=True)
@@ -291,13 +262,7 @@ def middle_support():
 
 
 def point_load():
-    """Derive pushes, moment and sag of a simple span under one load at any place.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``simple_point_moment`` and ``simple_point_deflection_left_of_load`` [-].
-    """
+    """Derive pushes, moment and sag of a simple span under one load at any place."""
     from sympy import Eq, Function, Symbol, integrate, solve, symbols
 
     P, L, EI, x, a = symbols("P L EI x a", positive=True)
@@ -345,13 +310,7 @@ def point_load():
 
 
 def two_spans():
-    """Derive shear and moment of two equal spans from the push of the middle support.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``two_span_uniform_end_reaction``, ``_support_moment`` and ``_span_moment`` [-].
-    """
+    """Derive shear and moment of two equal spans from the push of the middle support."""
     from sympy import Eq, Function, Symbol, expand, integrate, solve, symbols
 
     w, L, x = symbols("w L x", positive=True)

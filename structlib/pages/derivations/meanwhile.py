@@ -8,11 +8,6 @@ from .proof import Step, derivation
 def temporary_wall():
     """Derive the push of a temporary wall from the turning about the far wall.
 
-    Returns
-    -------
-    Derivation
-        It ends in ``temporary_wall_reaction`` and ``far_wall_reaction`` [-].
-
     Examples
     --------
     >>> temporary_wall().proved
@@ -66,11 +61,6 @@ def temporary_wall():
 
 def jack_until_the_ends_let_go():
     """Derive how far a jack at mid-span lifts before the whole load hangs on it.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``midspan_jack_force`` and ``midspan_lift_off`` [-].
 
     Examples
     --------

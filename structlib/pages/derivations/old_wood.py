@@ -12,11 +12,6 @@ deflection = RULEBOOK.room("deflection")
 def first_frequency():
     """Derive the first frequency of a simple span from its energy, and from its sag.
 
-    Returns
-    -------
-    Derivation
-        It ends in ``simple_span_frequency`` and ``frequency_from_sag`` [-].
-
     Examples
     --------
     >>> first_frequency().proved
@@ -85,11 +80,6 @@ def first_frequency():
 def what_a_notch_leaves():
     """Derive the section modulus left at a notch, and the share of strength.
 
-    Returns
-    -------
-    Derivation
-        It ends in ``notched_section_modulus`` [-].
-
     Examples
     --------
     >>> what_a_notch_leaves().proved
@@ -131,11 +121,6 @@ def what_a_notch_leaves():
 
 def sag_after_years():
     """Derive the sag after years from what bends at once and what creep adds.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``long_term_deflection`` [-].
 
     Examples
     --------

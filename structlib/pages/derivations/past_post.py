@@ -8,11 +8,6 @@ from .proof import Step, derivation, prove, same_as
 def overhang_uplift():
     """Derive what one load on the tip of an overhang does at both supports, from turning alone.
 
-    Returns
-    -------
-    Derivation
-        It ends in ``overhang_tip_back_reaction``, ``_near_reaction`` and ``_moment`` [-].
-
     Examples
     --------
     >>> overhang_uplift().proved
@@ -64,13 +59,7 @@ def overhang_uplift():
 
 
 def post_taken_out():
-    """Derive the sag of two equal spans in one piece, and how much greater it is without the middle post.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``two_span_uniform_deflection`` [-].
-    """
+    """Derive the sag of two equal spans in one piece, and how much greater it is without the middle post."""
     from sympy import Eq, Function, Symbol, expand, factor, integrate, simplify, solve, sqrt, symbols
 
     w, L, EI, x = symbols("w L EI x", positive=True)
@@ -126,13 +115,7 @@ def post_taken_out():
 
 
 def weak_spot_of_a_taper():
-    """Derive where a tapered simple beam is stressed most: not where the moment is greatest.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``tapered_uniform_stress_place`` [-].
-    """
+    """Derive where a tapered simple beam is stressed most: not where the moment is greatest."""
     from sympy import Eq, Function, Symbol, fraction, solve, symbols, together
 
     w, L, b, x = symbols("w L b x", positive=True)

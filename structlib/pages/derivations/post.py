@@ -11,11 +11,6 @@ footings = RULEBOOK.room("footings")
 def euler_column():
     """Derive the load under which a slender post bows out, from its bent shape.
 
-    Returns
-    -------
-    Derivation
-        It ends in ``euler_load`` [-].
-
     Examples
     --------
     >>> euler_column().proved
@@ -69,11 +64,6 @@ def euler_column():
 
 def pad_side():
     """Derive the side of a square pad from what the soil bears.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``pad_side`` [-].
 
     Examples
     --------

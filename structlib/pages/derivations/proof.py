@@ -14,15 +14,7 @@ class NotProved(ArithmeticError):
 
 @dataclass(frozen=True)
 class Step:
-    """One step of a derivation.
-
-    Parameters
-    ----------
-    sentence : str
-        What happens, in words [-].
-    equation : sympy.Expr
-        The same in symbols [-].
-    """
+    """One step of a derivation."""
 
     sentence: str
     equation: object
@@ -30,19 +22,7 @@ class Step:
 
 @dataclass(frozen=True)
 class Ending:
-    """The last line of a derivation and the function that computes the same.
-
-    Parameters
-    ----------
-    function : str
-        Name of the function, from the room it lives in [-].
-    equation : sympy.Eq
-        Symbol on the left, derived expression on the right [-].
-    dimension : str
-        What the result is [-].
-    inputs : dict
-        Input name to its symbol and its dimension [-].
-    """
+    """The last line of a derivation and the function that computes the same."""
 
     function: str
     equation: object
@@ -52,19 +32,7 @@ class Ending:
 
 @dataclass(frozen=True)
 class Derivation:
-    """A way from what is known to a formula of the library.
-
-    Parameters
-    ----------
-    title : str
-        The question answered [-].
-    steps : tuple of Step
-        The way, in order [-].
-    endings : tuple of Ending
-        Where it arrives [-].
-    proved : bool
-        Always True: an ending that differs from its function raises `NotProved` [-].
-    """
+    """A way from what is known to a formula of the library."""
 
     title: str
     steps: tuple
@@ -77,27 +45,10 @@ class Derivation:
         return tuple(dict.fromkeys(ending.function for ending in self.endings))
 
 
-def prove(derived, of_library, function):
+def prove(derived, of_library, function: str):
     """Make sure that a derived expression and the answer of a function are the same.
 
-    Parameters
-    ----------
-    derived : sympy.Expr
-        What the derivation found [any].
-    of_library : sympy.Expr
-        What the function answers to the same symbols [same unit as derived].
-    function : str
-        Name of the function, for the message [-].
-
-    Returns
-    -------
-    bool
-        True [-].
-
-    Raises
-    ------
-    NotProved
-        When the two differ.
+    ``of_library`` [same unit as derived].
     """
     import sympy
 
@@ -109,11 +60,6 @@ def prove(derived, of_library, function):
 
 def dimension_check():
     """Check with units alone that the sag formula gives a length, and that a slip would show.
-
-    Returns
-    -------
-    list of str
-        One line a formula: what its units leave over [-].
 
     Examples
     --------
@@ -131,28 +77,8 @@ def dimension_check():
     return [f"{name} leaves: {left if left != 1 else 'no unit at all'}" for name, left in tries]
 
 
-def derivation(title, steps, *endings):
-    """Prove every ending against its function and put the derivation together.
-
-    Parameters
-    ----------
-    title : str
-        The question answered [-].
-    steps : tuple of Step
-        The way, in order [-].
-    *endings : tuple
-        Function, its arguments by name, derived expression, symbol, dimension, inputs of `Ending` [any].
-
-    Returns
-    -------
-    Derivation
-        The proved derivation [-].
-
-    Raises
-    ------
-    NotProved
-        When an ending differs from its function.
-    """
+def derivation(title: str, steps: tuple[Step, ...], *endings):
+    """Prove every ending against its function and put the derivation together."""
     from sympy import Eq
 
     proved = []
@@ -162,27 +88,10 @@ def derivation(title, steps, *endings):
     return Derivation(title, steps, tuple(proved), True)
 
 
-def same_as(derived, function, arguments):
+def same_as(derived, function, arguments: dict):
     """Prove a derived expression and give it back in the form the function has.
 
-    Parameters
-    ----------
-    derived : sympy.Expr
-        What the derivation found [any].
-    function : callable
-        The function of the library [-].
-    arguments : dict
-        Its arguments by name, as symbols [any].
-
-    Returns
-    -------
-    sympy.Expr
-        What the function answers [same unit as derived].
-
-    Raises
-    ------
-    NotProved
-        When the two differ.
+    Gives [same unit as derived].
     """
     of_library = function(**arguments)
     prove(derived, of_library, function.__name__)
@@ -191,16 +100,6 @@ def same_as(derived, function, arguments):
 
 def name_of(function):
     """Name a function with the room it lives in.
-
-    Parameters
-    ----------
-    function : callable
-        A function of the library [-].
-
-    Returns
-    -------
-    str
-        Room and name [-].
 
     Examples
     --------
@@ -239,41 +138,20 @@ def _latex(expression):
     )
 
 
-def steps_as_latex(derivation):
-    """Give each step as a sentence and a formula in LaTeX.
-
-    Parameters
-    ----------
-    derivation : Derivation
-        The derivation to show [-].
-
-    Returns
-    -------
-    list of tuple of str
-        Sentence and formula, in order [-].
+def steps_as_latex(derivation: Derivation):
+    r"""Give each step as a sentence and a formula in LaTeX.
 
     Examples
     --------
     >>> from structlib.pages.derivations import section_of_a_rectangle
     >>> steps_as_latex(section_of_a_rectangle())[2][1]
-    'I = \\\\frac{b d^{3}}{12}'
+    'I = \\frac{b d^{3}}{12}'
     """
     return [(step.sentence, _latex(step.equation)) for step in derivation.steps]
 
 
-def to_markdown(derivation):
-    """Give the whole derivation as one Markdown text, formulas between double dollar signs.
-
-    Parameters
-    ----------
-    derivation : Derivation
-        The derivation to show [-].
-
-    Returns
-    -------
-    str
-        The text, the same every time [-].
-    """
+def to_markdown(derivation: Derivation):
+    """Give the whole derivation as one Markdown text, formulas between double dollar signs."""
     lines = [f"**{derivation.title}**"]
     for number, (sentence, formula) in enumerate(steps_as_latex(derivation), start=1):
         lines += [f"{number}. {sentence}", f"$${formula}$$"]
@@ -284,28 +162,8 @@ def to_markdown(derivation):
     return "\n\n".join(lines)
 
 
-def with_numbers(derivation, values, system="us"):
-    """Put the reader's numbers into the last line of a derivation.
-
-    Parameters
-    ----------
-    derivation : Derivation
-        The derivation [-].
-    values : dict
-        Input names to numbers, in internal units, such as ``{"line_load": 40*plf, "span": 12*ft}`` [any].
-    system : str
-        Whose units to show, ``"us"`` or ``"metric"`` [-].
-
-    Returns
-    -------
-    str
-        One line for every ending whose inputs are all given, as Markdown [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is missing or unknown, or a number makes no sense.
-    """
+def with_numbers(derivation: Derivation, values: dict, system: str="us"):
+    """Put the reader's numbers into the last line of a derivation."""
     known = {name: entry for ending in derivation.endings for name, entry in ending.inputs.items()}
     for name, value in values.items():
         if name not in known:

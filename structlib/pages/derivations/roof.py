@@ -8,11 +8,6 @@ from .proof import Step, derivation, prove, same_as
 def rafter_thrust():
     """Derive the push of a pair of rafters at the eaves from the balance of one rafter.
 
-    Returns
-    -------
-    Derivation
-        It ends in ``rafter_thrust`` and ``ridge_beam_load`` [-].
-
     Examples
     --------
     >>> rafter_thrust().proved
@@ -73,11 +68,6 @@ def rafter_thrust():
 
 def raised_tie():
     """Derive what a raised tie is pulled with, and how it bends the rafters, from the same free body.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``tie_force`` and ``raised_tie_bending_factor`` [-].
 
     Examples
     --------

@@ -11,11 +11,6 @@ bearing = RULEBOOK.room("bearing")
 def seat_length():
     """Derive the seat length of a simple beam from its load, its span, its width and its wood.
 
-    Returns
-    -------
-    Derivation
-        It ends in ``simple_uniform_reaction`` and ``bearing_length_needed`` [-].
-
     Examples
     --------
     >>> seat_length().proved

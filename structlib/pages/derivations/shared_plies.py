@@ -8,11 +8,6 @@ from .proof import Step, derivation
 def shares_of_unlike_plies():
     """Derive which share of the load and which stress a plate takes between plies of wood.
 
-    Returns
-    -------
-    Derivation
-        It ends in ``loose_stiffness``, ``share_of`` and ``own_stress`` [-].
-
     Examples
     --------
     >>> shares_of_unlike_plies().proved
@@ -91,11 +86,6 @@ def shares_of_unlike_plies():
 
 def stacked_boards():
     """Derive what two like boards, one on the other, are worth loose and joined.
-
-    Returns
-    -------
-    Derivation
-        It ends in ``loose_stiffness`` and ``joined_stiffness`` [-].
 
     Examples
     --------

@@ -3,14 +3,20 @@
 Another notebook adds its own questions in a module beside these, with the decorator `asks`.
 """
 
-from . import depth, wall, push, beam  # noqa: F401 - importing them registers their questions
-from . import seats  # noqa: F401 - the questions of notebook 05
-from . import meanwhile  # noqa: F401 - the questions of notebook 11
-from . import old_wood  # noqa: F401 - the questions of notebook 10
-from . import past_post  # noqa: F401 - the questions of notebook 08
-from . import post, one_house  # noqa: F401 - the questions of notebook 06
-from . import roof  # noqa: F401 - the questions of notebook 07
-from . import shared_plies  # noqa: F401 - the questions of notebook 09
+from . import (  # noqa: F401 - importing them registers their questions  # noqa: F401 - the questions of notebook 06
+    beam,
+    depth,
+    meanwhile,  # noqa: F401 - the questions of notebook 11
+    old_wood,  # noqa: F401 - the questions of notebook 10
+    one_house,
+    past_post,  # noqa: F401 - the questions of notebook 08
+    post,
+    push,
+    roof,  # noqa: F401 - the questions of notebook 07
+    seats,  # noqa: F401 - the questions of notebook 05
+    shared_plies,  # noqa: F401 - the questions of notebook 09
+    wall,
+)
 from .judging import Verdict, judge
 from .progress import Progress, Try, load_progress, save_progress
 from .question import Mistake, Question, asks, kinds, make_question

@@ -23,21 +23,6 @@ _SAME_WORD = {"deflection": "sag", "stiffness": "sag", "crushing": "bearing", "m
 def read_number(text):
     """Read a plain number, with commas between thousands and a point before decimals.
 
-    Parameters
-    ----------
-    text : str
-        What was typed [-].
-
-    Returns
-    -------
-    float
-        The number [-].
-
-    Raises
-    ------
-    BadInput
-        When it is not one plain number.
-
     Examples
     --------
     >>> read_number("1,250.5")
@@ -68,23 +53,6 @@ def _without_words(text, said):
 def read_count(text, said=""):
     """Read a whole number of things: ``3``, ``3 plies``, ``three``, ``17 joists``.
 
-    Parameters
-    ----------
-    text : str
-        What was typed [-].
-    said : str
-        The question; its words may stand behind the number [-].
-
-    Returns
-    -------
-    int
-        The count [-].
-
-    Raises
-    ------
-    BadInput
-        When it is not a whole number, or a unit stands behind it.
-
     Examples
     --------
     >>> read_count("three plies"), read_count("17")
@@ -108,23 +76,6 @@ def read_count(text, said=""):
 
 def read_ratio(text, said=""):
     """Read how many times: ``8``, ``8x``, ``8 times stiffer``, ``800 %``, ``8:1``, ``8 to 1``.
-
-    Parameters
-    ----------
-    text : str
-        What was typed [-].
-    said : str
-        The question; its words may stand behind the number [-].
-
-    Returns
-    -------
-    float
-        The ratio [-].
-
-    Raises
-    ------
-    BadInput
-        When it is no ratio, or a unit stands behind it.
 
     Examples
     --------
@@ -156,23 +107,6 @@ def _read_times(plain, text):
 
 def read_word(text, choices):
     """Read which of the choices a short text names.
-
-    Parameters
-    ----------
-    text : str
-        What was typed [-].
-    choices : tuple of str
-        The words that may be answered [-].
-
-    Returns
-    -------
-    str
-        One of the choices [-].
-
-    Raises
-    ------
-    BadInput
-        When none or several are named, or the text denies one.
 
     Examples
     --------

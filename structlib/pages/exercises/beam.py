@@ -1,7 +1,7 @@
 """Questions of notebook 04: how big must the beam be?"""
 
 from structlib.ground import sections
-from structlib.ground.units import ft, inch, lb, plf, psi
+from structlib.ground.units import ft, inch, plf, psi
 from structlib.mechanics import formulas
 from structlib.rules.choice import RULEBOOK
 

@@ -27,21 +27,7 @@ _POWERS_OF_TEN = tuple(10.0**power for power in range(-9, 10) if power)
 
 @dataclass(frozen=True)
 class Verdict:
-    """What is said about an answer.
-
-    Parameters
-    ----------
-    right : bool
-        Whether it counts as right [-].
-    read_as : str
-        The answer as it was understood, empty when it could not be read [-].
-    message : str
-        What to tell the learner [-].
-    mistake : str
-        Name of the slip, empty when none is known [-].
-    asks : bool
-        True when the answer could not be read and is asked for again; it then counts as no try [-].
-    """
+    """What is said about an answer."""
 
     right: bool
     read_as: str
@@ -52,18 +38,6 @@ class Verdict:
 
 def judge(question, answer_text):
     """Judge an answer as it was typed.
-
-    Parameters
-    ----------
-    question : Question
-        The question [-].
-    answer_text : str
-        What was typed, with its unit; None, blanks and nonsense are answered with a sentence [-].
-
-    Returns
-    -------
-    Verdict
-        Right or not, how it was read, and why [-].
 
     Examples
     --------

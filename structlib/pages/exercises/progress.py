@@ -15,19 +15,7 @@ _VERSION = 1
 
 @dataclass(frozen=True)
 class Try:
-    """What happened with one question.
-
-    Parameters
-    ----------
-    tries : int
-        How many answers could be read and were judged [-].
-    hints : int
-        How many hints were opened, 0 to 3 [-].
-    right : bool
-        Whether it was answered rightly at least once [-].
-    last : str
-        The answer typed last [-].
-    """
+    """What happened with one question."""
 
     tries: int = 0
     hints: int = 0
@@ -37,53 +25,17 @@ class Try:
 
 @dataclass(frozen=True)
 class Progress:
-    """All questions met so far, by kind and seed; `note` is a sentence for the reader.
-
-    Parameters
-    ----------
-    done : dict
-        ``"kind-seed"`` to `Try` [-].
-    note : str
-        What the reader should know about the file; empty when all is well [-].
-    """
+    """All questions met so far, by kind and seed; `note` is a sentence for the reader."""
 
     done: dict = field(default_factory=dict)
     note: str = ""
 
     def of(self, kind, seed):
-        """Give what happened with one question so far.
-
-        Parameters
-        ----------
-        kind : str
-            Kind of the question [-].
-        seed : int
-            Seed of the question [-].
-
-        Returns
-        -------
-        Try
-            The record; an empty one for a question never met [-].
-        """
+        """Give what happened with one question so far."""
         return self.done.get(f"{kind}-{check_seed(seed)}", Try())
 
     def with_answer(self, question, text, verdict):
-        """Give the progress with one more judged answer; an answer that was asked back adds none.
-
-        Parameters
-        ----------
-        question : Question
-            The question answered [-].
-        text : str
-            The answer as typed [-].
-        verdict : Verdict
-            How it was judged [-].
-
-        Returns
-        -------
-        Progress
-            The new record [-].
-        """
+        """Give the progress with one more judged answer; an answer that was asked back adds none."""
         before = self.of(question.kind, question.seed)
         after = replace(
             before,
@@ -94,18 +46,7 @@ class Progress:
         return self._with(question, after)
 
     def with_hint(self, question):
-        """Give the progress with one more hint opened, at most three.
-
-        Parameters
-        ----------
-        question : Question
-            The question the hint belongs to [-].
-
-        Returns
-        -------
-        Progress
-            The new record [-].
-        """
+        """Give the progress with one more hint opened, at most three."""
         before = self.of(question.kind, question.seed)
         return self._with(question, replace(before, hints=min(before.hints + 1, len(question.hints))))
 
@@ -113,39 +54,12 @@ class Progress:
         return replace(self, done={**self.done, f"{question.kind}-{question.seed}": record})
 
     def right_in(self, kind):
-        """Count the questions of a kind answered rightly.
-
-        Parameters
-        ----------
-        kind : str
-            Kind of question [-].
-
-        Returns
-        -------
-        int
-            How many [-].
-        """
+        """Count the questions of a kind answered rightly."""
         return sum(record.right for key, record in self.done.items() if key.rpartition("-")[0] == kind)
 
 
 def load_progress(path):
-    """Read the progress file; one that cannot be read is kept aside and a note says so.
-
-    Parameters
-    ----------
-    path : str or pathlib.Path
-        Where the file is [-].
-
-    Returns
-    -------
-    Progress
-        What is in it; empty when there is none [-].
-
-    Raises
-    ------
-    BadInput
-        When the file is there but may not be opened.
-    """
+    """Read the progress file; one that cannot be read is kept aside and a note says so."""
     path = Path(path)
     try:
         text = path.read_bytes().decode("utf-8")
@@ -162,25 +76,7 @@ def load_progress(path):
 
 
 def save_progress(progress, path):
-    """Write the progress file in one stroke, joined with what another page has written meanwhile.
-
-    Parameters
-    ----------
-    progress : Progress
-        What to keep [-].
-    path : str or pathlib.Path
-        Where; the folder must exist [-].
-
-    Returns
-    -------
-    Progress
-        What is in the file now; its note says if an unreadable file was kept aside [-].
-
-    Raises
-    ------
-    BadInput
-        When nothing may be written there; the old file is then untouched.
-    """
+    """Write the progress file in one stroke, joined with what another page has written meanwhile."""
     path = Path(path)
     there = load_progress(path)
     joined = Progress(done=_joined(there.done, progress.done), note=there.note)

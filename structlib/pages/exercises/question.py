@@ -22,17 +22,7 @@ _kinds = {}
 
 @dataclass(frozen=True)
 class Mistake:
-    """A wrong answer that a known slip leads to.
-
-    Parameters
-    ----------
-    value : float or str
-        What the slip gives, in internal units, or a word [any].
-    name : str
-        The slip in a few words [-].
-    message : str
-        Why it is a slip, and what to do instead [-].
-    """
+    """A wrong answer that a known slip leads to."""
 
     value: float | str
     name: str
@@ -43,38 +33,7 @@ class Mistake:
 class Question:
     """One exercise with its numbers, its answer and the wrong answers people give.
 
-    Parameters
-    ----------
-    prompt : str
-        What is asked, ending with the unit and the rounding [-].
-    dimension : str
-        What the answer is: a dimension of the unit reader, ``count``, ``ratio`` or ``word`` [-].
-    answer : float, int or str
-        The right answer, computed by structlib, in internal units, or a word [any].
-    mistakes : tuple of Mistake
-        Wrong answers that have a name; no two lie close together [-].
-    hints : tuple of str
-        Three of them: the idea, the formula with blanks, the numbers put in [-].
-    solution : str
-        The whole way in these numbers, as Markdown [-].
-    numbers : dict
-        The drawn numbers by name, in internal units [any].
-    tolerance : float
-        Accepted share of difference, for a limit on its careful side only; 0 for counts and words [-].
-    side : str
-        ``value``, or for a limit the side on which it is kept: ``at least`` or ``at most`` [-].
-    stock : tuple of float
-        Steps in which such sizes are made; the next one on the careful side counts [answer's unit].
-    choices : tuple of str
-        The words that may be answered; empty unless a word is asked [-].
-    kind : str
-        Short name of the question [-].
-    notebook : str
-        Number of the notebook it belongs to [-].
-    title : str
-        What it is about, in a few words [-].
-    seed : int
-        The number that brings the same question back [-].
+    ``stock`` [answer's unit].
     """
 
     prompt: str
@@ -99,22 +58,6 @@ def asks(notebook, kind, title, family=None):
 
     The decorated function takes a ``random.Random`` and returns a `Question`; kind, notebook,
     title and seed are filled in afterwards.
-
-    Parameters
-    ----------
-    notebook : str
-        Number of the notebook, as in ``"01"`` [-].
-    kind : str
-        Short name of the question, one word with underscores [-].
-    title : str
-        What the question is about, in a few words [-].
-    family : str or None
-        Kinds of one family draw from the same numbers, as the steps of one problem do [-].
-
-    Returns
-    -------
-    callable
-        The decorator [-].
     """
 
     def register(builder):
@@ -130,16 +73,6 @@ def asks(notebook, kind, title, family=None):
 def kinds(notebook=None):
     """List the kinds of question, all of them or those of one notebook.
 
-    Parameters
-    ----------
-    notebook : str, optional
-        Number of the notebook, as in ``"01"`` [-].
-
-    Returns
-    -------
-    dict or tuple of str
-        Notebook to kinds; with a notebook named, its kinds alone [-].
-
     Examples
     --------
     >>> kinds("01")[0]
@@ -152,23 +85,6 @@ def kinds(notebook=None):
 
 def make_question(kind, seed):
     """Make the question that a kind and a seed stand for, the same one every time.
-
-    Parameters
-    ----------
-    kind : str
-        One of `kinds` [-].
-    seed : int
-        Any whole number from 0 to 999999 [-].
-
-    Returns
-    -------
-    Question
-        The question, with its answer and its named mistakes [-].
-
-    Raises
-    ------
-    BadInput
-        When the kind is unknown or the seed is not such a whole number.
 
     Examples
     --------
@@ -185,21 +101,6 @@ def make_question(kind, seed):
 
 def check_seed(seed):
     """Refuse a seed that is not a whole number from 0 to 999999.
-
-    Parameters
-    ----------
-    seed : int
-        The number to check [-].
-
-    Returns
-    -------
-    int
-        The seed [-].
-
-    Raises
-    ------
-    BadInput
-        When it is not such a number.
 
     Examples
     --------
@@ -222,16 +123,6 @@ def settle(question):
 
     A mistake near the right answer is dropped: the right answer is never turned away. Two mistakes
     that give the same number are merged, and the message then names both.
-
-    Parameters
-    ----------
-    question : Question
-        The question with all its mistakes, the likeliest first [-].
-
-    Returns
-    -------
-    tuple of Mistake
-        Those that are kept, in the same order [-].
     """
     kept = []
     for mistake in question.mistakes:
@@ -259,19 +150,7 @@ def _merged(first, second):
 def is_near(value, target, tolerance):
     """Tell whether a value lies within a share of a target; words and counts must be equal.
 
-    Parameters
-    ----------
-    value : float or str
-        The value [any].
-    target : float or str
-        What it is compared with [same unit as value].
-    tolerance : float
-        Accepted share of the target; 0 asks for the same value [-].
-
-    Returns
-    -------
-    bool
-        Whether it is that near [-].
+    ``target`` [same unit as value].
 
     Examples
     --------
@@ -286,15 +165,7 @@ def is_near(value, target, tolerance):
 def next_stock(question):
     """List the stock sizes that come next on the careful side of a limit, one for each step.
 
-    Parameters
-    ----------
-    question : Question
-        The question [-].
-
-    Returns
-    -------
-    tuple of float
-        The sizes; none below the first step [answer's unit].
+    Gives [answer's unit].
 
     Examples
     --------
@@ -317,17 +188,7 @@ def _edge(answer, dimension, careful):
 def is_right(question, value):
     """Tell whether an answer counts: a limit is never passed by more than the rounding of the shown number.
 
-    Parameters
-    ----------
-    question : Question
-        The question [-].
-    value : float or str
-        The answer as read [answer's unit].
-
-    Returns
-    -------
-    bool
-        Whether it counts [-].
+    ``value`` [answer's unit].
 
     Examples
     --------

@@ -9,25 +9,7 @@ _TERMS = "Exercise numbers are invented. They teach a method and prove no buildi
 
 
 def answer_sheet(kind, seeds):
-    """Write questions with room for answers, as Markdown.
-
-    Parameters
-    ----------
-    kind : str
-        Kind of question [-].
-    seeds : iterable of int
-        One question for each seed [-].
-
-    Returns
-    -------
-    str
-        The sheet [-].
-
-    Raises
-    ------
-    BadInput
-        When there are no seeds, or the kind or a seed is not accepted.
-    """
+    """Write questions with room for answers, as Markdown."""
     questions = _questions(kind, seeds)
     parts = [f"# {questions[0].title}", "Name: ______________________  Date: ____________", _TERMS]
     for number, question in enumerate(questions, start=1):
@@ -41,25 +23,7 @@ def answer_sheet(kind, seeds):
 
 
 def answer_key(kind, seeds):
-    """Write the answers, the worked ways and the known slips, as Markdown.
-
-    Parameters
-    ----------
-    kind : str
-        Kind of question [-].
-    seeds : iterable of int
-        The same seeds as on the sheet [-].
-
-    Returns
-    -------
-    str
-        The key [-].
-
-    Raises
-    ------
-    BadInput
-        When there are no seeds, or the kind or a seed is not accepted.
-    """
+    """Write the answers, the worked ways and the known slips, as Markdown."""
     questions = _questions(kind, seeds)
     parts = [f"# Key: {questions[0].title}", _TERMS]
     for number, question in enumerate(questions, start=1):

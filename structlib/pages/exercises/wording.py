@@ -22,14 +22,7 @@ STOCK = ("2x4", "2x6", "2x8", "2x10", "2x12")
 class Board:
     """A dry board of dimension lumber, standing on edge.
 
-    Parameters
-    ----------
-    name : str
-        Its name in the yard, such as ``2x10`` [-].
-    width : float
-        Its dressed thickness [mm].
-    depth : float
-        Its dressed depth [mm].
+    ``width``, ``depth`` [mm].
     """
 
     name: str
@@ -37,49 +30,17 @@ class Board:
     depth: float
 
     def plies(self, count=1):
-        """Stand like boards side by side.
-
-        Parameters
-        ----------
-        count : int
-            How many [-].
-
-        Returns
-        -------
-        Section
-            Their section [-].
-        """
+        """Stand like boards side by side."""
         return Section(ply_width=self.width, depth=self.depth, plies=count)
 
     def as_named(self, count=1):
-        """Take the size that the name seems to promise, as beginners do.
-
-        Parameters
-        ----------
-        count : int
-            How many boards side by side [-].
-
-        Returns
-        -------
-        Section
-            A section larger than the true one [-].
-        """
+        """Take the size that the name seems to promise, as beginners do."""
         width, depth = (inches * inch for inches in nominal_size(self.name))
         return Section(ply_width=width, depth=depth, plies=count)
 
 
 def board(name):
     """Find the dressed size of a board that a yard keeps.
-
-    Parameters
-    ----------
-    name : str
-        Its name in the yard, such as ``2x10`` [-].
-
-    Returns
-    -------
-    Board
-        The board [-].
 
     Examples
     --------
@@ -93,19 +54,6 @@ def board(name):
 
 def say(value, dimension):
     """Write a value of a question with its unit.
-
-    Parameters
-    ----------
-    value : float, int or str
-        The value, in internal units, or a word [any].
-    dimension : str
-        What it is; ``ratio`` is said as times, or in per cent below 1; ``share`` in per cent;
-        ``number`` has no unit; ``count`` and ``word`` are said as they are [-].
-
-    Returns
-    -------
-    str
-        The text; a value halfway between two rounded ones is written out [-].
 
     Examples
     --------
@@ -155,20 +103,6 @@ def _unit(text, dimension):
 def carried(parts, then, dimension):
     """Write values between two steps with as few decimals as let the next step come out as printed.
 
-    Parameters
-    ----------
-    parts : list of tuple
-        Each value with its dimension [any].
-    then : callable
-        The next step, from these values [-].
-    dimension : str
-        What the next step gives [-].
-
-    Returns
-    -------
-    list of str
-        The values as they are printed [-].
-
     Examples
     --------
     >>> carried([(2 / 3, "number"), (1 / 3, "number")], lambda one, two: 100 * one + two, "number")
@@ -185,15 +119,7 @@ def carried(parts, then, dimension):
 def say_length(value):
     """Write a span, a height or a distance of a question with its unit.
 
-    Parameters
-    ----------
-    value : float
-        The value, in internal units [mm].
-
-    Returns
-    -------
-    str
-        The text [-].
+    ``value`` [mm].
 
     Examples
     --------
@@ -206,15 +132,7 @@ def say_length(value):
 def say_size(value):
     """Write a size of a section of a question with its unit.
 
-    Parameters
-    ----------
-    value : float
-        The value, in internal units [mm].
-
-    Returns
-    -------
-    str
-        The text [-].
+    ``value`` [mm].
 
     Examples
     --------
@@ -227,15 +145,7 @@ def say_size(value):
 def say_line_load(value):
     """Write a load by length of a question with its unit.
 
-    Parameters
-    ----------
-    value : float
-        The value, in internal units [N/mm].
-
-    Returns
-    -------
-    str
-        The text [-].
+    ``value`` [N/mm].
 
     Examples
     --------
@@ -253,66 +163,23 @@ _COUNTS = {
 
 
 def any_unit(unit, side="value", stock=()):
-    """Say how to answer with a unit.
-
-    Parameters
-    ----------
-    unit : str
-        The unit people would use [-].
-    side : str
-        ``value``, or for a limit ``at least`` or ``at most`` [-].
-    stock : tuple of float
-        Steps in which such sizes are made, if the next one counts too [-].
-
-    Returns
-    -------
-    str
-        The sentence [-].
-    """
+    """Say how to answer with a unit."""
     more = ", and so does the next stock size." if stock else "."
     return f"Give it in {unit} or in another unit, and write the unit. {_COUNTS[side]}{more}"
 
 
 def times():
-    """Say how to answer with a ratio.
-
-    Returns
-    -------
-    str
-        The sentence [-].
-    """
+    """Say how to answer with a ratio."""
     return (
         "Give a plain number such as 1.50, or per cent such as 150 %, to three figures: within 2 % counts."
     )
 
 
 def whole(things):
-    """Say how to answer with a count.
-
-    Parameters
-    ----------
-    things : str
-        What is counted [-].
-
-    Returns
-    -------
-    str
-        The sentence [-].
-    """
+    """Say how to answer with a count."""
     return f"Give a whole number of {things}, without a unit. It must be exact."
 
 
 def one_word(choices):
-    """Say how to answer with a word.
-
-    Parameters
-    ----------
-    choices : tuple of str
-        The words that may be answered [-].
-
-    Returns
-    -------
-    str
-        The sentence [-].
-    """
+    """Say how to answer with a word."""
     return f"Answer with one of these, without unit or rounding: {', '.join(choices[:-1])} or {choices[-1]}."

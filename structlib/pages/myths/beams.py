@@ -2,11 +2,11 @@
 
 from structlib.ground import sections
 from structlib.ground.showing import show
+from structlib.ground.sizes import dressed_size
 from structlib.ground.units import ft, inch, psf
 from structlib.house.file import demo_house
 from structlib.house.influence import influence
 from structlib.house.path import follow
-from structlib.ground.sizes import dressed_size
 from structlib.house.takedown import widths_on
 from structlib.mechanics import formulas
 from structlib.rules.choice import RULEBOOK
@@ -17,18 +17,6 @@ from .card import card
 
 def two_against_one(small, big):
     """Compare two small boards side by side with one big board.
-
-    Parameters
-    ----------
-    small : str
-        Nominal size of the small board, such as '2x8' [-].
-    big : str
-        Nominal size of the big board, such as '2x10' [-].
-
-    Returns
-    -------
-    tuple of float
-        Strength and stiffness of the two, each over that of the one [-].
 
     Examples
     --------
@@ -45,11 +33,6 @@ def two_against_one(small, big):
 def area_is_what_counts():
     """Answer: two 2x6 are as much wood as a 2x12, so they do the same.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "2.09 times the strength and 4.28 times the stiffness" in area_is_what_counts()
@@ -63,11 +46,6 @@ def area_is_what_counts():
 
 def depth_always_wins():
     """Answer: a double 2x8 is nowhere near a 2x10.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------
@@ -83,11 +61,6 @@ def depth_always_wins():
 def flat_is_the_same_board():
     """Answer: the same board has the same strength, however it lies.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "6.2 times the strength and 38 times the stiffness" in flat_is_the_same_board()
@@ -102,11 +75,6 @@ def flat_is_the_same_board():
 
 def only_what_is_above_it():
     """Answer: a wall only carries what stands straight above it.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------
@@ -126,11 +94,6 @@ def only_what_is_above_it():
 def half_and_half_always():
     """Answer: a middle support always takes half of each side.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "1.25 times" in half_and_half_always()
@@ -143,11 +106,6 @@ def half_and_half_always():
 
 def feet_for_inches():
     """Answer: the span in feet may equal the depth in inches for a double beam.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------

@@ -4,18 +4,6 @@
 def card(claim, answer):
     """Put what is said and the number against it under each other.
 
-    Parameters
-    ----------
-    claim : str
-        What they say [-].
-    answer : str
-        The computed number against it, as the rest of a sentence [-].
-
-    Returns
-    -------
-    str
-        Both, one below the other [-].
-
     Examples
     --------
     >>> print(card("Two is more than three.", "3 - 2 = 1."))

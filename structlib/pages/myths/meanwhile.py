@@ -1,7 +1,7 @@
 """Myths of notebook 11."""
 
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch, plf, psf
+from structlib.ground.units import ft, inch, plf
 from structlib.mechanics import formulas, jacking
 from structlib.pages.meanwhile_tables import asked_of
 
@@ -10,11 +10,6 @@ from .card import card
 
 def temporary_wall_carries_the_same():
     """Answer: the temporary wall carries what the wall did.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------
@@ -32,11 +27,6 @@ def temporary_wall_carries_the_same():
 
 def slow_jacking_brings_it_back():
     """Answer: jacked slowly enough, a beam takes its old shape again.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------
@@ -68,11 +58,6 @@ def _three_two_by_tens():
 
 def the_floor_below_takes_it():
     """Answer: a temporary wall may stand anywhere on the floor below.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------

@@ -13,11 +13,6 @@ from .card import card
 def old_growth_is_always_stronger():
     """Answer: old wood is always stronger than the tables say.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "No.3" in old_growth_is_always_stronger()
@@ -37,11 +32,6 @@ def old_growth_is_always_stronger():
 def passing_the_limit_feels_solid():
     """Answer: a floor that passes L/360 feels solid.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "8.6 Hz" in passing_the_limit_feels_solid()
@@ -59,11 +49,6 @@ def passing_the_limit_feels_solid():
 def a_third_of_the_length():
     """Answer: a notch may be a third of the joist's length.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "2 1/2 in" in a_third_of_the_length()
@@ -79,11 +64,6 @@ def a_third_of_the_length():
 
 def jack_it_straight_again():
     """Answer: take the load off, and an old floor comes back level.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------

@@ -12,11 +12,6 @@ from .card import card
 def only_the_post_below():
     """Answer: an overhang is just extra floor; it only loads the post below it.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "lifts the far end with 500 lb" in only_the_post_below()
@@ -33,11 +28,6 @@ def only_the_post_below():
 
 def twice_the_span_twice_the_beam():
     """Answer: take the middle post out and double the beam.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------
@@ -58,11 +48,6 @@ def twice_the_span_twice_the_beam():
 
 def worst_at_the_middle():
     """Answer: a beam always breaks at the middle.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------

@@ -16,11 +16,6 @@ columns, footings = RULEBOOK.room("columns"), RULEBOOK.room("footings")
 def the_slab_will_do():
     """Answer: concrete is strong, so the slab will do.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "31 in square" in the_slab_will_do(), "698 lb" in the_slab_will_do()
@@ -50,11 +45,6 @@ def the_slab_will_do():
 
 def the_subfloor_spreads_it():
     """Answer: the subfloor spreads the load of a post.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------

@@ -14,11 +14,6 @@ roof_ties = RULEBOOK.room("roof_ties")
 def steep_roofs_push_more():
     """Answer: steep roofs push more.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "with 1,200 plf, 6 in 12 with 600 plf, 12 in 12 with 300 plf" in steep_roofs_push_more()
@@ -37,11 +32,6 @@ def steep_roofs_push_more():
 
 def collar_ties_stop_spreading():
     """Answer: collar ties keep the walls from spreading.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------
@@ -63,11 +53,6 @@ def collar_ties_stop_spreading():
 def a_bigger_ridge_board_carries():
     """Answer: with a big ridge board you can take the ties out.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "540 plf" in a_bigger_ridge_board_carries() and "6,480 lb" in a_bigger_ridge_board_carries()
@@ -85,16 +70,6 @@ def a_bigger_ridge_board_carries():
 
 def only_the_top_matters(height_fraction=0.25):
     """Answer: raising the ties a little costs a little.
-
-    Parameters
-    ----------
-    height_fraction : float
-        Height of the tie as a share of the rise [-].
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------

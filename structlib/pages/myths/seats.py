@@ -12,11 +12,6 @@ seats = RULEBOOK.room("seats")
 def jacks_are_for_nailing():
     """Answer: jack studs are only there to nail the door to.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "needs 3.14 in of seat: 3 jack studs" in jacks_are_for_nailing()
@@ -35,11 +30,6 @@ def jacks_are_for_nailing():
 
 def deeper_needs_less_seat():
     """Answer: a deeper beam is stronger, so it needs less seat.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------

@@ -18,11 +18,6 @@ from .card import card
 def sistering_gives_more_than_the_sum():
     """Answer: two joists nailed together are more than the sum of both.
 
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
-
     Examples
     --------
     >>> "1.62 times the new one, and that is the sum" in sistering_gives_more_than_the_sum()
@@ -40,11 +35,6 @@ def sistering_gives_more_than_the_sum():
 
 def nailing_two_makes_one_deep_beam():
     """Answer: nail a beam on top of a beam, and you have one deep beam.
-
-    Returns
-    -------
-    str
-        The claim and the number against it [-].
 
     Examples
     --------

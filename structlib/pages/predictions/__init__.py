@@ -20,6 +20,6 @@ from .past_post import (
 )
 from .post import softer_soil, twice_the_height, which_way_first
 from .prediction import Prediction
-from .roof import collar_under_weight, colder_roof, steeper_or_flatter, tie_a_third_up
+from .roof import colder_roof, collar_under_weight, steeper_or_flatter, tie_a_third_up
 from .seats import deeper_or_wider, how_short_to_tilt_it_in, joists_meet_on_two_plies
 from .shared_plies import a_beam_on_a_beam, half_an_inch_of_steel, no_braces_on_the_flange

@@ -13,7 +13,6 @@ from structlib.pages.myths import two_against_one
 
 from .prediction import Prediction
 
-
 _TIMES = {1: "the same", 2: "2 times", 4: "4 times", 8: "8 times", 16: "16 times"}
 
 
@@ -23,11 +22,6 @@ def _whole_times(ratio):
 
 def same_wood_twice_as_deep():
     """Ask what one amount of wood gains in stiffness when it is made twice as deep and half as wide.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------
@@ -48,11 +42,6 @@ def same_wood_twice_as_deep():
 def two_small_or_one_big():
     """Ask which is stronger in bending: two 2x8 side by side or one 2x10.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> two_small_or_one_big().right
@@ -68,11 +57,6 @@ def two_small_or_one_big():
 
 def cut_or_continuous():
     """Ask what a joist in one piece over a middle wall does to the load on it.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------
@@ -92,11 +76,6 @@ def cut_or_continuous():
 
 def deeper_joists_heavier_wall():
     """Ask how much deeper joists add to what a wall carries.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------
@@ -120,11 +99,6 @@ def deeper_joists_heavier_wall():
 def twice_the_opening():
     """Ask what twice the opening does to the sag of the beam over it.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> twice_the_opening().right
@@ -141,11 +115,6 @@ def twice_the_opening():
 
 def plate_or_beam():
     """Ask which face is crushed first where a fir beam sits on a spruce plate.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------
@@ -164,11 +133,6 @@ def plate_or_beam():
 def off_the_middle():
     """Ask what share of one load the nearer support takes when it stands at a quarter of the span.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> off_the_middle().right
@@ -185,11 +149,6 @@ def off_the_middle():
 
 def middle_post_out():
     """Ask what taking out a middle post does to the moment in the beam.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------

@@ -11,11 +11,6 @@ from .prediction import Prediction
 def temporary_wall_further_in():
     """Ask what a temporary wall carries when it stands a sixth of the span away from the wall.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> temporary_wall_further_in().right
@@ -39,11 +34,6 @@ def temporary_wall_further_in():
 def far_end_of_the_lever():
     """Ask what the far end of the joists does when a heavy outside wall stands on their tips.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> far_end_of_the_lever().right
@@ -66,11 +56,6 @@ def far_end_of_the_lever():
 
 def lift_all_of_the_sag():
     """Ask what happens when a beam is jacked at its middle by its whole measured sag, most of it creep.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------

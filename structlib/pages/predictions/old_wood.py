@@ -13,11 +13,6 @@ from .prediction import Prediction
 def log_against_square():
     """Ask how strong an 8 in log is beside a full 8x8.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> log_against_square().right
@@ -44,11 +39,6 @@ def log_against_square():
 def notch_or_hole():
     """Ask which takes more strength: a notch of a sixth of the depth, or a hole of a third.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> notch_or_hole().right
@@ -73,11 +63,6 @@ def notch_or_hole():
 def longer_floor_same_limit():
     """Ask how a floor that just meets L/360 swings when its span grows from 10 ft to 20 ft.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> longer_floor_same_limit().right
@@ -97,11 +82,6 @@ def longer_floor_same_limit():
 
 def tub_along_or_across():
     """Ask which way to turn a tub for the joists under it.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------

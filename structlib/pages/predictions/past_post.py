@@ -14,11 +14,6 @@ from .prediction import Prediction
 def which_way_the_back_goes():
     """Ask what a load on the tip of an overhang does to the far support.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> which_way_the_back_goes().right
@@ -40,11 +35,6 @@ def which_way_the_back_goes():
 
 def worst_arrangement():
     """Ask which spans must be loaded so that the first of three spans is bent most.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------
@@ -79,11 +69,6 @@ def worst_arrangement():
 def what_the_post_did():
     """Ask how much more a beam in one piece sags once its middle post is gone.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> what_the_post_did().right
@@ -106,11 +91,6 @@ def what_the_post_did():
 
 def where_the_taper_is_weak():
     """Ask where a tapered beam is stressed most.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------

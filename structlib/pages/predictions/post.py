@@ -14,11 +14,6 @@ columns, footings = RULEBOOK.room("columns"), RULEBOOK.room("footings")
 def twice_the_height():
     """Ask what twice the height leaves of the load at which a slender post bows out.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> twice_the_height().right
@@ -40,11 +35,6 @@ def twice_the_height():
 
 def which_way_first():
     """Ask which way three plies of 2x6 bow first.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------
@@ -68,11 +58,6 @@ def which_way_first():
 
 def softer_soil():
     """Ask what half the bearing of the soil does to the side of the pad.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------

@@ -17,11 +17,6 @@ _PUSHES = {0.5: "half as hard", 1: "as hard as before", 2: "twice as hard"}
 def steeper_or_flatter():
     """Ask what happens to the push when the same house gets a roof twice as steep.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> steeper_or_flatter().right
@@ -44,11 +39,6 @@ def steeper_or_flatter():
 def tie_a_third_up():
     """Ask what a rafter bends with when its tie is raised by a third of the height.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> tie_a_third_up().right
@@ -69,11 +59,6 @@ def tie_a_third_up():
 
 def colder_roof():
     """Ask what insulation does to the snow on an old roof.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------
@@ -96,11 +81,6 @@ def colder_roof():
 
 def collar_under_weight():
     """Ask what a collar tie feels under the weight of snow when a tie stands at the eaves.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------

@@ -13,11 +13,6 @@ bearing, seats = RULEBOOK.room("bearing"), RULEBOOK.room("seats")
 def deeper_or_wider():
     """Ask which change lets a beam do with half of its seat: twice the depth or twice the plies.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> deeper_or_wider().right
@@ -43,11 +38,6 @@ def deeper_or_wider():
 def joists_meet_on_two_plies():
     """Ask how many plies two joists in line need below them when a gap of 1/4 in stays between their ends.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> joists_meet_on_two_plies().right
@@ -68,11 +58,6 @@ def joists_meet_on_two_plies():
 
 def how_short_to_tilt_it_in():
     """Ask how much shorter than the room a beam must be cut so that it can be tilted up between two walls.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------

@@ -19,11 +19,6 @@ def _nearest(share, choices):
 def half_an_inch_of_steel():
     """Ask which share of the load a half-inch plate takes between two 2x10.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> half_an_inch_of_steel().right
@@ -45,11 +40,6 @@ def half_an_inch_of_steel():
 def a_beam_on_a_beam():
     """Ask how stiff a board laid on a like board is, both loose.
 
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
-
     Examples
     --------
     >>> a_beam_on_a_beam().right
@@ -70,11 +60,6 @@ def a_beam_on_a_beam():
 
 def no_braces_on_the_flange():
     """Ask what a steel beam loses when its pushed flange is held at the ends only.
-
-    Returns
-    -------
-    Prediction
-        The question, its choices, the right one and the reason [-].
 
     Examples
     --------

@@ -19,14 +19,7 @@ COLUMN = 176.0
 class BeamSupport:
     """What holds the beam at one place.
 
-    Parameters
-    ----------
-    x : float
-        Its place from the left end [mm].
-    kind : str
-        ``"pinned"``, ``"roller"``, ``"fixed"`` or ``"free"`` [-].
-    text : str
-        Its push in the reader's units, empty for none [-].
+    ``x`` [mm].
     """
 
     x: float
@@ -38,12 +31,7 @@ class BeamSupport:
 class CurvePoint:
     """A load at one place.
 
-    Parameters
-    ----------
-    x : float
-        Its place from the left end [mm].
-    text : str
-        Its size, for example ``"900 lb"`` [-].
+    ``x`` [mm].
     """
 
     x: float
@@ -54,18 +42,7 @@ class CurvePoint:
 class CurveSpread:
     """A load spread over a length.
 
-    Parameters
-    ----------
-    start : float
-        Where it begins [mm].
-    end : float
-        Where it ends [mm].
-    at_start : float
-        Load per length where it begins [N/mm].
-    at_end : float
-        Load per length where it ends [N/mm].
-    text : str
-        Its size, for example ``"100 lb/ft"`` [-].
+    ``start``, ``end`` [mm]; ``at_start``, ``at_end`` [N/mm].
     """
 
     start: float
@@ -79,22 +56,7 @@ class CurveSpread:
 class BeamCurve:
     """One of the four diagrams.
 
-    Parameters
-    ----------
-    name : str
-        ``"shear"``, ``"moment"``, ``"slope"`` or ``"deflection"``, in this order [-].
-    x : tuple of float
-        Places from the left end [mm].
-    y : tuple of float
-        Values in any unit [any].
-    unit : str
-        The unit of the texts, for example ``"lb"``, printed behind the name where there is room [-].
-    peak_text : str
-        The greatest value with its unit, for example ``"1,240 lb"`` [-].
-    full : float
-        Value that fills half of the diagram, 0 lets the peak fill it [any].
-    positive_down : bool
-        True draws positive values downward, as for a deflection [-].
+    ``x`` [mm].
     """
 
     name: str
@@ -110,28 +72,7 @@ class BeamCurve:
 class BeamCurvesView:
     """All that the picture of a beam and its four diagrams shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message, about 80 letters at most [-].
-    length : float
-        Length of the beam [mm].
-    length_text : str
-        Length, for example ``"12 ft"`` [-].
-    supports : tuple of BeamSupport
-        What holds it [-].
-    curves : tuple of BeamCurve
-        Shear, moment, slope and deflection [-].
-    point_loads : tuple of CurvePoint
-        Loads at one place [-].
-    spread_loads : tuple of CurveSpread
-        Loads over a length [-].
-    load_full : float
-        Load per length that a full arrow stands for, 0 lets the largest fill it [N/mm].
-    previous : tuple of tuple
-        For each diagram the pair of places and values before the last change; empty for none [any].
-    note : str
-        A sentence for below the picture [-].
+    ``length`` [mm]; ``load_full`` [N/mm].
     """
 
     title: str
@@ -192,23 +133,6 @@ _FRAMES = {
 
 def draw_beam_curves(view, frame="page"):
     """Draw a beam with its loads, supports and four diagrams, all above each other at one scale in x.
-
-    Parameters
-    ----------
-    view : BeamCurvesView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When something lies off the beam, a diagram is missing, or a text is too long.
 
     Examples
     --------

@@ -16,28 +16,7 @@ _TILTED, _LEVEL = 142.0, 226.0
 class BetweenWallsView:
     """All that the drawing shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message [-].
-    clear_width : float
-        Distance between the walls [mm].
-    depth : float
-        Depth of the beam [mm].
-    length : float
-        Length of the beam [mm].
-    ledge : float
-        Seat that stands in front of each wall, such as jack studs [mm].
-    seat : float
-        Seat that is left at each end [mm].
-    clear_width_text : str
-        Distance between the walls as text [-].
-    length_text : str
-        Length of the beam as text [-].
-    seat_text : str
-        Seat at each end as text [-].
-    ledge_text : str
-        What stands in front of each wall, as text [-].
+    ``clear_width``, ``depth``, ``length``, ``ledge``, ``seat`` [mm].
     """
 
     title: str
@@ -54,21 +33,6 @@ class BetweenWallsView:
 
 def draw_between_walls(view):
     """Draw the beam on its way in, its diagonal level, and below it the beam at rest on what was put under.
-
-    Parameters
-    ----------
-    view : BetweenWallsView
-        What is shown [-].
-
-    Returns
-    -------
-    Scene
-        The picture, 720 by 405 [-].
-
-    Raises
-    ------
-    BadInput
-        When a length makes no sense.
 
     Examples
     --------

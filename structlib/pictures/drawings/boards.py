@@ -20,22 +20,7 @@ SAG_ROOM = 0.19
 class Board:
     """A section of one or more plies.
 
-    Parameters
-    ----------
-    name : str
-        What it is called, for example ``"2-2x6"`` [-].
-    plies : int
-        Number of plies [-].
-    ply_width : float
-        Width of one ply [mm].
-    depth : float
-        Depth [mm].
-    width_text : str
-        Total width, for example ``"3 in"`` [-].
-    depth_text : str
-        Depth, for example ``"5 1/2 in"`` [-].
-    material_kind : str
-        ``"sawn"``, ``"lvl"``, ``"timber"`` or ``"steel"`` [-].
+    ``ply_width``, ``depth`` [mm].
     """
 
     name: str
@@ -51,46 +36,7 @@ class Board:
 class BoardsView:
     """All that the drawing of two boards shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message, about 80 letters at most [-].
-    reference : Board
-        The section compared with, drawn on the left [-].
-    current : Board
-        The section chosen, drawn on the right [-].
-    wood_text : str
-        Ratio of areas, for example ``"wood 1.02 x"`` [-].
-    strength_text : str
-        Ratio of bending strength, for example ``"strength 2.1 x"`` [-].
-    stiffness_text : str
-        Ratio of stiffness, for example ``"stiffness 4.3 x"`` [-].
-    span : float
-        Span that both carry over [mm].
-    span_text : str
-        Span in the reader's units [-].
-    x : tuple of float
-        Places along the span, from 0 to the span [mm].
-    reference_sag : tuple of float
-        Sag of the reference, positive down [mm].
-    current_sag : tuple of float
-        Sag of the current section, positive down [mm].
-    reference_sag_text : str
-        Its largest sag, for example ``"0.63 in"`` [-].
-    current_sag_text : str
-        Its largest sag [-].
-    exaggeration : float
-        Factor by which both are drawn; a smaller round one is used and printed if it does not fit [-].
-    previous : Board or None
-        The current section before the last change [-].
-    previous_sag : tuple of float
-        Its sag, empty for none [mm].
-    note : str
-        A sentence for below the picture, for example what load it is [-].
-    camera_depth : float
-        Depth that the picture always has room for, so that the scale stays fixed [mm].
-    camera_sag : float
-        Sag that the picture always has room for [mm].
+    ``span``, ``x``, ``reference_sag``, ``current_sag``, ``previous_sag``, ``camera_depth``, ``camera_sag`` [mm].
     """
 
     title: str
@@ -187,31 +133,14 @@ _PLACES = {
 
 
 def draw_boards(view, frame="page"):
-    """Draw two sections side by side and their sag over the same span, all to one scale.
-
-    Parameters
-    ----------
-    view : BoardsView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length, count or word makes no sense, or a text is too long to be shown.
+    r"""Draw two sections side by side and their sag over the same span, all to one scale.
 
     Examples
     --------
     >>> pair = Board("2-2x6", 2, 38.1, 139.7, "3 in", "5 1/2 in")
     >>> one = Board("2x12", 1, 38.1, 285.75, "1 1/2 in", "11 1/4 in")
     >>> view = BoardsView("Same wood, 4.3 times as stiff", pair, one, "wood 1.02 x", "strength 2.1 x",
-    ...                   "stiffness 4.3 x", 3657.6, "12'-0\\"", (0, 1828.8, 3657.6), (0, 16.0, 0),
+    ...                   "stiffness 4.3 x", 3657.6, "12'-0\"", (0, 1828.8, 3657.6), (0, 16.0, 0),
     ...                   (0, 3.74, 0), "0.63 in", "0.15 in")
     >>> draw_boards(view).title
     'Same wood, 4.3 times as stiff'

@@ -17,30 +17,7 @@ BESIDE = 2
 class DormerView:
     """All that the plan of the opening shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message [-].
-    half_span : float
-        Plan distance from wall to ridge [mm].
-    spacing : float
-        Spacing of the rafters [mm].
-    rafters_cut : int
-        Rafters that the opening cuts, 1 to 5 [-].
-    below : float
-        Plan distance from the wall to the lower header [mm].
-    above : float
-        Plan distance from the upper header to the ridge [mm].
-    width_text : str
-        Width of the opening [-].
-    lower_text : str
-        Load along the lower header [-].
-    upper_text : str
-        Load along the upper header [-].
-    trimmer_text : str
-        What the trimmers are asked for, single and doubled [-].
-    note : str
-        A sentence below the picture [-].
+    ``half_span``, ``spacing``, ``below``, ``above`` [mm].
     """
 
     title: str
@@ -66,23 +43,6 @@ _PLACES = {
 
 def draw_dormer(view, frame="page"):
     """Draw the rafters of one slope from above, with the opening, its headers and its trimmers.
-
-    Parameters
-    ----------
-    view : DormerView
-        What is shown [-].
-    frame : str
-        ``"page"``, ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length or count makes no sense, or a text is too long.
 
     Examples
     --------

@@ -11,19 +11,7 @@ from structlib.pictures.style import NOTE_SIZE
 
 @dataclass(frozen=True)
 class HeadroomCurve:
-    """One demand over the height of the tie.
-
-    Parameters
-    ----------
-    name : str
-        What it is [-].
-    role : str
-        Role of its line: ``"force"`` or ``"moved"`` [-].
-    times : tuple of float
-        Multiples of the demand with the tie at the eave, one for each height [-].
-    at_limit : str
-        Its value at the limit, ready to print [-].
-    """
+    """One demand over the height of the tie."""
 
     name: str
     role: str
@@ -33,25 +21,7 @@ class HeadroomCurve:
 
 @dataclass(frozen=True)
 class HeadroomView:
-    """All that the picture of headroom against demand shows; texts are ready to print.
-
-    Parameters
-    ----------
-    title : str
-        The message [-].
-    heights : tuple of float
-        Heights of the tie as shares of the rise, rising [-].
-    curves : tuple of HeadroomCurve
-        Two demands [-].
-    limit : float
-        Height up to which the code has numbers [-].
-    ticks : tuple of (float, str)
-        Heights with the headroom gained there, ready to print [-].
-    most : float
-        Multiple at the top of the picture [-].
-    note : str
-        A sentence below the picture [-].
-    """
+    """All that the picture of headroom against demand shows; texts are ready to print."""
 
     title: str
     heights: tuple
@@ -72,23 +42,6 @@ _PLOTS = {
 
 def draw_headroom(view, frame="page"):
     """Draw what a raised tie and its rafters are asked for, over the headroom gained.
-
-    Parameters
-    ----------
-    view : HeadroomView
-        What is shown [-].
-    frame : str
-        ``"page"``, ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When the curves do not fit the heights, or a text is too long.
 
     Examples
     --------

@@ -29,30 +29,7 @@ TOTALS = 150.0
 class HouseLevel:
     """One level of the house: what spans there, and what of it lands on the wall.
 
-    Parameters
-    ----------
-    name : str
-        What it is called, for example ``"attic floor"`` [-].
-    kind : str
-        ``"roof"``, ``"attic"``, ``"ceiling"`` or ``"floor"`` [-].
-    height : float
-        Its height above the bottom of the wall; of a roof, the height of its eaves [mm].
-    left_span : float
-        Span on the left of the wall, 0 for none [mm].
-    right_span : float
-        Span on the right of the wall, 0 for none [mm].
-    continuous : bool
-        True: one piece over the wall; False: cut or lapped there [-].
-    left_tributary : float
-        The width on the left that lands on the wall, 0 for none [mm].
-    right_tributary : float
-        The width on the right that lands on the wall, 0 for none [mm].
-    left_text : str
-        What lands from the left, for example ``"7 ft x 50 psf = 350 lb/ft"`` [-].
-    right_text : str
-        What lands from the right [-].
-    total_text : str
-        Running total in the wall below this level, for example ``"1,240 lb/ft"`` [-].
+    ``height``, ``left_span``, ``right_span``, ``left_tributary``, ``right_tributary`` [mm].
     """
 
     name: str
@@ -72,26 +49,7 @@ class HouseLevel:
 class HouseSectionView:
     """All that the section through a house shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message, about 80 letters at most [-].
-    levels : tuple of HouseLevel
-        The levels from the top down; at most one roof, and it comes first [-].
-    house_left : float
-        From the wall to the left outside wall, 0 when the wall is the left one [mm].
-    house_right : float
-        From the wall to the right outside wall, 0 when the wall is the right one [mm].
-    roof_rise : float
-        Height of the ridge above the eaves [mm].
-    overhang : float
-        How far the roof reaches past an outside wall [mm].
-    wall_name : str
-        What the wall is called, for example ``"the middle wall"`` [-].
-    note : str
-        A sentence for below the picture [-].
-    scale_text : str
-        Scale or size in the reader's units, for example ``"House 28 ft wide"`` [-].
+    ``house_left``, ``house_right``, ``roof_rise``, ``overhang`` [mm].
     """
 
     title: str
@@ -141,23 +99,6 @@ class _Frame:
 
 def draw_house_section(view, frame="page"):
     """Draw a section through a house with the load that gathers in one wall.
-
-    Parameters
-    ----------
-    view : HouseSectionView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length or word makes no sense, levels are out of order, or a text is too long.
 
     Examples
     --------

@@ -17,60 +17,9 @@ SHAPE_ROOM = 34.0
 class JackView:
     """All that the drawing shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message, about 80 letters at most [-].
-    length : float
-        Length of the member [mm].
-    supports : tuple of float
-        Where its old supports stand [mm].
-    lifted : tuple of int
-        Numbers of the supports that it has risen off at this lift [-].
-    jack : float
-        Where the jack stands [mm].
-    x : tuple of float
-        Places along the member [mm].
-    shape : tuple of float
-        How far below the level line the member lies there, positive down [mm].
-    shape_before : tuple of float
-        The same today, before the jack [mm].
-    lifts : tuple of float
-        Lifts at the kinks of the curve [mm].
-    forces : tuple of float
-        Forces there [N].
-    whole : float
-        The whole load of the member, the top of the chart [N].
-    whole_text : str
-        That load in the reader's units [-].
-    widest : float
-        The greatest lift of the chart [mm].
-    ticks : tuple of tuple
-        Lift and text of the marks below the chart [mm, -].
-    lift : float
-        The lift at hand [mm].
-    force : float
-        The force there [N].
-    force_text : str
-        Lift and force at hand [-].
-    springing : float
-        The part of the sag that springs [mm].
-    springing_text : str
-        What stands at its line [-].
-    measured : float
-        The measured sag [mm].
-    measured_text : str
-        What stands at its line [-].
-    kink_text : str
-        Where the old support lets go [-].
-    full_text : str
-        What a lift by the whole measured sag asks [-].
-    exaggeration : float
-        Factor of the drawn shape; a smaller round one is used if it does not fit [-].
-    previous : tuple of tuple
-        Lifts and forces of the curve before the last change; empty for none [mm, N].
-    drops : tuple of float
-        How far each old support lies below the level line; empty for not at all [mm].
+    ``length``, ``supports``, ``jack``, ``x``, ``shape``, ``shape_before``, ``lifts``, ``widest``, ``lift``,
+    ``springing``, ``measured``, ``drops`` [mm]; ``forces``, ``whole``, ``force`` [N]; ``ticks`` [mm, -]; ``previous``
+    [mm, N].
     """
 
     title: str
@@ -125,23 +74,6 @@ _PLACES = {
 
 def draw_jack(view, frame="page"):
     """Draw the member on its jack, and the jack's force against its lift.
-
-    Parameters
-    ----------
-    view : JackView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a number makes no sense, or a text is too long to be shown.
 
     Examples
     --------

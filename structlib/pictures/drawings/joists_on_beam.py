@@ -17,16 +17,7 @@ _ROOM = 228.0
 class Meeting:
     """A beam of some plies and what each joist gets on it.
 
-    Parameters
-    ----------
-    plies : int
-        Plies of the beam [-].
-    seat : float
-        Seat of each joist [mm].
-    seat_text : str
-        The same as text [-].
-    enough : bool
-        Whether it reaches the code's least [-].
+    ``seat`` [mm].
     """
 
     plies: int
@@ -39,20 +30,7 @@ class Meeting:
 class MeetingsView:
     """All that the drawing shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message [-].
-    meetings : tuple of Meeting
-        Up to three beams, from left to right [-].
-    ply_width : float
-        Width of one ply [mm].
-    gap : float
-        Gap between the ends of the joists [mm].
-    gap_text : str
-        The same as text [-].
-    least_text : str
-        The code's least seat [-].
+    ``ply_width``, ``gap`` [mm].
     """
 
     title: str
@@ -65,21 +43,6 @@ class MeetingsView:
 
 def draw_joists_on_beam(view):
     """Draw beams seen from their end, with two joists in line on each and the post below.
-
-    Parameters
-    ----------
-    view : MeetingsView
-        What is shown [-].
-
-    Returns
-    -------
-    Scene
-        The picture, 720 by 405 [-].
-
-    Raises
-    ------
-    BadInput
-        When there are not one to three beams, or a beam is too wide for its place.
 
     Examples
     --------

@@ -29,17 +29,7 @@ _FLOORS = (7.4, 4.9, 2.5)
 
 @dataclass(frozen=True)
 class Station:
-    """One station of the path.
-
-    Parameters
-    ----------
-    place : str
-        Where it is: one of ``PLACES`` [-].
-    name : str
-        Short name, for example ``"snow on the roof"`` [-].
-    text : str
-        Its number in the reader's units, for example ``"30 psf"`` [-].
-    """
+    """One station of the path."""
 
     place: str
     name: str
@@ -50,31 +40,7 @@ class Station:
 class LoadPathView:
     """All that the picture of a load path shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message, about 80 letters at most [-].
-    stations : tuple of Station
-        From the top down, at most nine; snow is drawn with a station ``"roof"``, and a post under
-        the ridge with a station ``"ridge"`` [-].
-    beam_name : str
-        Name of the main beam, for example ``"main beam 3-2x12"`` [-].
-    beam_span : float
-        Its span from post to post [mm].
-    beam_depth : float
-        Its depth [mm].
-    beam_plies : int
-        Number of plies [-].
-    beam_ply_width : float
-        Width of one ply [mm].
-    span_text : str
-        Span, for example ``"8 ft span"`` [-].
-    size_text : str
-        Width and depth, for example ``"4 1/2 x 11 1/4 in"`` [-].
-    material_kind : str
-        ``"sawn"``, ``"lvl"``, ``"timber"`` or ``"steel"`` [-].
-    note : str
-        A sentence for below the picture [-].
+    ``beam_span``, ``beam_depth``, ``beam_ply_width`` [mm].
     """
 
     title: str
@@ -132,23 +98,6 @@ _FRAMES = {
 
 def draw_load_path(view, frame="page"):
     """Draw an invented house in section with the path of its load from ridge to soil.
-
-    Parameters
-    ----------
-    view : LoadPathView
-        What is shown [-].
-    frame : str
-        ``"page"``, ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a station is unknown, comes twice or out of order, or a text is too long.
 
     Examples
     --------

@@ -20,12 +20,7 @@ GROUNDS = ("across", "along", "slab")
 class TemporaryWall:
     """Where a temporary wall pushes, and how it is named.
 
-    Parameters
-    ----------
-    position : float
-        Distance from the left end of the drawn floor [mm].
-    text : str
-        Its demand, for example ``"360 plf"`` [-].
+    ``position`` [mm].
     """
 
     position: float
@@ -36,52 +31,7 @@ class TemporaryWall:
 class MeanwhileView:
     """All that the drawing shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message, about 80 letters at most [-].
-    length : float
-        Length of the drawn floor, from outer wall to outer wall, or of one side [mm].
-    out : float
-        Where the wall stood that is out [mm].
-    depth : float
-        Depth of the joists [mm].
-    cut : bool
-        Whether the joists end over the wall that is out [-].
-    far : tuple of float
-        Where the walls stand that stay [mm].
-    walls : tuple of TemporaryWall
-        The temporary walls, left to right, one or two [-].
-    far_text : str
-        What is left on a wall that stays [-].
-    uplift : bool
-        Whether the joists want to rise there [-].
-    floor_text : str
-        Load on the floor [-].
-    above_text : str
-        Load that stands on the joist ends; empty for none [-].
-    before_text : str
-        What the wall that is out had carried [-].
-    together_text : str
-        What the temporary walls carry together, against it [-].
-    below : str
-        What they stand on: 'across', 'along' or 'slab' [-].
-    below_text : str
-        What that asks there [-].
-    x : tuple of float
-        Places along the floor [mm].
-    sag : tuple of float
-        The joists' shape there, positive down [mm].
-    sag_text : str
-        How far the joists move where the wall was [-].
-    exaggeration : float
-        Factor of the drawn shape; a smaller round one is used and printed if it does not fit [-].
-    previous : tuple of float
-        Where the temporary walls stood before the last change [mm].
-    previous_sag : tuple of float
-        The shape before, at the same places; empty for none [mm].
-    note : str
-        A sentence for below the picture [-].
+    ``length``, ``out``, ``depth``, ``far``, ``x``, ``sag``, ``previous``, ``previous_sag`` [mm].
     """
 
     title: str
@@ -138,23 +88,6 @@ _PLACES = {
 
 def draw_meanwhile(view, frame="page"):
     """Draw the floor while its wall is out, and what is asked of what holds it.
-
-    Parameters
-    ----------
-    view : MeanwhileView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length or word makes no sense, or a text is too long to be shown.
 
     Examples
     --------

@@ -118,23 +118,6 @@ _PLACES = {
 def draw_old_wood(view, frame="page"):
     """Draw an old joist, its cut, and what the wood may be.
 
-    Parameters
-    ----------
-    view : OldWoodView
-        What is shown [-].
-    frame : str
-        'page' (beside sliders), 'wide' (16:9) or 'tall' (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length or word makes no sense, or a text is too long to be shown.
-
     Examples
     --------
     >>> view = OldWoodView("An old joist", 3900.0, "13 ft", 190.0, 190.0, 50.0, 0.0, "sawn",

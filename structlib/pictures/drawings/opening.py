@@ -163,33 +163,16 @@ def _floats(values):
 
 
 def draw_opening(view, frame="page"):
-    """Draw a beam over an opening, to scale, with its loads, its sag and its checks.
+    r"""Draw a beam over an opening, to scale, with its loads, its sag and its checks.
 
     The wide frame has no room for the diagrams and the cut section; their texts stay.
-
-    Parameters
-    ----------
-    view : OpeningView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length, count or word makes no sense, or a text is too long to be shown.
 
     Examples
     --------
     >>> view = OpeningView(title="The beam carries the floor", clear_width=2438.4, left_seat=76.2,
     ...                    right_seat=76.2, beam_depth=235.0, opening_height=2057.4, plies=2,
     ...                    ply_width=38.1, material_kind="sawn", section_name="2-2x10",
-    ...                    width_text="3 in", depth_text="9 1/4 in", clear_width_text="8'-0\\"")
+    ...                    width_text="3 in", depth_text="9 1/4 in", clear_width_text="8'-0\"")
     >>> draw_opening(view).width
     720.0
     """

@@ -9,18 +9,6 @@ from structlib.pictures.scene import Line, Polygon, hatch
 def symbols(view, at):
     """Draw every check on the member where it comes nearest its limit.
 
-    Parameters
-    ----------
-    view : OpeningView
-        What is shown [-].
-    at : object
-        Scale and heights of the drawing [-].
-
-    Returns
-    -------
-    tuple
-        Pairs of a mark and the box of its symbol; the lines of all symbols [-].
-
     Examples
     --------
     >>> from structlib.pictures.drawings.opening_view import OpeningView
@@ -43,18 +31,6 @@ def symbols(view, at):
 def leaders(boxes, at):
     """Draw a thin line from each symbol to its reading.
 
-    Parameters
-    ----------
-    boxes : list of tuple
-        Pairs of a mark and the box of its symbol [-].
-    at : object
-        Scale and heights of the drawing [-].
-
-    Returns
-    -------
-    list of Line
-        The leaders [-].
-
     Examples
     --------
     >>> leaders([], None)
@@ -70,18 +46,6 @@ def leaders(boxes, at):
 
 def strip(view, at):
     """Write the reading of every check in its own place below the floor.
-
-    Parameters
-    ----------
-    view : OpeningView
-        What is shown [-].
-    at : object
-        Scale and heights of the drawing [-].
-
-    Returns
-    -------
-    list
-        Labels, and a frame around the one that governs [-].
 
     Examples
     --------

@@ -13,12 +13,7 @@ KINDS = ("bearing", "shear", "bending", "sag", "stability")
 class LoadBand:
     """A load spread along the beam, drawn as a band of arrows.
 
-    Parameters
-    ----------
-    label : str
-        Name and size in the reader's units, for example ``"snow 300 lb/ft"`` [-].
-    intensity : float or tuple of tuple
-        Load per length, or pairs of place [mm] and load per length along the beam [N/mm].
+    ``intensity`` [N/mm].
     """
 
     label: str
@@ -29,12 +24,7 @@ class LoadBand:
 class PointLoad:
     """A load at one place of the beam.
 
-    Parameters
-    ----------
-    label : str
-        Name and size in the reader's units, for example ``"post 3,200 lb"`` [-].
-    x : float
-        Its place along the beam [mm].
+    ``x`` [mm].
     """
 
     label: str
@@ -45,18 +35,7 @@ class PointLoad:
 class Mark:
     """One check, drawn on the member where it comes nearest its limit.
 
-    Parameters
-    ----------
-    kind : str
-        ``"bending"``, ``"shear"``, ``"bearing"``, ``"sag"`` or ``"stability"`` [-].
-    x : float
-        Its place along the beam [mm].
-    share : float
-        The share of what may be asked that is used, 1 = all of it [-].
-    sentence : str
-        What happens there, in the words of the trade [-].
-    governs : bool
-        Whether this check governs [-].
+    ``x`` [mm].
     """
 
     kind: str
@@ -70,14 +49,7 @@ class Mark:
 class PreviousBeam:
     """The beam before the last change, drawn as a ghost.
 
-    Parameters
-    ----------
-    beam_depth : float
-        Its depth [mm].
-    sag_x : tuple of float
-        Places along it [mm].
-    sag_y : tuple of float
-        Its sag, positive down [mm].
+    ``beam_depth``, ``sag_x``, ``sag_y`` [mm].
     """
 
     beam_depth: float
@@ -91,92 +63,10 @@ class OpeningView:
 
     Places along the beam count from ``x_start`` right of the beam's outer left end.
 
-    Parameters
-    ----------
-    title : str
-        The message, about 80 letters at most [-].
-    clear_width : float
-        Clear width between the jacks [mm].
-    left_seat : float
-        Length of the beam on its left support [mm].
-    right_seat : float
-        Length of the beam on its right support [mm].
-    beam_depth : float
-        Depth of the beam [mm].
-    opening_height : float
-        Height from the floor to the underside of the beam [mm].
-    plies : int
-        Number of plies [-].
-    ply_width : float
-        Width of one ply [mm].
-    material_kind : str
-        ``"sawn"``, ``"lvl"``, ``"timber"`` or ``"steel"`` [-].
-    section_name : str
-        Name of the section, for example ``"2-2x10"`` [-].
-    width_text : str
-        Total width, for example ``"3 in"`` [-].
-    depth_text : str
-        Depth, for example ``"9 1/4 in"`` [-].
-    clear_width_text : str
-        Clear width, for example ``"8'-0\\" clear"`` [-].
-    flush : bool
-        True: joists hang on the sides of the beam; False: joists sit on top [-].
-    left_jacks : int
-        Number of jack studs on the left [-].
-    right_jacks : int
-        Number of jack studs on the right [-].
-    jack_thickness : float
-        Thickness of one jack stud [mm].
-    joist_depth : float
-        Depth of the joists, 0 for none drawn [mm].
-    joist_spacing : float
-        Spacing of the joists [mm].
-    loads : tuple of LoadBand
-        Spread loads, the topmost first [-].
-    point_loads : tuple of PointLoad
-        Loads at one place [-].
-    load_full : float or None
-        Load that a full-length arrow stands for; None lets the total fill it [N/mm].
-    load_full_text : str
-        What a full arrow stands for, for example ``"full arrow 800 lb/ft"`` [-].
-    sag_x : tuple of float
-        Places of the deflected shape [mm].
-    sag_y : tuple of float
-        Sag, positive down [mm].
-    exaggeration : float
-        Factor by which sag is drawn; a smaller round one is used and printed if it does not fit [-].
-    sag_text : str
-        True sag, for example ``"true sag 0.32 in = L/450"`` [-].
-    sag_limit : float
-        Accepted sag, 0 for no limit line [mm].
-    sag_limit_text : str
-        Name of the limit, for example ``"limit L/360"`` [-].
-    previous : PreviousBeam or None
-        The state before the last change [-].
-    marks : tuple of Mark
-        Checks, each drawn where it is nearest its limit [-].
-    shear_x : tuple of float
-        Places of the shear diagram [mm].
-    shear_y : tuple of float
-        Shear [N].
-    shear_text : str
-        Its peak, for example ``"1,840 lb"`` [-].
-    moment_x : tuple of float
-        Places of the moment diagram [mm].
-    moment_y : tuple of float
-        Moment, positive sagging [N*mm].
-    moment_text : str
-        Its peak, for example ``"3,680 lb-ft"`` [-].
-    shear_full : float
-        Shear that fills the diagram, 0 lets the peak fill it [N].
-    moment_full : float
-        Moment that fills the diagram, 0 lets the peak fill it [N*mm].
-    camera_width : float
-        Length that the picture always has room for, so that the scale stays fixed [mm].
-    camera_depth : float
-        Beam depth that the picture always has room for [mm].
-    x_start : float or None
-        Where x = 0 lies from the outer left end; None is the middle of the left seat [mm].
+    ``clear_width``, ``left_seat``, ``right_seat``, ``beam_depth``, ``opening_height``, ``ply_width``,
+    ``jack_thickness``, ``joist_depth``, ``joist_spacing``, ``sag_x``, ``sag_y``, ``sag_limit``, ``shear_x``,
+    ``moment_x``, ``camera_width``, ``camera_depth``, ``x_start`` [mm]; ``load_full`` [N/mm]; ``shear_y``,
+    ``shear_full`` [N]; ``moment_y``, ``moment_full`` [N*mm].
     """
 
     title: str
@@ -226,21 +116,6 @@ class OpeningView:
 def check_view(view):
     """Refuse an opening that cannot be drawn.
 
-    Parameters
-    ----------
-    view : OpeningView
-        What is to be shown [-].
-
-    Returns
-    -------
-    None
-        Nothing; it only refuses [-].
-
-    Raises
-    ------
-    BadInput
-        When a length, count or word makes no sense, or a check comes twice.
-
     Examples
     --------
     >>> check_view(OpeningView("An opening", 2438.4, 76.2, 76.2, 235.0, 2057.4, 2, 38.1, "sawn", "2-2x10",
@@ -289,24 +164,7 @@ def check_view(view):
 def profile(load, start, end):
     """Give a load as pairs of place and load per length.
 
-    Parameters
-    ----------
-    load : LoadBand
-        The load [-].
-    start : float
-        Where an even load begins [mm].
-    end : float
-        Where an even load ends [mm].
-
-    Returns
-    -------
-    tuple of tuple
-        Places [mm] and loads per length [N/mm].
-
-    Raises
-    ------
-    BadInput
-        When there are fewer than two pairs, or they are out of order.
+    ``start``, ``end`` [mm]; gives [N/mm].
 
     Examples
     --------

@@ -25,23 +25,6 @@ MATERIALS = ("sawn", "lvl", "timber", "steel")
 def title_labels(title, frame="page"):
     """Lay the title out: in one line if it fits, in two or three otherwise, in the same band.
 
-    Parameters
-    ----------
-    title : str
-        The message [-].
-    frame : str
-        Frame of the picture, as in ``FRAMES`` [-].
-
-    Returns
-    -------
-    list of Label
-        One to three bold labels at the top [-].
-
-    Raises
-    ------
-    BadInput
-        When the title is empty or needs more than three lines.
-
     Examples
     --------
     >>> [label.text for label in title_labels("Twice the depth: 8 times as stiff")]
@@ -69,25 +52,6 @@ def title_labels(title, frame="page"):
 def caption_labels(texts, frame, most):
     """Lay caption texts out in lines that begin at a fixed height, so that none moves.
 
-    Parameters
-    ----------
-    texts : list of str
-        Paragraphs; the first one is printed in ink, the others quietly [-].
-    frame : str
-        Frame of the picture, as in ``FRAMES`` [-].
-    most : int
-        Number of lines that there is room for [-].
-
-    Returns
-    -------
-    list of Label
-        The lines from top to bottom [-].
-
-    Raises
-    ------
-    BadInput
-        When there are too many lines.
-
     Examples
     --------
     >>> [label.y for label in caption_labels(["one", "two"], "page", 3)]
@@ -111,18 +75,6 @@ def caption_labels(texts, frame, most):
 def caption_top(frame, most):
     """Give the height at which the captions begin.
 
-    Parameters
-    ----------
-    frame : str
-        Frame of the picture, as in ``FRAMES`` [-].
-    most : int
-        Number of lines that there is room for [-].
-
-    Returns
-    -------
-    float
-        From the top edge, in viewBox units [-].
-
     Examples
     --------
     >>> caption_top("page", 3)
@@ -134,25 +86,6 @@ def caption_top(frame, most):
 
 def row_apart(row, left, right):
     """Push texts of one row aside until none overlaps; their order and nearly their places are kept.
-
-    Parameters
-    ----------
-    row : list of Label
-        Labels that share a baseline [-].
-    left : float
-        Left end of the row in viewBox units [-].
-    right : float
-        Right end of the row in viewBox units [-].
-
-    Returns
-    -------
-    list of Label
-        The labels from left to right, each around its middle [-].
-
-    Raises
-    ------
-    BadInput
-        When the row is too short for them.
 
     Examples
     --------
@@ -180,18 +113,6 @@ def row_apart(row, left, right):
 def paper(width, height):
     """Make the paper that a picture lies on.
 
-    Parameters
-    ----------
-    width : float
-        Width in viewBox units [-].
-    height : float
-        Height in viewBox units [-].
-
-    Returns
-    -------
-    Polygon
-        The paper [-].
-
     Examples
     --------
     >>> paper(10, 10).role
@@ -202,20 +123,6 @@ def paper(width, height):
 
 def wood(box, material, *, rings=False):
     """Draw one board, beam or ply as what it is.
-
-    Parameters
-    ----------
-    box : tuple of float
-        Left, top, right and bottom in viewBox units [-].
-    material : str
-        ``"sawn"``, ``"lvl"``, ``"timber"`` or ``"steel"`` [-].
-    rings : bool
-        True for a cut end, False for the face [-].
-
-    Returns
-    -------
-    list
-        The outline and its grain [-].
 
     Examples
     --------
@@ -240,20 +147,6 @@ def wood(box, material, *, rings=False):
 def wood_row(boxes, material, *, rings=False):
     """Draw several boards, all outlines first, so that they become one path.
 
-    Parameters
-    ----------
-    boxes : list of tuple
-        Boxes in viewBox units [-].
-    material : str
-        ``"sawn"``, ``"lvl"``, ``"timber"`` or ``"steel"`` [-].
-    rings : bool
-        True for cut ends [-].
-
-    Returns
-    -------
-    list
-        Outlines, then grain [-].
-
     Examples
     --------
     >>> [type(item).__name__ for item in wood_row([(0, 0, 20, 90), (30, 0, 50, 90)], "sawn")]
@@ -265,20 +158,6 @@ def wood_row(boxes, material, *, rings=False):
 
 def fitting_factor(wanted, largest, room):
     """Choose the factor by which sag is drawn: the wanted one, or the next round one that fits.
-
-    Parameters
-    ----------
-    wanted : float
-        Factor asked for [-].
-    largest : float
-        Largest sag at true scale, in viewBox units [-].
-    room : float
-        Room for the drawn sag, in viewBox units [-].
-
-    Returns
-    -------
-    float
-        The factor to draw with and to print [-].
 
     Examples
     --------
@@ -300,23 +179,7 @@ def fitting_factor(wanted, largest, room):
 def check_length(name, value, *, low=0.0, high=60_000.0, low_allowed=False):
     """Refuse a length that a house does not have.
 
-    Parameters
-    ----------
-    name : str
-        What the length is [-].
-    value : float
-        The length [mm].
-    low : float
-        Least length [mm].
-    high : float
-        Greatest length [mm].
-    low_allowed : bool
-        Whether the least length itself is accepted [-].
-
-    Returns
-    -------
-    float
-        The length [mm].
+    ``value``, ``low``, ``high`` [mm]; gives [mm].
 
     Examples
     --------
@@ -339,24 +202,7 @@ def check_length(name, value, *, low=0.0, high=60_000.0, low_allowed=False):
 def check_pairs(name, xs, ys):
     """Refuse two arrays that do not make a curve.
 
-    Parameters
-    ----------
-    name : str
-        What the curve is [-].
-    xs : sequence of float
-        Places [mm].
-    ys : sequence of float
-        Values [any].
-
-    Returns
-    -------
-    None
-        Nothing; it only refuses [-].
-
-    Raises
-    ------
-    BadInput
-        When lengths differ, fewer than two points, or numbers are not finite.
+    ``xs`` [mm].
 
     Examples
     --------
@@ -376,16 +222,6 @@ def check_pairs(name, xs, ys):
 def peak_index(values):
     """Find the greatest value of a diagram; of equal ones the leftmost, so that dust moves nothing.
 
-    Parameters
-    ----------
-    values : list of float
-        Values of the diagram [any].
-
-    Returns
-    -------
-    int
-        Index of the peak [-].
-
     Examples
     --------
     >>> peak_index([5.0, 0.0, -5.0000000001])
@@ -398,22 +234,6 @@ def peak_index(values):
 
 def ground_line(left, right, y, depth=9.0):
     """Draw a floor or soil line with short slanted strokes below it.
-
-    Parameters
-    ----------
-    left : float
-        Left end in viewBox units [-].
-    right : float
-        Right end in viewBox units [-].
-    y : float
-        Its height from the top, in viewBox units [-].
-    depth : float
-        Length of the strokes down, in viewBox units [-].
-
-    Returns
-    -------
-    list of Line
-        The strokes and the line [-].
 
     Examples
     --------
@@ -429,20 +249,6 @@ def ground_line(left, right, y, depth=9.0):
 
 def ring(box, grow=6.0, role="governs"):
     """Draw an outline with cut corners around a place, to single it out by shape and weight.
-
-    Parameters
-    ----------
-    box : tuple of float
-        Left, top, right and bottom in viewBox units [-].
-    grow : float
-        How far the outline stands off the box [-].
-    role : str
-        Role in the style sheet [-].
-
-    Returns
-    -------
-    Line
-        The closed outline [-].
 
     Examples
     --------
@@ -470,22 +276,6 @@ def ring(box, grow=6.0, role="governs"):
 def dot(x, y, role, radius=5.0):
     """Draw a small diamond that marks a value on a curve.
 
-    Parameters
-    ----------
-    x : float
-        Its middle from the left edge, in viewBox units [-].
-    y : float
-        Its middle from the top edge, in viewBox units [-].
-    role : str
-        Role in the style sheet [-].
-    radius : float
-        Half its width in viewBox units [-].
-
-    Returns
-    -------
-    Polygon
-        The diamond [-].
-
     Examples
     --------
     >>> len(dot(0, 0, "shear_dot").points)
@@ -497,18 +287,6 @@ def dot(x, y, role, radius=5.0):
 def still_group(name, items):
     """Make a group that seldom changes.
 
-    Parameters
-    ----------
-    name : str
-        What the group is [-].
-    items : list
-        Its shapes [-].
-
-    Returns
-    -------
-    Group
-        The group, marked still [-].
-
     Examples
     --------
     >>> still_group("frame", []).still
@@ -519,16 +297,6 @@ def still_group(name, items):
 
 def factor_text(factor):
     """Print a drawing factor.
-
-    Parameters
-    ----------
-    factor : float
-        The factor [-].
-
-    Returns
-    -------
-    str
-        Text such as ``"40 times true size"`` or ``"at true size"`` [-].
 
     Examples
     --------

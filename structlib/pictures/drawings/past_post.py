@@ -20,20 +20,7 @@ WALL_WIDTH = 8 * 25.4  # mm
 class PostBelow:
     """What holds the beam at one place, or held it once.
 
-    Parameters
-    ----------
-    x : float
-        Its middle from the left end of the beam [mm].
-    name : str
-        One letter [-].
-    kind : str
-        ``"post"``, ``"wall"`` (a foundation wall) or ``"gone"`` (drawn dashed) [-].
-    most_text : str
-        The most it pushes [-].
-    least_text : str
-        The least it pushes, or what must hold it down [-].
-    lifts : bool
-        Whether the beam lifts there [-].
+    ``x`` [mm].
     """
 
     x: float
@@ -48,52 +35,8 @@ class PostBelow:
 class PastPostView:
     """All that the picture shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message, about 80 letters at most [-].
-    length : float
-        Length of the beam [mm].
-    depth : float
-        Its depth [mm].
-    material_kind : str
-        ``"sawn"``, ``"lvl"``, ``"timber"`` or ``"steel"`` [-].
-    supports : tuple of PostBelow
-        What holds it, from left to right [-].
-    measures : tuple of (float, float, str)
-        What is measured: from, to, text [mm, mm, -].
-    stretches : tuple of (float, float, bool)
-        Spans and overhangs, and whether live load stands on each [mm, mm, -].
-    load_text : str
-        The loads in words [-].
-    tip_text : str
-        The post that stands on the tip, empty for none [-].
-    x : tuple of float
-        Places along the beam [mm].
-    sag : tuple of float
-        Deflection there under the load drawn, downward positive [mm].
-    sag_text : str
-        The greatest one [-].
-    moment : tuple of float
-        Moment there under the load drawn, sagging positive [N*mm].
-    most : tuple of float
-        Greatest moment there of every arrangement [N*mm].
-    least : tuple of float
-        Least moment there of every arrangement [N*mm].
-    moment_text : str
-        Both greatest moments in words [-].
-    moment_full : float
-        Moment that fills half of the diagram [N*mm].
-    moment_full_text : str
-        The same in the reader's units [-].
-    camera_length : float
-        Length that the picture always has room for [mm].
-    exaggeration : float
-        Factor by which deflection is drawn; a smaller round one is used and printed if it does not fit [-].
-    previous : tuple or None
-        Places, deflections and moments before the last change [mm, mm, N*mm].
-    note : str
-        A short sentence for below the picture [-].
+    ``length``, ``depth``, ``x``, ``sag``, ``camera_length`` [mm]; ``measures``, ``stretches`` [mm, mm, -];
+    ``moment``, ``most``, ``least``, ``moment_full`` [N*mm]; ``previous`` [mm, mm, N*mm].
     """
 
     title: str
@@ -199,23 +142,6 @@ _PLACES = {
 def draw_past_post(view, frame="page"):
     """Draw the beam, its loads, its deflected shape, what each support gets and its moments.
 
-    Parameters
-    ----------
-    view : PastPostView
-        What to show [-].
-    frame : str
-        ``"page"`` (720 by 720), ``"wide"`` (720 by 405) or ``"tall"`` (720 by 1280) [-].
-
-    Returns
-    -------
-    structlib.pictures.scene.Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a value cannot be drawn; the message says which.
-
     Examples
     --------
     >>> draw_past_post(sample_view()).title
@@ -250,11 +176,6 @@ def draw_past_post(view, frame="page"):
 
 def sample_view():
     """Give a small view for examples and tests: a beam past its right post, invented numbers.
-
-    Returns
-    -------
-    PastPostView
-        The view [-].
 
     Examples
     --------

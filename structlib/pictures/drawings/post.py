@@ -21,17 +21,7 @@ BOWS = ("depth", "width", "none")
 
 @dataclass(frozen=True)
 class PostMark:
-    """One check, written beside the place where it comes nearest its limit.
-
-    Parameters
-    ----------
-    place : str
-        ``"top"``, ``"middle"``, ``"plate"`` or ``"soil"`` [-].
-    text : str
-        What it is and its share, for example ``"bowing 84 %"`` [-].
-    governs : bool
-        Whether this one governs [-].
-    """
+    """One check, written beside the place where it comes nearest its limit."""
 
     place: str
     text: str
@@ -42,16 +32,7 @@ class PostMark:
 class PostCurve:
     """What a post carries against its height.
 
-    Parameters
-    ----------
-    name : str
-        What is written on the curve, for example ``"3"`` for three plies [-].
-    heights : tuple of float
-        Heights, least first [mm].
-    loads : tuple of float
-        What it carries there; zero outside the rule [N].
-    current : bool
-        Whether it is the post that is drawn [-].
+    ``heights`` [mm]; ``loads`` [N].
     """
 
     name: str
@@ -64,14 +45,7 @@ class PostCurve:
 class PreviousPost:
     """The post before the last change.
 
-    Parameters
-    ----------
-    width : float
-        Width of all plies [mm].
-    height : float
-        Height [mm].
-    load : float
-        Load on it [N].
+    ``width``, ``height`` [mm]; ``load`` [N].
     """
 
     width: float
@@ -83,70 +57,9 @@ class PreviousPost:
 class PostView:
     """All that the drawing shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message [-].
-    plies : int
-        Plies of the post, 1 for a solid one [-].
-    ply_width : float
-        Width of one ply [mm].
-    post_depth : float
-        Depth of the post [mm].
-    height : float
-        Height of the post [mm].
-    height_text : str
-        Its height in the reader's units [-].
-    beam_plies : int
-        Plies of the beam above [-].
-    beam_ply_width : float
-        Width of one of them [mm].
-    beam_depth : float
-        Depth of the beam [mm].
-    ends : int
-        Beam ends on the post: 1 or 2 [-].
-    plate_thickness : float
-        Thickness of the plate under the post; 0 for none [mm].
-    pad_side : float
-        Side of the pad [mm].
-    pad_thickness : float
-        Thickness of the pad [mm].
-    held : str
-        What holds the weak way: ``"none"``, ``"middle"`` or ``"all"`` [-].
-    bows : str
-        The way in which it would bow first: ``"width"``, ``"depth"`` or ``"none"`` [-].
-    eccentricity : float
-        How far off the middle the load presses, along the depth [mm].
-    load_text : str
-        The load [-].
-    pressure_text : str
-        Pressure under the pad [-].
-    marks : tuple of PostMark
-        Checks where they come nearest their limit; empty when verdicts are withdrawn [-].
-    curves : tuple of PostCurve
-        One a ply count [-].
-    load : float
-        Load on the post [N].
-    carried_text : str
-        What the post drawn carries, for above the curves [-].
-    asked_text : str
-        What is asked of it [-].
-    greatest_load : float
-        Top of the load axis, fixed [N].
-    greatest_height : float
-        End of the height axis and of the room above the pad, fixed [mm].
-    load_ticks : tuple of tuple
-        Value and text [N, -].
-    height_ticks : tuple of tuple
-        Value and text [mm, -].
-    load_unit : str
-        Unit of the load axis [-].
-    material_kind : str
-        ``"sawn"``, ``"lvl"``, ``"timber"`` or ``"steel"`` [-].
-    note : str
-        A sentence for below the picture [-].
-    previous : PreviousPost or None
-        The post before the last change [-].
+    ``ply_width``, ``post_depth``, ``height``, ``beam_ply_width``, ``beam_depth``, ``plate_thickness``, ``pad_side``,
+    ``pad_thickness``, ``eccentricity``, ``greatest_height`` [mm]; ``load``, ``greatest_load`` [N]; ``load_ticks`` [N,
+    -]; ``height_ticks`` [mm, -].
     """
 
     title: str
@@ -229,23 +142,6 @@ _FRAMES = {
 
 def draw_post(view, frame="page"):
     """Draw a post from two sides with beam and pad, and the curves of what it carries by its height.
-
-    Parameters
-    ----------
-    view : PostView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length, count or word makes no sense.
 
     Examples
     --------

@@ -24,16 +24,7 @@ MOVE_ROOM = 24.0
 class RoofPair:
     """The outline of a rafter pair: what the ghost is drawn from.
 
-    Parameters
-    ----------
-    half_span : float
-        Plan distance from wall to ridge [mm].
-    rise : float
-        Height of the ridge above the walls [mm].
-    hold : str
-        ``"tie"``, ``"raised tie"``, ``"ridge beam"`` or ``"nothing"`` [-].
-    height_fraction : float
-        Height of a raised tie as a share of the rise [-].
+    ``half_span``, ``rise`` [mm].
     """
 
     half_span: float
@@ -44,17 +35,7 @@ class RoofPair:
 
 @dataclass(frozen=True)
 class RoofStat:
-    """One number below the picture.
-
-    Parameters
-    ----------
-    word : str
-        What it is [-].
-    number : str
-        The number with its unit [-].
-    role : str
-        Role of its colour: ``"force"``, ``"moved"``, ``"moment"`` or ``"ink"`` [-].
-    """
+    """One number below the picture."""
 
     word: str
     number: str
@@ -65,46 +46,7 @@ class RoofStat:
 class RoofView:
     """All that the section through the roof shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message [-].
-    pair : RoofPair
-        The rafters and what holds them [-].
-    rafter_depth : float
-        Depth of a rafter [mm].
-    ridge_width : float
-        Width of what stands at the ridge [mm].
-    ridge_depth : float
-        Its depth [mm].
-    load_text : str
-        The load on plan [-].
-    push : float
-        Thrust at the eave as a share of a full arrow, 0 to 1 [-].
-    stats : tuple of RoofStat
-        Four numbers below the picture [-].
-    width_text : str
-        House width [-].
-    shape : tuple
-        Points of the left rafter, from eave to ridge: x from the left wall, height, move right, move up [mm].
-    moment : tuple
-        Bending along a rafter, from eave to ridge: share of the plan distance, share of the greatest [-].
-    mark : tuple or None
-        Where the governing check stands, as a share of the plan distance from the eave, and its text [-].
-    exaggeration : float
-        Factor of the drawn movement; a smaller round one is used and printed if it does not fit [-].
-    note : str
-        A sentence below the picture [-].
-    previous : RoofPair or None
-        The pair before the last change [-].
-    loaded : str
-        ``"both"``, or ``"right"`` where snow lies on the right slope alone [-].
-    right_shape : tuple
-        Points of the right rafter as if seen in a mirror, where it moves unlike the left one [mm].
-    post : bool
-        Whether a post stands under the ridge [-].
-    camera : float
-        Half of the widest house that the picture has room for [mm].
+    ``rafter_depth``, ``ridge_width``, ``ridge_depth``, ``shape``, ``right_shape``, ``camera`` [mm].
     """
 
     title: str
@@ -191,23 +133,6 @@ class _At:
 
 def draw_roof(view, frame="page"):
     """Draw a section through a roof, what holds it, how it spreads and bends.
-
-    Parameters
-    ----------
-    view : RoofView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length or word makes no sense, or a text is too long to be shown.
 
     Examples
     --------

@@ -33,23 +33,6 @@ _FRAMES = {  # left, right, first line, lowest sag, size of type, lines of capti
 def draw_sag_lines(view, frame="page"):
     """Draw the sag of several lines, all to one printed exaggeration.
 
-    Parameters
-    ----------
-    view : SagLinesView
-        What is shown; at most five lines [-].
-    frame : str
-        'page', 'wide' (16:9) or 'tall' (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When there are more than five lines or a text is too long.
-
     Examples
     --------
     >>> view = SagLinesView("Line 1 sags most", (0.0, 1800.0, 3600.0), ((0.0, 9.0, 0.0),),

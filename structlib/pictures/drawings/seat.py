@@ -24,19 +24,7 @@ LONGEST_SEAT = 12.0 * inch
 
 @dataclass(frozen=True)
 class Face:
-    """One of the two faces that press on each other.
-
-    Parameters
-    ----------
-    word : str
-        What happens there, for example ``"crushing the plate"`` [-].
-    text : str
-        How much of it is used, or what is asked of it, for example ``"92 %"`` [-].
-    share : float
-        Share used; zero for none told [-].
-    governs : bool
-        Whether this face decides [-].
-    """
+    """One of the two faces that press on each other."""
 
     word: str
     text: str
@@ -48,14 +36,7 @@ class Face:
 class PreviousSeat:
     """The seat before the last change.
 
-    Parameters
-    ----------
-    seat : float
-        Length of the seat [mm].
-    depth : float
-        Depth of the beam [mm].
-    width : float
-        Width of all its plies [mm].
+    ``seat``, ``depth``, ``width`` [mm].
     """
 
     seat: float
@@ -67,50 +48,7 @@ class PreviousSeat:
 class SeatView:
     """All that the drawing of a seat shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message [-].
-    seat : float
-        Length of the seat along the beam [mm].
-    depth : float
-        Depth of the beam [mm].
-    plies : int
-        Plies of the beam [-].
-    ply_width : float
-        Width of one ply [mm].
-    material_kind : str
-        ``"sawn"`` or ``"lvl"`` [-].
-    below : str
-        ``"plate"``, ``"post"`` (end grain of jack studs) or ``"masonry"`` [-].
-    push : float
-        Length of the arrow as a share of its full length, 0 to 1 [-].
-    push_text : str
-        How hard the beam pushes, for example ``"5,250 lb"`` [-].
-    seat_text : str
-        Length of the seat [-].
-    width_text : str
-        Width in contact [-].
-    area_text : str
-        Area in contact [-].
-    depth_text : str
-        Depth of the beam [-].
-    faces : tuple of Face
-        The beam's face, and the plate's where there is one [-].
-    needed : float or None
-        Seat length at which the weaker face is just used up; None where no rule says [mm].
-    needed_text : str
-        The same as text [-].
-    least : float or None
-        The code's least seat; None where no rule says [mm].
-    least_text : str
-        The same as text [-].
-    full_text : str
-        Height of the hatching on a face that is used up, the thickness of a plate [-].
-    stopped : bool
-        Whether a gate withdraws the verdicts: then nothing is told to be used up [-].
-    previous : PreviousSeat or None
-        The seat before the last change [-].
+    ``seat``, ``depth``, ``ply_width``, ``needed``, ``least`` [mm].
     """
 
     title: str
@@ -210,23 +148,6 @@ _PLACES = {
 
 def draw_seat(view, frame="page"):
     """Draw the end of a beam on its seat from the side, and the area in contact from above.
-
-    Parameters
-    ----------
-    view : SeatView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length, count or word makes no sense, or a text is too long to be shown.
 
     Examples
     --------

@@ -22,20 +22,7 @@ SLIP_ROOM = 22.0
 class Piece:
     """One of the pieces that share: like plies of one material.
 
-    Parameters
-    ----------
-    name : str
-        What it is called above its diagram, for example ``"old: 2-2x10"`` [-].
-    tag : str
-        One word beside it in the section, for example ``"old"`` [-].
-    boxes : tuple of tuple
-        (left, top, right, bottom) of each ply in the section, from its left upper corner [mm].
-    material_kind : str
-        ``"sawn"``, ``"lvl"`` or ``"steel"`` [-].
-    stress : tuple of tuple
-        (height below the top, share of the arm) at its upper and lower edge, pull positive [mm, -].
-    stress_text : str
-        What is written below its diagram [-].
+    ``boxes`` [mm]; ``stress`` [mm, -].
     """
 
     name: str
@@ -50,48 +37,8 @@ class Piece:
 class SharedPliesView:
     """All that the drawing of shared plies shows; texts are ready to print.
 
-    Parameters
-    ----------
-    title : str
-        The message, about 80 letters at most [-].
-    pieces : tuple of Piece
-        One or two pieces [-].
-    shares : tuple of tuple
-        (text, share) of each piece, and of the couple between layers; the shares add up to 1 [-].
-    span : float
-        Span [mm].
-    x : tuple of float
-        Places along the span [mm].
-    sag : tuple of float
-        Sag there, positive down [mm].
-    sag_text : str
-        Largest sag [-].
-    camera_depth : float
-        Depth that the section always has room for [mm].
-    camera_width : float
-        Width that it always has room for [mm].
-    stress_scale_text : str
-        What the full half width of a diagram stands for [-].
-    note : str
-        A sentence on the load [-].
-    lands : str
-        ``"top"`` or ``"side"``: where arrows show the load; empty for none [-].
-    stacked : bool
-        Whether the second piece lies on the first [-].
-    slip : float
-        Slip at each end, zero for none [mm].
-    end_text : str
-        Slip or end forces in words, empty for none [-].
-    helped : tuple of float
-        Where a partial sister begins and ends, empty for none [mm].
-    groups : tuple of float
-        Places of its groups of fasteners [mm].
-    previous_sag : tuple of float
-        Sag before the last change, empty for none [mm].
-    previous_share : float or None
-        Share of the first piece before the last change [-].
-    exaggeration : float
-        Factor wanted for the sag [-].
+    ``span``, ``x``, ``sag``, ``camera_depth``, ``camera_width``, ``slip``, ``helped``, ``groups``, ``previous_sag``
+    [mm].
     """
 
     title: str
@@ -198,23 +145,6 @@ _PLACES = {
 
 def draw_shared_plies(view, frame="page"):
     """Draw the section, the stress of each piece, the shares of the load and the sag.
-
-    Parameters
-    ----------
-    view : SharedPliesView
-        What is shown [-].
-    frame : str
-        ``"page"`` (beside sliders), ``"wide"`` (16:9) or ``"tall"`` (9:16) [-].
-
-    Returns
-    -------
-    Scene
-        The picture [-].
-
-    Raises
-    ------
-    BadInput
-        When a length or word makes no sense, or a text is too long to be shown.
 
     Examples
     --------

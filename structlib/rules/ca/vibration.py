@@ -58,11 +58,6 @@ def bare_span(*, bending_stiffness):
     float
         Span [mm].
 
-    Raises
-    ------
-    BadInput
-        When the stiffness is not a number above zero.
-
     Notes
     -----
     NBC 2020 Note A-9.23.4.2.(2): P L^3 / (48 EI) = 2 mm at P = 1 kN.
@@ -113,8 +108,6 @@ def vibration_span(*, modulus, width, depth, spacing, subfloor, tied, fixing="na
 
     Raises
     ------
-    BadInput
-        When a word is not known or a number is not in its range.
     OutsideRule
         When the joist, spacing or subfloor is not one of the rule's.
 
@@ -195,11 +188,6 @@ def point_load_limit(*, span):
     -------
     float
         Sag limit [mm].
-
-    Raises
-    ------
-    BadInput
-        When the span is not a number in its range.
 
     Notes
     -----

@@ -1,20 +1,6 @@
 """Members of every kind as a rulebook is asked about them: one file a topic; beams are in `structlib.rules.check`."""
 
 from structlib.rules.members.asking import NotCovered, Partly, ask, found_by_kind
-from structlib.rules.members.plies import (
-    Crossing,
-    Fastening,
-    Fasteners,
-    Flitch,
-    FlitchMember,
-    JointMember,
-    Nailing,
-    PlyJointMember,
-    SharedBeamMember,
-    SharedDemand,
-    SharedPiece,
-    SteelBeamMember,
-)
 from structlib.rules.members.old_wood import (
     AT_CUT,
     Compared,
@@ -28,6 +14,20 @@ from structlib.rules.members.old_wood import (
     Notch,
     Question,
     acting,
+)
+from structlib.rules.members.plies import (
+    Crossing,
+    Fasteners,
+    Fastening,
+    Flitch,
+    FlitchMember,
+    JointMember,
+    Nailing,
+    PlyJointMember,
+    SharedBeamMember,
+    SharedDemand,
+    SharedPiece,
+    SteelBeamMember,
 )
 from structlib.rules.members.posts import (
     OFF_MIDDLE,

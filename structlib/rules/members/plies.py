@@ -109,11 +109,6 @@ class Flitch:
     yield_strength : float
         Yield strength of the plate; 36 ksi when None [MPa].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Examples
     --------
     >>> from structlib.ground.lumber import find_material

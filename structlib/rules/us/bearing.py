@@ -74,11 +74,6 @@ def bearing_stress(*, reaction, width, bearing_length):
     float, numpy.ndarray or sympy expression
         Bearing stress [MPa].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> bearing_stress(reaction=4000.0, width=3.0, bearing_length=2.0)
@@ -107,11 +102,6 @@ def bearing_length_needed(*, reaction, width, bearing_value):
     float, numpy.ndarray or sympy expression
         Seat length [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Examples
     --------
     >>> round(bearing_length_needed(reaction=4000.0, width=3.0, bearing_value=425.0), 2)
@@ -137,11 +127,6 @@ def bearing_area_factor(*, bearing_length, distance_to_end):
     -------
     float or numpy.ndarray
         Bearing area factor; 1.0 at a beam's end [-].
-
-    Raises
-    ------
-    BadInput
-        When the seat has no length, or a length is not a finite number in its range.
 
     Notes
     -----
@@ -306,11 +291,6 @@ def bearing_value_at_angle(*, along, across, sine, cosine):
     -------
     float, numpy.ndarray or sympy expression
         Bearing value at that angle [MPa].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Notes
     -----

@@ -4,8 +4,8 @@ from functools import lru_cache
 
 import numpy
 
-from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
 from structlib.ground.material import Material
+from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
 from structlib.rules.check import Factor, least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.inputs import anywhere, check_amount, check_size, check_yes_or_no
@@ -28,11 +28,6 @@ def depth_factor(*, depth, reference_depth, exponent):
     -------
     float, numpy.ndarray or sympy expression
         Depth factor [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Notes
     -----
@@ -122,11 +117,6 @@ def repetitive_factor(material, *, sharing_members):
     float or numpy.ndarray
         1.0 below three members; then 1.15 for sawn dimension lumber, LVL's own for LVL [-].
 
-    Raises
-    ------
-    BadInput
-        When the count is not a number of one or more.
-
     Notes
     -----
     NDS 2018 4.3.9 (2 in to 4 in lumber), 8.3.7 (structural composite lumber). Timbers get none.
@@ -172,8 +162,6 @@ def wet_factor(material, *, value, wet):
     ------
     OutsideRule
         For LVL in wet service: its values hold dry only, unless the maker's report says otherwise.
-    BadInput
-        When the value is none of these words.
 
     Notes
     -----
@@ -392,8 +380,6 @@ def check_time_factor(material, time_factor):
 
     Raises
     ------
-    BadInput
-        When it is not a number above zero.
     OutsideRule
         When the wood is treated and the factor is over 1.6 (NDS 2018 2.3.2), as for impact.
 
@@ -428,8 +414,6 @@ def refuse_unknown_material(material):
 
     Raises
     ------
-    BadInput
-        When it is no material at all.
     OutsideRule
         When its kind is not sawn lumber, timber or LVL.
 

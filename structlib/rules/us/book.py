@@ -33,11 +33,6 @@ class UnitedStates(Members):
         tuple of structlib.rules.check.Combination
             Dead load alone, and every combination that adds something to it [-].
 
-        Raises
-        ------
-        BadInput
-            When a load type is not known.
-
         Notes
         -----
         ASCE 7-16 2.4.1; the shortest-lasting load sets the time factor (NDS 2018 2.3.2).

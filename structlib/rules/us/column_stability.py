@@ -26,11 +26,6 @@ def critical_column_value(*, modulus_stability, slenderness):
     float, numpy.ndarray or sympy expression
         Critical buckling value [MPa].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
-
     Notes
     -----
     NDS 2018 3.7.1.5. The number 0.822 is pi^2/12, Euler's formula for a rectangle.
@@ -59,11 +54,6 @@ def column_stability_factor(*, ratio, shape):
     -------
     float, numpy.ndarray or sympy expression
         Column stability factor, at most 1 [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Notes
     -----
@@ -96,11 +86,6 @@ def ratio_for_factor(*, factor, shape):
     -------
     float, numpy.ndarray or sympy expression
         Critical buckling value over the compression value [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Notes
     -----
@@ -146,11 +131,6 @@ def bent_column_share(
     -------
     float, numpy.ndarray or sympy expression
         Share used; 1 is the limit. Infinite where the column would bow out already [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Notes
     -----

@@ -112,11 +112,6 @@ def shape_constant(material):
     tuple of (float, str)
         c, and its ``verified`` word [-].
 
-    Raises
-    ------
-    BadInput
-        When it is no material.
-
     Notes
     -----
     NDS 2018 3.7.1.5.
@@ -208,8 +203,6 @@ def crushing_value(material, *, width, depth, time_factor, wet=False):
 
     Raises
     ------
-    BadInput
-        When the material has no compression value, or an input is not a number in its range.
     OutsideRule
         When a factor is asked outside its rule.
 
@@ -332,8 +325,6 @@ def column_capacity(
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When a single post is more slender than 50, or its plies are too thin to be built up.
 
@@ -483,8 +474,6 @@ def longest_height(
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When the load crushes it at any height, or no height up to 60 ft is too much.
 
@@ -571,8 +560,6 @@ def fewest_plies(
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When five plies are not enough.
 
@@ -620,11 +607,6 @@ def check_column(column):
     Column
         The post, unchanged [-].
 
-    Raises
-    ------
-    BadInput
-        When it is no Column, or has a list where one number belongs.
-
     Examples
     --------
     >>> from structlib.ground.lumber import find_material
@@ -664,8 +646,6 @@ def capacity_of(column, *, time_factor):
 
     Raises
     ------
-    BadInput
-        When the column makes no sense.
     OutsideRule
         When it is too slender, or of a size that the values do not cover.
 
@@ -749,11 +729,6 @@ def held_length(name, held, height, end_factor):
     -------
     float or numpy.ndarray
         Effective length [mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
 
     Notes
     -----

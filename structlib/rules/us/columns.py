@@ -30,8 +30,8 @@ from structlib.rules.us.column_strength import (  # noqa: F401
     compression_size_factor,
     crushing_value,
     fewest_plies,
-    longest_height,
     held_length,
+    longest_height,
     shape_constant,
 )
 from structlib.rules.us.inputs import check_member_length
@@ -95,8 +95,6 @@ def column_checks(column, demands):
 
     Raises
     ------
-    BadInput
-        When the column or a demand makes no sense.
     OutsideRule
         When the post is too slender or of a size that its values do not cover, or the load is off the middle
         across plies.
@@ -332,11 +330,6 @@ def slenderness_check(column, *, way, stage="in service"):
     structlib.rules.check.Check
         Effective length against the longest that the limit allows [mm].
 
-    Raises
-    ------
-    BadInput
-        When the column or a word makes no sense.
-
     Notes
     -----
     NDS 2018 3.7.1.4: l_e/d not over 50; 75 during construction. The second says only that it may stand for
@@ -487,11 +480,6 @@ def plate_check(column, demands, plate, *, distance_to_end=0.0, wet=False):
     structlib.rules.check.Check
         Bearing across the grain of the plate; how long the load lasts does not matter to it [MPa].
 
-    Raises
-    ------
-    BadInput
-        When an input makes no sense.
-
     Notes
     -----
     NDS 2018 3.10.2, 3.10.4.
@@ -567,11 +555,6 @@ def least_size_check(column):
         Its smaller size against that of the least column; shown for posts inside walls too, where it does not
         apply [mm].
 
-    Raises
-    ------
-    BadInput
-        When the column makes no sense.
-
     Notes
     -----
     IRC R407.3: 4x4 nominal; restrained at the bottom.
@@ -620,8 +603,6 @@ def built_up_fastening(column, *, diameter=None):
 
     Raises
     ------
-    BadInput
-        When the column makes no sense, or bolts are given no diameter.
     OutsideRule
         When it is one solid piece, no common nail is long enough, or the fastener is so thick that its
         distances leave no room.
@@ -729,8 +710,6 @@ def shortest_common_nail(column):
 
     Raises
     ------
-    BadInput
-        When the column makes no sense.
     OutsideRule
         When it is one solid piece or no common nail is long enough.
 

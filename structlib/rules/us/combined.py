@@ -51,8 +51,6 @@ def tension_value(material, *, width, depth, time_factor, wet=False):
 
     Raises
     ------
-    BadInput
-        When the material has no tension value, or an input is not a number in its range.
     OutsideRule
         When the piece is of no size that the values cover, or LVL is wet.
 
@@ -137,11 +135,6 @@ def bending_and_tension_share(*, tension_stress, tension_value, bending_stress, 
     float, numpy.ndarray or sympy expression
         Share used; 1 is the limit [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Notes
     -----
     NDS 2018 Eq. 3.9-1, recalled.
@@ -174,11 +167,6 @@ def relieved_edge_share(*, tension_stress, bending_stress, bending_value):
     -------
     float, numpy.ndarray or sympy expression
         Share used; negative where the pull leaves no edge pressed [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Notes
     -----
@@ -256,8 +244,6 @@ def rafter_checks(
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When the piece is too slender or of a size that the values do not cover.
 

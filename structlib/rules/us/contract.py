@@ -1,11 +1,32 @@
 """Which rule answers for which kind of member: the one place where the rooms of this rulebook are put together."""
 
 from structlib.rules.check import BeamMember, BeamUse
-from structlib.rules.members import FlitchMember, JoistMember, NotCovered, PadMember, found_by_kind
+from structlib.rules.members import FlitchMember, JoistMember, NotCovered, found_by_kind
 from structlib.rules.us import (
-    bearing, bending, column_strength, columns, combined, deflection, dowels, factors, fastening, flitch, footings,
-    header_tables, layers, nailing_patterns, notched_ends, notches, old_joists, roof_ties, seats, snow, steel_beams, steel_columns,
-    steel_sections, uplift,
+    bearing,
+    bending,
+    column_strength,
+    columns,
+    combined,
+    deflection,
+    dowels,
+    factors,
+    fastening,
+    flitch,
+    footings,
+    header_tables,
+    layers,
+    nailing_patterns,
+    notched_ends,
+    notches,
+    old_joists,
+    roof_ties,
+    seats,
+    snow,
+    steel_beams,
+    steel_columns,
+    steel_sections,
+    uplift,
 )  # fmt: skip
 from structlib.rules.us.kinds import flitches, old_wood, plies, posts, roof, running
 from structlib.rules.us.kinds import seats as seat_kinds

@@ -26,11 +26,6 @@ def long_term_deflection(*, lasting, passing, creep_factor):
     float, numpy.ndarray or sympy expression
         Sag after years under load [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Notes
     -----
     NDS 2018 3.5.2.
@@ -61,11 +56,6 @@ def creep_factor(*, wet):
     float
         Creep factor [-].
 
-    Raises
-    ------
-    BadInput
-        When ``wet`` is neither True nor False.
-
     Notes
     -----
     NDS 2018 3.5.2.
@@ -94,11 +84,6 @@ def limit_divisor(use):
     -------
     tuple of (float, str, str)
         The divisor, its clause and how it is known [-].
-
-    Raises
-    ------
-    BadInput
-        When the use is not in the table; the nearest are named.
 
     Notes
     -----
@@ -131,11 +116,6 @@ def sag_divisors(use):
     -------
     tuple of (float, float, dict)
         Live divisor, total divisor, and clause and verified word of each [-].
-
-    Raises
-    ------
-    BadInput
-        When the use is not in the table, or a divisor asked for is not a stricter number.
 
     Notes
     -----

@@ -47,11 +47,6 @@ def scalar(key):
     float
         The number [-].
 
-    Raises
-    ------
-    BadInput
-        When there is no such row; the nearest are named.
-
     Examples
     --------
     >>> scalar("creep_dry")
@@ -72,11 +67,6 @@ def length(key):
     -------
     float
         The length [mm].
-
-    Raises
-    ------
-    BadInput
-        When the row is not a length in inches.
 
     Examples
     --------
@@ -105,11 +95,6 @@ def verified(key):
     str
         The row's ``verified`` word [-].
 
-    Raises
-    ------
-    BadInput
-        When there is no such row; the nearest are named.
-
     Examples
     --------
     >>> verified("creep_dry")
@@ -130,11 +115,6 @@ def time_factor(load_types):
     -------
     tuple of (float, str)
         The factor of the shortest-lasting load, and what it stands for [-].
-
-    Raises
-    ------
-    BadInput
-        When no load type that is known is among them.
 
     Notes
     -----
@@ -195,11 +175,6 @@ def effective_length_rows(case):
     -------
     tuple of dict
         Each piece: from and to which ratio of length to depth, and its two coefficients [-].
-
-    Raises
-    ------
-    BadInput
-        When the case is not in the table; the nearest are named.
 
     Notes
     -----
@@ -294,11 +269,6 @@ def least_seat(below):
     tuple of (float, str, str)
         Seat length, clause, verified word [mm, -, -].
 
-    Raises
-    ------
-    BadInput
-        When the word is none of these.
-
     Notes
     -----
     IRC R502.6.
@@ -339,11 +309,6 @@ def nominal_of(dressed):
     -------
     numpy.ndarray
         Nominal size, in inches [-].
-
-    Raises
-    ------
-    BadInput
-        When the size is not a finite number above zero.
 
     Notes
     -----
@@ -389,11 +354,6 @@ def dressed_of(nominal):
     -------
     float
         Actual size [mm].
-
-    Raises
-    ------
-    BadInput
-        When there is no such size; those that there are are named.
 
     Examples
     --------

@@ -210,11 +210,9 @@ def ply_fastening(
 
     Raises
     ------
-    BadInput
-        When an input is no such thing, or nothing has to pass between the plies.
     OutsideRule
-        When the lines do not fit the depth, the fasteners would stand too close, or a rule does not cover
-        the case.
+        When the lines do not fit the depth, the fasteners would stand too close, or a rule does not cover the
+        case.
 
     Notes
     -----
@@ -297,11 +295,6 @@ def spacing_in_practice(*, value, load, lines=1):
     float
         The spacing, at most 24 in [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
-
     Examples
     --------
     >>> spacing_in_practice(value=500.0, load=5.0, lines=2)
@@ -326,11 +319,6 @@ def fasteners_per_foot(layout):
     -------
     float
         Fasteners in one foot [-].
-
-    Raises
-    ------
-    BadInput
-        When it is no layout.
 
     Examples
     --------
@@ -359,11 +347,6 @@ def connection_demand(kind, reactions):
     -------
     ConnectionDemand
         The forces to look up in the maker's table [-].
-
-    Raises
-    ------
-    BadInput
-        When the word is not known or there are no reactions.
 
     Examples
     --------
@@ -422,11 +405,6 @@ def beam_end_restraint(*, depth, width, moment):
     Restraint
         A sideways force by the practice of bracing design, and the condition to verify [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Notes
     -----
     NDS 2018 3.3.3 and 4.4.1: a beam not deeper than wide needs no hold; others are held at the ends. The
@@ -471,11 +449,6 @@ def post_top_restraint(*, axial):
     -------
     Restraint
         A sideways force by the practice of bracing design, and the condition to verify [-].
-
-    Raises
-    ------
-    BadInput
-        When the push is not a finite number in its range.
 
     Notes
     -----

@@ -62,11 +62,6 @@ def plate_stress_limit(beam, *, limit="0.60 Fy"):
     tuple of (float, str, str)
         Allowed stress on the elastic section, its clause, and how it is known [MPa, -, -].
 
-    Raises
-    ------
-    BadInput
-        When an input is no such thing.
-
     Notes
     -----
     AISC 1989 ASD F1.3 and F1.1, AISC 360-16 F11, all recalled. The plate counts as held all along because the
@@ -119,11 +114,6 @@ def plate_check(
     -------
     Check
         Stress in the plate against what is allowed [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not in its range.
 
     Examples
     --------
@@ -180,11 +170,6 @@ def creep_growth(beam, *, creep_factor):
     float
         The plate's share after years over its share on the first day [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is not in its range.
-
     Notes
     -----
     NDS 2018 3.5.2 for the factor, recalled. Wood creeps and steel does not, so load moves to the plate.
@@ -220,11 +205,6 @@ def hole_loss(beam, *, edge_distance, bolt_diameter):
     -------
     float
         Share of the section modulus that is lost [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not in its range, or the hole reaches an edge.
 
     Notes
     -----
@@ -267,11 +247,6 @@ def plate_hole_loss(beam, *, edge_distance, bolt_diameter):
     float
         Share of the section modulus that is lost [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is not in its range, or the hole reaches an edge.
-
     Notes
     -----
     The net section of the plate by itself. A drilled hole, so nothing more is taken off for a torn edge.
@@ -309,11 +284,6 @@ def plate_pieces(beam, *, length, pieces):
     tuple of PlatePiece
         The pieces from left to right [-].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Notes
     -----
     Steel weighs 490 lb/ft3.
@@ -349,11 +319,6 @@ def splice_note(pieces):
     str
         One or two sentences [-].
 
-    Raises
-    ------
-    BadInput
-        When the number is not in its range.
-
     Examples
     --------
     >>> splice_note(1)
@@ -375,11 +340,6 @@ def check_beam(beam):
     ----------
     beam : Flitch
         What `Flitch` made [-].
-
-    Raises
-    ------
-    BadInput
-        When it is something else.
 
     Examples
     --------

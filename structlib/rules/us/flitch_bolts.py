@@ -136,8 +136,6 @@ def bolt_through_plate(beam, *, bolt_diameter, time_factor=1.0, moisture="dry"):
 
     Raises
     ------
-    BadInput
-        When an input is not in its range.
     OutsideRule
         When the bolt or the wood is outside the rule.
 
@@ -190,11 +188,6 @@ def bolts_for_force(force, *, value):
     int
         Number of bolts [-].
 
-    Raises
-    ------
-    BadInput
-        When a number is not in its range.
-
     Examples
     --------
     >>> bolts_for_force(2500 * lb, value=1000 * lb)
@@ -236,8 +229,6 @@ def flitch_bolts(
 
     Raises
     ------
-    BadInput
-        When an input is not in its range.
     OutsideRule
         When the bolts do not fit; a thicker bolt, more depth or a steel seat is named.
 
@@ -333,8 +324,6 @@ def hole_line(beam, *, bolt_diameter):
 
     Raises
     ------
-    BadInput
-        When an input is not in its range.
     OutsideRule
         When no line fits.
 
@@ -371,8 +360,6 @@ def end_bolt_shear(beam, bolts, *, shear_value):
 
     Raises
     ------
-    BadInput
-        When an input is not in its range.
     OutsideRule
         When the bolts of the end group reach farther than five depths from the end.
 

@@ -98,11 +98,6 @@ def find_soil(name):
     Soil
         The class [-].
 
-    Raises
-    ------
-    BadInput
-        When the name is not known; the nearest are named.
-
     Notes
     -----
     IRC Table R401.4.1. Fill, peat and anything likely to bear less than 1500 psf wants a soil investigation.
@@ -160,11 +155,6 @@ def net_pressure(*, soil_pressure, thickness, weight_density):
     float, numpy.ndarray or sympy expression
         Bearing left for the load [MPa].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range, or the footing alone uses up the soil.
-
     Notes
     -----
     Soil that the footing takes the place of is not credited, which is on the careful side.
@@ -200,11 +190,6 @@ def pad_area(*, load, net_pressure):
     float, numpy.ndarray or sympy expression
         Area [mm2].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
-
     Examples
     --------
     >>> pad_area(load=15000.0, net_pressure=1500.0)
@@ -234,11 +219,6 @@ def pad_side(*, load, soil_pressure, thickness, weight_density=None):
     float, numpy.ndarray or sympy expression
         Side [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range, or the pad alone uses up the soil.
-
     Examples
     --------
     >>> round(pad_side(load=15000*lb, soil_pressure=2000*psf, thickness=12*inch) / ft, 3)
@@ -267,11 +247,6 @@ def wall_footing_width(*, line_load, soil_pressure, thickness, weight_density=No
     -------
     float, numpy.ndarray or sympy expression
         Width; the code's least (12 in) is not in it [mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range, or the footing alone uses up the soil.
 
     Examples
     --------
@@ -306,11 +281,6 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
     tuple of structlib.rules.check.Check
         Soil pressure, reach past the base (not over the thickness, not under 2 in), least thickness and width
         [MPa, mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range, or the base is wider than the pad.
 
     Notes
     -----
@@ -455,11 +425,6 @@ def pad_thickness(*, side, base):
     float
         Thickness, 6 in or more [mm].
 
-    Raises
-    ------
-    BadInput
-        When a side is not a number in its range.
-
     Notes
     -----
     IRC R403.1.1.
@@ -502,8 +467,6 @@ def plain_pad(*, load, soil, base):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When so thick a pad would use up the soil by its own weight.
 
@@ -569,8 +532,6 @@ def table_footing(
 
     Raises
     ------
-    BadInput
-        When a word or number is not known.
     OutsideRule
         When the snow or soil is one whose cells are not at hand, or the width is far from the table's.
 
@@ -664,8 +625,6 @@ def post_on_slab(*, load, plate, slab_thickness, permanent):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When the post is to stay: a slab is a floor, not a footing.
 
@@ -732,11 +691,6 @@ def pad_on_stone_wall(*, load, plate, wall_thickness, depth, spread="1:2", dista
     SpreadDemand
         Pressure from this load at that depth; the wall's own weight and what stands on it come on top
         [mm, MPa].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number or word that is accepted.
 
     Notes
     -----

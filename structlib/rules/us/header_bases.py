@@ -113,11 +113,6 @@ def find_header_basis(name):
     HeaderBasis
         The basis [-].
 
-    Raises
-    ------
-    BadInput
-        When there is no such table; the nearest are named.
-
     Examples
     --------
     >>> find_header_basis("R602.7(2) one floor").supports
@@ -140,11 +135,6 @@ def header_cells(basis):
     tuple of mapping
         Rows of data/us_header_spans.csv [-].
 
-    Raises
-    ------
-    BadInput
-        When it is no basis.
-
     Examples
     --------
     >>> len(header_cells(find_header_basis("R602.7(2) one floor")))
@@ -166,11 +156,6 @@ def check_basis(basis):
     -------
     HeaderBasis
         The basis, unchanged [-].
-
-    Raises
-    ------
-    BadInput
-        When it is something else.
 
     Examples
     --------

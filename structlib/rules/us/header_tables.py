@@ -86,8 +86,6 @@ def header_loads(basis, *, building_width, ground_snow=None):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When the building is wider or narrower than the table, or the snow is not one of its columns.
 
@@ -144,8 +142,6 @@ def header_span(basis, size, *, building_width, ground_snow=None):
 
     Raises
     ------
-    BadInput
-        When the table has no such size, or a number is out of range.
     OutsideRule
         When the building or its snow is outside the table.
 
@@ -243,11 +239,6 @@ def unheld_header_span(span, size):
     float or numpy.ndarray
         Span; 0.70 of the table's for 2x8 and deeper, all of it for 2x4 and 2x6 [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a span or a size.
-
     Notes
     -----
     IRC 2018/2021 Table R602.7(1) footnote f.
@@ -289,8 +280,6 @@ def left_out_of_header(basis, size, *, building_width, ground_snow=None):
 
     Raises
     ------
-    BadInput
-        When an input is not one number or word that is accepted.
     OutsideRule
         When the building or its snow is outside the table.
 

@@ -68,11 +68,6 @@ def check_size(name, value, *, zero=False):
     float, numpy.ndarray or sympy expression
         The value, unchanged [consistent].
 
-    Raises
-    ------
-    BadInput
-        When it is no such number.
-
     Examples
     --------
     >>> check_size("depth", 235.0)
@@ -99,11 +94,6 @@ def check_member_length(name, value, *, zero=True):
     -------
     float, numpy.ndarray or sympy expression
         The value, unchanged [consistent].
-
-    Raises
-    ------
-    BadInput
-        When it is no such number.
 
     Examples
     --------
@@ -134,11 +124,6 @@ def check_amount(name, value, *, zero=False, hint="for example 900*psi"):
     float, numpy.ndarray or sympy expression
         The value, unchanged [consistent].
 
-    Raises
-    ------
-    BadInput
-        When it is no such number.
-
     Examples
     --------
     >>> check_amount("stress", 6.2)
@@ -161,11 +146,6 @@ def check_yes_or_no(name, value):
     -------
     bool
         The value, unchanged [-].
-
-    Raises
-    ------
-    BadInput
-        When it is neither.
 
     Examples
     --------
@@ -192,11 +172,6 @@ def check_words(name, words):
     list of str
         The words [-].
 
-    Raises
-    ------
-    BadInput
-        When it is not a list of words.
-
     Examples
     --------
     >>> check_words("load types", ("dead", "live"))
@@ -217,11 +192,6 @@ def check_unit_circle(*, sine, cosine):
         Sine of the angle [-].
     cosine : float, numpy.ndarray or sympy expression
         Cosine of the angle [-].
-
-    Raises
-    ------
-    BadInput
-        When they are no numbers between -1 and 1, or their squares do not add up to 1.
 
     Examples
     --------

@@ -70,11 +70,6 @@ def layers_load(layers):
     float
         Change of the dead load on plan [MPa].
 
-    Raises
-    ------
-    BadInput
-        When there is no layer, or one has no name or no number.
-
     Examples
     --------
     >>> round(layers_load([Layer("second roofing", 2.5*psf), Layer("old ceiling out", -1.5*psf)]) / psf, 6)
@@ -112,11 +107,6 @@ def layer_changes(members, layers, *, trigger=None, trigger_source=""):
     -------
     tuple of LayerChange
         One for each member [-].
-
-    Raises
-    ------
-    BadInput
-        When the trigger or its source is missing, or an input is not a number in its range.
 
     Notes
     -----

@@ -112,11 +112,6 @@ def nailing_may_follow_a_pattern(*, loaded_on, every_ply_on_its_post):
     tuple of (bool, str)
         The answer and why [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is no such word.
-
     Examples
     --------
     >>> nailing_may_follow_a_pattern(loaded_on="side", every_ply_on_its_post=True)[0]

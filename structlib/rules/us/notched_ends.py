@@ -28,11 +28,6 @@ def tension_notch_shear(*, shear_value, width, depth, remaining, power=2):
     float
         Shear that the notched end can give [N].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
-
     Notes
     -----
     NDS 2018 Eq. 3.4-3 for power 2. Power 1 is an older rule, seen in a worked problem.
@@ -68,11 +63,6 @@ def compression_notch_shear(*, shear_value, width, depth, remaining, reach):
     -------
     float
         Shear that the notched end can give [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
 
     Notes
     -----
@@ -120,8 +110,6 @@ def remaining_depth_for(*, shear, shear_value, width, depth, power=2):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When even the full depth is not enough.
 

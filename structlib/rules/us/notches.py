@@ -60,11 +60,6 @@ def cut_limit(key):
     float
         The number [by row].
 
-    Raises
-    ------
-    BadInput
-        When the key is not known.
-
     Examples
     --------
     >>> cut_limit("notch_depth_divisor")
@@ -109,8 +104,6 @@ def check_joist(joist):
 
     Raises
     ------
-    BadInput
-        When it is no joist or a size is not in its range.
     OutsideRule
         When it is an engineered member.
 
@@ -188,8 +181,6 @@ def notch_checks(joist, notch):
 
     Raises
     ------
-    BadInput
-        When the notch is off the member or deeper than it.
     OutsideRule
         When the member is engineered.
 
@@ -295,8 +286,6 @@ def hole_checks(joist, hole, others=()):
 
     Raises
     ------
-    BadInput
-        When the hole is off the member.
     OutsideRule
         When the member is engineered.
 

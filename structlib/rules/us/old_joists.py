@@ -59,11 +59,6 @@ def candidate_woods(*, width, depth):
     tuple of structlib.ground.material.Material
         Dimension lumber up to 4 in thick, timbers from there; Southern Pine for the size [-].
 
-    Raises
-    ------
-    BadInput
-        When a size is not in its range.
-
     Notes
     -----
     A piece of 3 1/2 to 4 1/2 in, full-sawn 4 in for example, is counted as 4 in nominal.
@@ -148,8 +143,6 @@ def wood_values(section, *, spacing, plies=1, species="", grade=""):
 
     Raises
     ------
-    BadInput
-        When a size is not in its range, or a species or a grade is not known.
     OutsideRule
         When none of the woods meant has values for a piece of this size.
 

@@ -25,11 +25,6 @@ def check_one_count(name, value, *, low, high, hint=""):
     int
         The count as an int [-].
 
-    Raises
-    ------
-    BadInput
-        When it is no such number.
-
     Examples
     --------
     >>> check_one_count("plies", 3.0, low=1, high=5)

@@ -116,11 +116,6 @@ def seat_minimum(below):
     SeatMinimum
         The least seat and what the trade does [mm, -].
 
-    Raises
-    ------
-    BadInput
-        When the word is none of these; the nearest are named.
-
     Notes
     -----
     IRC R502.6. The common practice is no rule and is marked so.
@@ -158,8 +153,6 @@ def joists_over_beam(*, ply_width, plies, meeting, gap=0.0, below="plate"):
 
     Raises
     ------
-    BadInput
-        When an input is not a number or word that is accepted.
     OutsideRule
         When not even six plies would do.
 
@@ -250,11 +243,6 @@ def jack_studs(*, reaction, width, bearing_value, stud_width=_STUD):
     JackStuds
         Count, the seat needed and the seat given; arrays where the inputs were [-, mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
-
     Notes
     -----
     NDS 2018 3.10.2 and IRC R502.6: at least one stud, 1.5 in. Only the crushing of the beam is asked here;
@@ -311,8 +299,6 @@ def masonry_pocket(*, wall_thickness, left_behind, end_clearance=None):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When nothing is left to sit on.
 
@@ -398,11 +384,6 @@ def tilted_length(*, room, across):
     float, numpy.ndarray or sympy expression
         Length of the beam [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range, or the beam is deeper than the room is wide.
-
     Notes
     -----
     Geometry: a rectangle that turns is longest, wall to wall, when its diagonal is level.
@@ -450,11 +431,6 @@ def swing_in(
     -------
     SwingIn
         Length, diagonal and seats [mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range, or the beam is deeper than the opening is wide.
 
     Notes
     -----

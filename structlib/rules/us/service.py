@@ -42,8 +42,6 @@ def in_service(material, *, incised=False, treatment="none"):
 
     Raises
     ------
-    BadInput
-        When a word is not known.
     OutsideRule
         For fire retardant, for incised timbers, and for LVL that is either.
 

@@ -68,11 +68,6 @@ def loads_near_support_may_be_left_out(*, below, loaded_on):
     bool
         True only for a beam with full bearing below and the load on its top [-].
 
-    Raises
-    ------
-    BadInput
-        When a word is not known; the nearest are named.
-
     Notes
     -----
     NDS 2018 3.4.3.1. A beam hung from its side, or loaded through hangers on its side, gets no reduction.

@@ -69,8 +69,6 @@ class TableBasis:
 
     Raises
     ------
-    BadInput
-        When an assumption is not a number in its range, or a word is not known.
     OutsideRule
         When the repetitive member factor is asked for members too far apart.
 
@@ -186,11 +184,6 @@ def find_basis(name):
     TableBasis
         The assumptions of that table [-].
 
-    Raises
-    ------
-    BadInput
-        When there is no such basis; the nearest are named.
-
     Examples
     --------
     >>> find_basis("IBC 2308.7.2(2) dead 10").time_factor
@@ -250,11 +243,6 @@ def printed_cells(basis):
         Rows of data/us_span_table_cells.csv, each with source, verified word and note; none for a basis of
         the reader's own [-].
 
-    Raises
-    ------
-    BadInput
-        When it is no basis.
-
     Examples
     --------
     >>> cell = printed_cells(find_basis("R802.5.1(1)"))[0]
@@ -277,11 +265,6 @@ def printed_length(text):
     -------
     float
         The length [mm].
-
-    Raises
-    ------
-    BadInput
-        When the text is not such a length.
 
     Examples
     --------
@@ -306,11 +289,6 @@ def refuse_no_basis(basis):
     -------
     TableBasis
         The basis, unchanged [-].
-
-    Raises
-    ------
-    BadInput
-        When it is something else.
 
     Examples
     --------

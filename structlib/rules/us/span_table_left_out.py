@@ -8,9 +8,9 @@ from structlib.mechanics import formulas
 from structlib.rules.check import Check, Factor, least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.bending import bending_value
+from structlib.rules.us.inputs import at_most
 from structlib.rules.us.span_table_lumber import sharing_members, table_material, table_size
 from structlib.rules.us.span_tables import span_limit
-from structlib.rules.us.inputs import at_most
 from structlib.rules.us.stability import effective_length, slenderness_ratio
 
 
@@ -38,11 +38,6 @@ def left_out(basis, species, grade, nominal, spacing):
     tuple of structlib.rules.check.Check
         Shear at the seat; sag under all load, where a limit is published (not for ceiling joists); bending,
         or slenderness where that is past its limit, as if nothing held the top edge between the seats [-].
-
-    Raises
-    ------
-    BadInput
-        When the table has no such row or size, or the spacing is not one number in its range.
 
     Notes
     -----

@@ -31,11 +31,6 @@ def table_material(basis, species, grade, nominal):
     structlib.ground.lumber.Material
         The design values [-].
 
-    Raises
-    ------
-    BadInput
-        When the table has no such species, grade or size; the nearest are named.
-
     Notes
     -----
     Some values are published for two grades at once ('No.1/No.2', 'No.3 and Stud'); they hold for either.
@@ -91,11 +86,6 @@ def table_size(nominal):
     structlib.ground.sizes.Stock
         The size [-].
 
-    Raises
-    ------
-    BadInput
-        When there is no such size; the nearest are named.
-
     Examples
     --------
     >>> table_size("2x10").depth / inch
@@ -121,11 +111,6 @@ def sharing_members(basis):
     -------
     int
         The least count that earns the repetitive member factor, or 1 where it is not used [-].
-
-    Raises
-    ------
-    BadInput
-        When it is no basis.
 
     Examples
     --------

@@ -16,14 +16,21 @@ from structlib.ground.refusals import BadInput, check_number, is_symbolic
 from structlib.ground.roots import square_root
 from structlib.ground.sections import rectangle_inertia, rectangle_section_modulus
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch
+from structlib.ground.units import inch
 from structlib.mechanics.formulas import bending_stiffness, simple_uniform_deflection, simple_uniform_moment
 from structlib.rules.check import Factor, least_verified
 from structlib.rules.us.bending import bending_value
 from structlib.rules.us.inputs import check_amount, check_member_length, check_words
+
 # One room for its callers: the bases and the printed cells are found here too.
 from structlib.rules.us.span_table_bases import (  # noqa: F401
-    TableBasis, find_basis, printed_cells, printed_length, refuse_no_basis, table_bases)
+    TableBasis,
+    find_basis,
+    printed_cells,
+    printed_length,
+    refuse_no_basis,
+    table_bases,
+)
 from structlib.rules.us.span_table_lumber import sharing_members, table_material, table_size
 
 
@@ -60,11 +67,6 @@ def bending_span(*, load, moment_capacity):
     float, numpy.ndarray or sympy expression
         Span [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
-
     Examples
     --------
     >>> bending_span(load=2.0, moment_capacity=9.0)
@@ -91,11 +93,6 @@ def deflection_span(*, load, stiffness, divisor):
     -------
     float, numpy.ndarray or sympy expression
         Span [mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
 
     Examples
     --------
@@ -140,11 +137,6 @@ def span_limit(basis, species, grade, nominal, spacing):
     TableSpan
         The span from bending under dead and live load, from deflection under live load alone, and the
         shorter of the two; horizontal for a rafter, and with no length of bearing added [mm].
-
-    Raises
-    ------
-    BadInput
-        When the table has no such row or size (the nearest are named), or the spacing is out of range.
 
     Notes
     -----
@@ -206,11 +198,6 @@ def as_printed(span, *, greatest_span=None):
     str or list of str
         For example ``13-9``, or ``>26-0`` for a span over the greatest; a list for an array [-].
 
-    Raises
-    ------
-    BadInput
-        When a span is not a finite number from 0 to 60 m.
-
     Notes
     -----
     An exact half inch is written as the lower inch, the careful one. Publications go both ways there, so no
@@ -256,11 +243,6 @@ def make_table(basis, *, species=None, grades=None, sizes=None, spacings=None):
     -------
     tuple of tuple of str
         A row of headings, then one row for each spacing, species and grade [ft-in].
-
-    Raises
-    ------
-    BadInput
-        When the table has no such row or size (the nearest are named), or a spacing is out of range.
 
     Examples
     --------

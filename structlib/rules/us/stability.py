@@ -2,8 +2,8 @@
 
 import numpy
 
-from structlib.ground.roots import square_root
 from structlib.ground.refusals import OutsideRule
+from structlib.ground.roots import square_root
 from structlib.rules.us import factors
 from structlib.rules.us.inputs import at_most, check_amount, check_member_length, check_size
 
@@ -20,11 +20,6 @@ def root(value):
     -------
     float, numpy.ndarray or sympy expression
         The square root [any].
-
-    Raises
-    ------
-    BadInput
-        When the value is not a finite number, zero or more.
 
     Examples
     --------
@@ -51,11 +46,6 @@ def slenderness_ratio(*, effective_length, depth, width):
     -------
     float, numpy.ndarray or sympy expression
         Slenderness ratio [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Notes
     -----
@@ -87,11 +77,6 @@ def critical_buckling_value(*, modulus_stability, slenderness):
     float, numpy.ndarray or sympy expression
         Critical buckling value [MPa].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
-
     Notes
     -----
     NDS 2018 3.3.3.8.
@@ -118,11 +103,6 @@ def stability_factor_from_ratio(*, ratio):
     -------
     float, numpy.ndarray or sympy expression
         Beam stability factor, at most 1 [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number in its range.
 
     Notes
     -----
@@ -154,11 +134,6 @@ def effective_length(*, unbraced_length, depth, case="single span, uniform"):
     -------
     float or numpy.ndarray
         Effective length [mm].
-
-    Raises
-    ------
-    BadInput
-        When the case is not in the table (the nearest are named), or a length is not a number in its range.
 
     Notes
     -----
@@ -211,8 +186,6 @@ def beam_stability_factor(
 
     Raises
     ------
-    BadInput
-        When an input is not a finite number in its range.
     OutsideRule
         When the slenderness ratio of a single beam is over 50.
 

@@ -95,11 +95,6 @@ def plastic_modulus_needed(*, moment, yield_strength, resistance=None):
     float
         Plastic section modulus [mm3].
 
-    Raises
-    ------
-    BadInput
-        When an input is not in its range.
-
     Notes
     -----
     AISC 360-16 F1, Eq F2-1.
@@ -144,8 +139,6 @@ def steel_beam_checks(section, demands, *, unbraced_length, left, right, divisor
 
     Raises
     ------
-    BadInput
-        When an input is not in its range.
     OutsideRule
         When the section is outside the rules.
 
@@ -233,11 +226,6 @@ def steel_conditions(section, *, unbraced_length):
     -------
     tuple of str
         Conditions to verify [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not in its range.
 
     Examples
     --------

@@ -83,8 +83,6 @@ def steel_post(section, *, nominal_wall=False, yield_strength=None):
 
     Raises
     ------
-    BadInput
-        When the name is not known; the nearest are named.
     OutsideRule
         When the nominal wall is asked of a tube, or a W or S shape as a post.
 
@@ -142,8 +140,6 @@ def pipe_of_size(*, outside, wall, yield_strength, name="pipe as measured"):
 
     Raises
     ------
-    BadInput
-        When a size is not a number in its range.
     OutsideRule
         When the wall is so thin that it would buckle by itself.
 
@@ -218,11 +214,6 @@ def allowable_stress_2016(*, slenderness, yield_strength):
     float or numpy.ndarray
         Allowable stress [MPa].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
-
     Notes
     -----
     AISC 360-16 Eqs. E3-2 to E3-4, divided by 1.67.
@@ -255,11 +246,6 @@ def allowable_stress_1989(*, slenderness, yield_strength):
     -------
     float or numpy.ndarray
         Allowable stress [MPa].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
 
     Notes
     -----
@@ -304,8 +290,6 @@ def steel_capacity(post, *, height, end_factor=1.0, method="AISC 360-16"):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When a single post is more slender than 200; in an array such a post carries zero.
 
@@ -387,8 +371,6 @@ def steel_check(post, *, axial, height, combination, end_factor=1.0):
 
     Raises
     ------
-    BadInput
-        When an input makes no sense.
     OutsideRule
         When the post is too slender.
 
@@ -460,8 +442,6 @@ def permanent_post_conditions(*, pieces, outside):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When the post telescopes, or is thinner than the code's least.
 

@@ -82,11 +82,6 @@ def brace_lengths(section):
     tuple of float
         L_p, up to which it yields first, and L_r, from which it rolls over elastic [mm, mm].
 
-    Raises
-    ------
-    BadInput
-        When it is no steel section.
-
     Notes
     -----
     AISC 360-16 Eq F2-5, F2-6 for shapes, with J and C_w as the shapes database lists them; F11 for plates.
@@ -128,8 +123,6 @@ def steel_moment(section, *, unbraced_length, moment_shape=1.0):
 
     Raises
     ------
-    BadInput
-        When an input is not in its range.
     OutsideRule
         When a flange or the web is slender.
 

@@ -31,11 +31,6 @@ def steel_factor(key):
     float
         The value [by row].
 
-    Raises
-    ------
-    BadInput
-        When there is no such row; the nearest are named.
-
     Examples
     --------
     >>> steel_factor("bending_safety")
@@ -77,11 +72,6 @@ def lean_parts(section):
     -------
     dict
         ``flange`` and ``web`` to (ratio, greatest); the web between its fillets [-].
-
-    Raises
-    ------
-    BadInput
-        When it is no rolled shape.
 
     Notes
     -----
@@ -160,11 +150,6 @@ def check_steel_section(section):
     -------
     SteelSection
         The section, unchanged [-].
-
-    Raises
-    ------
-    BadInput
-        When it is something else.
 
     Examples
     --------

@@ -44,11 +44,6 @@ def hold_down_demand(*, dead_push, passing_push):
     float or numpy.ndarray
         Force that holds the beam down; zero where nothing is needed [N].
 
-    Raises
-    ------
-    BadInput
-        When a push is not a finite number.
-
     Notes
     -----
     ASCE 7-16 2.4.1: combination 7 counts 0.6 of the dead load against wind. It is used here for lift by

@@ -52,8 +52,8 @@ from .withdrawal import (  # noqa: F401
 from .words import (  # noqa: F401
     DISTANCES,
     LOAD_DIRECTIONS,
-    MODES,
     MODE_WORDS,
+    MODES,
     MOISTURE,
 )
 from .yielding import (  # noqa: F401

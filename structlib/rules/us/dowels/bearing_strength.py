@@ -4,11 +4,11 @@ import numpy
 
 from structlib.ground.refusals import check_choice
 from structlib.ground.roots import square_root
-from structlib.ground.units import deg, inch
+from structlib.ground.units import inch
 from structlib.rules.us.bearing import bearing_value_at_angle
 from structlib.rules.us.inputs import check_amount, check_size
 
-from .pieces import _STEELS, _check_gravity, wood_piece
+from .pieces import _STEELS, _check_gravity
 from .records import _check_piece
 from .words import _SIZE_SLACK, _one_number, _scalar
 
@@ -28,8 +28,6 @@ def bearing_strength_small(*, specific_gravity):
 
     Raises
     ------
-    BadInput
-        When it is not a finite number above zero.
     OutsideRule
         When it is outside the table.
 
@@ -62,8 +60,6 @@ def bearing_strength_along(*, specific_gravity):
 
     Raises
     ------
-    BadInput
-        When it is not a finite number above zero.
     OutsideRule
         When it is outside the table.
 
@@ -98,8 +94,6 @@ def bearing_strength_across(*, specific_gravity, diameter):
 
     Raises
     ------
-    BadInput
-        When an input is not a finite number above zero.
     OutsideRule
         When the specific gravity is outside the table.
 
@@ -134,11 +128,6 @@ def bearing_strength_steel(*, tensile_strength, made):
     float, numpy.ndarray or sympy expression
         Dowel bearing strength [MPa].
 
-    Raises
-    ------
-    BadInput
-        When the strength is not a finite number above zero or the word is not known.
-
     Notes
     -----
     NDS 2018 Appendix I.2.
@@ -166,11 +155,6 @@ def as_tabulated(strength):
     -------
     float or numpy.ndarray
         The same, rounded [MPa].
-
-    Raises
-    ------
-    BadInput
-        When it is not a finite number above zero.
 
     Examples
     --------
@@ -200,8 +184,6 @@ def piece_bearing_strength(piece, *, diameter):
 
     Raises
     ------
-    BadInput
-        When the member or the diameter is no such thing.
     OutsideRule
         When the wood is outside the table.
 
@@ -244,11 +226,6 @@ def is_thin(diameter):
     -------
     bool
         True under 1/4 in [-].
-
-    Raises
-    ------
-    BadInput
-        When the diameter is not a finite number above zero.
 
     Examples
     --------

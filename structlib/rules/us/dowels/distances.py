@@ -11,7 +11,7 @@ from structlib.rules.us.inputs import check_size, check_yes_or_no
 from .bearing_strength import is_thin
 from .fasteners import bolt, nail  # noqa: F401 (for the examples)
 from .records import _check_fastener
-from .words import DISTANCES, LOAD_DIRECTIONS, _SIZE_SLACK
+from .words import _SIZE_SLACK, DISTANCES, LOAD_DIRECTIONS
 
 
 def least_distances(fastener, *, load, slenderness=None, softwood=True, prebored=False, staggered=False):
@@ -40,11 +40,6 @@ def least_distances(fastener, *, load, slenderness=None, softwood=True, prebored
         ``end``, ``edge``, ``unloaded edge``, ``in a row`` and ``between rows`` to (full, least, clause,
         verified). From full on the whole value counts; below least the rule does not go. For bolts and lag
         screws a row runs in the direction of the load, for nails along the grain [mm, mm, -, -].
-
-    Raises
-    ------
-    BadInput
-        When an input is no such thing.
 
     Notes
     -----
@@ -156,8 +151,6 @@ def geometry_factor(
 
     Raises
     ------
-    BadInput
-        When an input is no such thing.
     OutsideRule
         When a distance is less than the least that the rule accepts.
 

@@ -40,8 +40,6 @@ def nail(name):
 
     Raises
     ------
-    BadInput
-        When the name is not known; the nearest are named.
     OutsideRule
         When the nail is thinner or thicker than the table of yield strengths goes.
 
@@ -85,8 +83,6 @@ def nail_of_size(*, diameter, length, name="nail"):
 
     Raises
     ------
-    BadInput
-        When a size is not a finite number above zero.
     OutsideRule
         When the diameter is outside the table of yield strengths.
 
@@ -131,8 +127,6 @@ def bolt(diameter):
 
     Raises
     ------
-    BadInput
-        When the diameter is not a finite number above zero.
     OutsideRule
         When the diameter is outside the rule.
 
@@ -165,8 +159,6 @@ def lag_screw(diameter, *, length):
 
     Raises
     ------
-    BadInput
-        When a size is not a finite number above zero.
     OutsideRule
         When there is no lag screw of that diameter in the data file.
 

@@ -3,7 +3,7 @@
 import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
-from structlib.ground.units import deg, inch
+from structlib.ground.units import deg
 from structlib.rules.us.inputs import anywhere
 
 from .records import JoinedPiece
@@ -29,8 +29,6 @@ def wood_piece(*, thickness, specific_gravity, angle=0.0):
 
     Raises
     ------
-    BadInput
-        When an input is not a finite number in its range.
     OutsideRule
         When the wood is lighter or denser than the table goes.
 
@@ -63,11 +61,6 @@ def steel_plate(*, thickness, steel="A36"):
     -------
     JoinedPiece
         The plate [-].
-
-    Raises
-    ------
-    BadInput
-        When the thickness is not a finite number above zero or the steel is not known.
 
     Examples
     --------

@@ -26,11 +26,6 @@ def penetration(fastener, *, main, side):
     float
         Penetration: of a nail with its tip, of a lag screw without it; of a bolt the whole thickness [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is no such thing, or the fastener does not reach through the side member.
-
     Notes
     -----
     NDS 2018 12.3.5.
@@ -72,8 +67,6 @@ def bearing_length_in_main(fastener, *, main, side):
 
     Raises
     ------
-    BadInput
-        When an input is no such thing.
     OutsideRule
         When a nail reaches less than 6 diameters in, or a lag screw less than 4.
 
@@ -124,8 +117,6 @@ def table_penetration_factor(fastener, deep):
 
     Raises
     ------
-    BadInput
-        When an input is no such thing.
     OutsideRule
         When the fastener does not reach far enough to count at all.
 

@@ -11,7 +11,7 @@ from .fasteners import bolt, nail  # noqa: F401 (for the examples)
 from .pieces import wood_piece  # noqa: F401 (for the examples)
 from .reach import _check_joint, bearing_length_in_main
 from .records import LateralValue, _check_count, _check_fastener
-from .words import MODES, MODE_WORDS, MOISTURE, _scalar, _verified
+from .words import MODE_WORDS, MODES, MOISTURE, _scalar, _verified
 from .yielding import reduction_terms, yield_modes
 
 
@@ -36,8 +36,6 @@ def lateral_value(fastener, *, main, side, shear="single"):
 
     Raises
     ------
-    BadInput
-        When an input is no such thing.
     OutsideRule
         When the fastener does not reach far enough, or the case is outside the rule.
 
@@ -106,11 +104,6 @@ def wet_factor(fastener, *, moisture):
     tuple of (float, str)
         C_M and how it is known [-].
 
-    Raises
-    ------
-    BadInput
-        When an input is no such thing.
-
     Notes
     -----
     NDS 2018 Table 11.3.3.
@@ -146,8 +139,6 @@ def group_action_factor(fastener, *, in_line):
 
     Raises
     ------
-    BadInput
-        When the count is not a whole number from 1 on.
     OutsideRule
         When bolts or lag screws stand in line: the formula for their uneven shares is not in this library.
 
@@ -195,8 +186,6 @@ def adjusted_value(found, fastener, *, time_factor=1.0, moisture="dry", geometry
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When bolts stand in line.
 
@@ -291,8 +280,6 @@ def lateral_check(
 
     Raises
     ------
-    BadInput
-        When an input is no such thing.
     OutsideRule
         When a rule does not cover the case.
 

@@ -24,8 +24,6 @@ def nail_withdrawal(*, specific_gravity, diameter):
 
     Raises
     ------
-    BadInput
-        When an input is not a finite number above zero.
     OutsideRule
         When the wood is outside the table.
 
@@ -61,8 +59,6 @@ def lag_withdrawal(*, specific_gravity, diameter):
 
     Raises
     ------
-    BadInput
-        When an input is not a finite number above zero.
     OutsideRule
         When the wood is outside the table.
 

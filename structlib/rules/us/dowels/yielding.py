@@ -2,14 +2,14 @@
 
 from structlib.ground.refusals import OutsideRule, check_choice
 from structlib.ground.roots import pi_for, square_root
-from structlib.ground.units import deg, inch
+from structlib.ground.units import inch
 from structlib.rules.us.inputs import check_amount, check_size
 
 from .bearing_strength import is_thin
 from .fasteners import bolt  # noqa: F401 (for the examples)
 from .pieces import _check_angle
 from .records import _check_fastener
-from .words import MODES, _SIZE_SLACK, _one_number, _scalar
+from .words import _SIZE_SLACK, MODES, _one_number, _scalar
 
 
 def reduction_small(*, diameter):
@@ -27,8 +27,6 @@ def reduction_small(*, diameter):
 
     Raises
     ------
-    BadInput
-        When the diameter is not a finite number above zero.
     OutsideRule
         When the diameter is 1/4 in or more.
 
@@ -65,11 +63,6 @@ def reduction_by_angle(*, angle):
     float, numpy.ndarray or sympy expression
         K_theta, 1 along the grain and 1.25 across it [-].
 
-    Raises
-    ------
-    BadInput
-        When the angle is not between 0 and 90 deg.
-
     Notes
     -----
     NDS 2018 Table 12.3.1B.
@@ -97,11 +90,6 @@ def reduction_terms(fastener, *, angle):
     -------
     dict
         Mode to R_d [-].
-
-    Raises
-    ------
-    BadInput
-        When the fastener or the angle is no such thing.
 
     Notes
     -----
@@ -143,11 +131,6 @@ def mode_I(*, diameter, length, bearing, reduction):
     float, numpy.ndarray or sympy expression
         Value by shear plane (of Im: by fastener) [N].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
-
     Notes
     -----
     NDS 2018 Eq. 12.3-1, 12.3-2, 12.3-7, 12.3-8.
@@ -183,11 +166,6 @@ def mode_II(*, diameter, main_length, side_length, main_bearing, side_bearing, r
     -------
     float, numpy.ndarray or sympy expression
         Value by shear plane [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
 
     Notes
     -----
@@ -234,11 +212,6 @@ def mode_III_main(*, diameter, main_length, main_bearing, side_bearing, bending_
     float, numpy.ndarray or sympy expression
         Value by shear plane [N].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
-
     Notes
     -----
     NDS 2018 Eq. 12.3-4.
@@ -284,11 +257,6 @@ def mode_III_side(*, diameter, side_length, main_bearing, side_bearing, bending_
     float, numpy.ndarray or sympy expression
         Value by shear plane [N].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
-
     Notes
     -----
     NDS 2018 Eq. 12.3-5 and 12.3-9.
@@ -331,11 +299,6 @@ def mode_IV(*, diameter, main_bearing, side_bearing, bending_yield, reduction):
     -------
     float, numpy.ndarray or sympy expression
         Value by shear plane [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero.
 
     Notes
     -----
@@ -402,11 +365,6 @@ def yield_modes(
     -------
     dict
         Mode to its value; in double shear both planes together [N].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a finite number above zero or the word is not known.
 
     Notes
     -----

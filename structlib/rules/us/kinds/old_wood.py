@@ -6,7 +6,17 @@ from structlib.ground.refusals import OutsideRule
 from structlib.ground.tables import table_row
 from structlib.ground.units import inch, psf
 from structlib.rules.check import VARIABLE_TYPES, least_verified
-from structlib.rules.members import AT_CUT, Compared, CutLimits, CutMember, MeasuredJoist, Notch, Partly, Question, acting
+from structlib.rules.members import (
+    AT_CUT,
+    Compared,
+    CutLimits,
+    CutMember,
+    MeasuredJoist,
+    Notch,
+    Partly,
+    Question,
+    acting,
+)
 from structlib.rules.us import bending, deflection, factors, notched_ends, notches, old_joists
 
 _NO_GRADE = (

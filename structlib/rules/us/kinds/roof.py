@@ -13,7 +13,15 @@ from structlib.mechanics.formulas.stress import rectangle_shear_stress
 from structlib.rules.check import Check, Factor, least_verified
 from structlib.rules.keyed import KeyedNumbers
 from structlib.rules.members import (
-    STRENGTH, BlownSnow, BlownSnowRule, JointNails, Partly, RafterMember, RidgeBoardMember, RoofSnow, TieJointMember,
+    STRENGTH,
+    BlownSnow,
+    BlownSnowRule,
+    JointNails,
+    Partly,
+    RafterMember,
+    RidgeBoardMember,
+    RoofSnow,
+    TieJointMember,
     TieMember,
 )  # fmt: skip
 from structlib.rules.us import combined, deflection, dowels, factors, roof_ties, snow

@@ -78,8 +78,6 @@ def bolted_rafter_joint(
 
     Raises
     ------
-    BadInput
-        When an input is no such thing, or a hole lies outside the tie.
     OutsideRule
         When a distance is under the least, bolts stand in one line along the pull, or a rule does not cover
         the case.
@@ -208,8 +206,6 @@ def net_section_check(
 
     Raises
     ------
-    BadInput
-        When an input is no such thing, or the holes leave no section.
     OutsideRule
         When the piece is of no size that the tension values cover.
 

@@ -9,7 +9,6 @@ from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import ft, inch, psf
 from structlib.mechanics.frames import rafter_thrust, raised_tie_factor
 from structlib.rules.check import least_verified
-from structlib.rules.us import factors
 from structlib.rules.us.dowels import adjusted_value, lateral_value
 from structlib.rules.us.one_number import check_one_number, inches_text, length_text
 from structlib.rules.us.snow import BASIS, GroundSnow
@@ -120,8 +119,6 @@ def heel_table_nails(*, rise, spacing, ground_snow, building_span, edition):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range, or the ground snow has no basis.
     OutsideRule
         When the case lies outside the table, or another edition is asked for.
 
@@ -216,11 +213,6 @@ def heel_model(*, rise, spacing, ground_snow, building_span, nail_value=None):
     HeelLoad
         Load on plan, thrust of a pair, nails [MPa, N, -].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
-
     Notes
     -----
     Thrust of a pair with an overhang o on either side, w (L^2 - 4 o^2) / (8 h): the overhangs balance part of
@@ -271,11 +263,6 @@ def compare_heel_table(*, nail_value=None):
     -------
     HeelComparison
         Counts, the worst difference in nails, and the cells that differ [-].
-
-    Raises
-    ------
-    BadInput
-        When the nail value is not a number above zero.
 
     Notes
     -----
@@ -339,8 +326,6 @@ def heel_joint_nails(*, thrust, fastener, rafter, tie, time_factor, height_fract
 
     Raises
     ------
-    BadInput
-        When an input is no such thing.
     OutsideRule
         When the nail does not reach far enough, or a piece is outside the rule; or the tie stands above the
         lowest third, where a count of nails is no answer of the code.
@@ -397,8 +382,6 @@ def heel_count(cell, worked_out, *, height_fraction=0.0):
 
     Raises
     ------
-    BadInput
-        When the height is not a number from 0 to 0.95.
     OutsideRule
         When the tie stands above the lowest third, where the code has no factor.
 

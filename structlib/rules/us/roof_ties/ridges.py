@@ -1,8 +1,7 @@
 """Ridge boards, and when the ridge must be a beam (IRC 2021 R802.3, R802.4.4)."""
 
-from dataclasses import dataclass
-
 import math
+from dataclasses import dataclass
 
 from structlib.ground.units import inch  # noqa: F401 (for the examples)
 from structlib.rules.us.one_number import check_one_number, inches_text
@@ -41,11 +40,6 @@ def ridge_board_checks(*, board_width, board_depth, rafter_depth, rise, run=12):
     -------
     tuple of structlib.rules.check.Check
         Thickness, depth [mm].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
 
     Notes
     -----
@@ -101,11 +95,6 @@ def ridge_beam_needed(*, rise, tie_height_fraction, run=12):
     -------
     RidgeAnswer
         The answer with its reasons [-].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
 
     Notes
     -----

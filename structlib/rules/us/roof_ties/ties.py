@@ -59,11 +59,6 @@ def tie_kind(*, height_fraction):
     str
         ``rafter tie``, ``between`` or ``collar tie``; TIE_WORDS says what each does [-].
 
-    Raises
-    ------
-    BadInput
-        When the height is not a number from 0 to 0.95.
-
     Notes
     -----
     IRC 2021 R802.5.2 (lowest third), R802.4.6 (upper third).
@@ -99,11 +94,9 @@ def raised_tie_adjustment(*, height_fraction):
 
     Raises
     ------
-    BadInput
-        When the height is not a number from 0 to 0.95.
     OutsideRule
-        When the tie stands above the lowest third: then it is engineered; `raised_tie_demand` shows
-        the demand.
+        When the tie stands above the lowest third: then it is engineered; `raised_tie_demand` shows the
+        demand.
 
     Notes
     -----
@@ -153,11 +146,6 @@ def raised_tie_demand(*, height_fraction):
     TieAdjustment
         Multiples of the tie force and of the moment; ``span_factor`` and ``joint_factor`` are None [-].
 
-    Raises
-    ------
-    BadInput
-        When the height is not a number from 0 to 0.95.
-
     Examples
     --------
     >>> found = raised_tie_demand(height_fraction=0.5)
@@ -201,11 +189,6 @@ def rafter_tie_checks(*, width, depth, spacing):
     -------
     tuple of structlib.rules.check.Check
         Thickness, depth, spacing [mm].
-
-    Raises
-    ------
-    BadInput
-        When a length is not a number above zero.
 
     Notes
     -----
@@ -255,8 +238,6 @@ def collar_tie_checks(*, width, depth, spacing, height_fraction):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When the tie stands below the upper third, where it is no collar tie.
 

@@ -4,7 +4,7 @@ import numpy
 
 from structlib.ground.refusals import BadInput, NotAsked, OutsideRule, check_choice, check_number
 from structlib.ground.tables import in_library_units, table_row, table_rows
-from structlib.ground.units import deg, ft, psf
+from structlib.ground.units import deg, ft
 from structlib.rules.check import Factor, least_verified
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number
@@ -23,7 +23,6 @@ from .ground_loads import (
     _row,
     _slope_angle,
     _verified,
-    ground_snow,
 )
 
 ROUGHNESSES = ("B", "C", "D")
@@ -55,11 +54,6 @@ def exposure_factor(*, roughness, exposure):
     structlib.rules.check.Factor
         C_e with its clause and how it is known [-].
 
-    Raises
-    ------
-    BadInput
-        When a word is not known; the nearest are named.
-
     Notes
     -----
     ASCE 7-16 Table 7.3-1.
@@ -88,11 +82,6 @@ def thermal_factor(condition):
     structlib.rules.check.Factor
         C_t with its clause and how it is known [-].
 
-    Raises
-    ------
-    BadInput
-        When the word is not known; the nearest are named.
-
     Notes
     -----
     ASCE 7-16 Table 7.3-2. The table says above R 25, another source R 25 at least; R 25 itself counts as
@@ -119,11 +108,6 @@ def importance_factor(category="II"):
     -------
     structlib.rules.check.Factor
         I_s with its clause and how it is known [-].
-
-    Raises
-    ------
-    BadInput
-        When the category is not known.
 
     Notes
     -----
@@ -162,11 +146,6 @@ def flat_roof_snow(ground, *, exposure, thermal, importance=1.0):
     -------
     float, numpy.ndarray or sympy expression
         Flat roof snow load [MPa].
-
-    Raises
-    ------
-    BadInput
-        When the ground snow has no basis, or a factor is not a number in its range.
 
     Notes
     -----
@@ -210,8 +189,6 @@ def slope_factor(*, rise, thermal, surface, r_value=None, vented=None, run=12):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range, or a warm slippery roof lacks its R-value.
     OutsideRule
         When the thermal factor lies between those that the curves are for.
 
@@ -281,11 +258,6 @@ def sloped_roof_snow(*, flat_snow, slope_factor):
     float, numpy.ndarray or sympy expression
         Balanced snow on the horizontal projection [MPa].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
-
     Notes
     -----
     ASCE 7-16 Eq. 7.4-1.
@@ -321,8 +293,6 @@ def minimum_low_slope_snow(ground, *, rise, importance=1.0, run=12):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     NotAsked
         When the slope is 15 deg or more, where no least is asked.
 
@@ -373,11 +343,6 @@ def roof_snow(ground, *, rise, exposure, thermal, surface="other", importance=1.
     tuple of (float, str, str)
         The larger of the two loads on plan, its equation or clause, and how it is known [MPa, -, -].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range, or a warm slippery roof lacks its R-value.
-
     Notes
     -----
     ASCE 7-16 Eq. 7.3-1, 7.4-1, 7.3.4. Snow that wind has moved, and rain on snow, come beside it.
@@ -421,11 +386,6 @@ def rain_on_snow(ground, *, rise, eave_to_ridge, run=12):
     float
         5 psf, or zero where the rule asks for none [MPa].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
-
     Notes
     -----
     ASCE 7-16 7.10: where 0 < p_g <= 20 psf and the slope in degrees is under W / 50, W in feet.
@@ -463,11 +423,6 @@ def thermal_change(ground, *, before, after, exposure, importance=1.0):
     -------
     tuple of (float, float, float)
         Flat roof snow before, after, and the change over the first [MPa, MPa, -].
-
-    Raises
-    ------
-    BadInput
-        When an input is no such thing.
 
     Notes
     -----

@@ -55,8 +55,6 @@ def ground_snow(value, *, edition, basis, source=""):
 
     Raises
     ------
-    BadInput
-        When the value is not a number in its range, or edition and basis are not words that are known.
     OutsideRule
         When the edition or the basis is another one: its numbers must not go into these formulas.
 
@@ -121,11 +119,6 @@ def snow_density(ground):
     float or numpy.ndarray
         Weight density, at most 30 pcf [N/mm3].
 
-    Raises
-    ------
-    BadInput
-        When the ground snow has no basis.
-
     Notes
     -----
     ASCE 7-16 Eq. 7.7-1: gamma = 0.13 p_g + 14, in pcf and psf.
@@ -157,11 +150,6 @@ def snow_depth_load(*, depth, density):
     -------
     float, numpy.ndarray or sympy expression
         Load on plan [MPa].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
 
     Notes
     -----

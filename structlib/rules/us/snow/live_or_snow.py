@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from structlib.ground.tables import in_library_units, table_rows
-from structlib.ground.units import ft, psf
+from structlib.ground.units import ft
 from structlib.rules.us import factors
 from structlib.rules.us.one_number import check_one_number, psf_text
 
@@ -43,11 +43,6 @@ def roof_live_load(*, rise, tributary_area, run=12):
     -------
     tuple of (float, str, str)
         Load on plan, its clause, and how it is known [MPa, -, -].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
 
     Notes
     -----
@@ -93,11 +88,6 @@ def roof_live_or_snow(*, roof_live, snow, dead=0.0):
     -------
     RoofLoadChoice
         Both, which is larger, and which asks more of wood [MPa, -].
-
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
 
     Notes
     -----

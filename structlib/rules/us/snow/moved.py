@@ -21,7 +21,6 @@ from .ground_loads import (
     _refuse_symbol,
     _row,
     _verified,
-    ground_snow,
     snow_density,
     snow_depth_load,
 )
@@ -77,11 +76,6 @@ def drift_height(ground, *, fetch, importance=1.0):
     float or numpy.ndarray
         Height of the drift above the balanced snow [mm].
 
-    Raises
-    ------
-    BadInput
-        When an input is not a number in its range.
-
     Notes
     -----
     ASCE 7-16 Fig. 7.6-1 with its note on short fetches: in ft and psf,
@@ -133,8 +127,6 @@ def step_drift(ground, *, upper_length, clear_height, importance=1.0):
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range.
     OutsideRule
         When the wall is lower than the drift would be, which this function does not cover.
 
@@ -198,8 +190,6 @@ def unbalanced_gable(ground, *, rise, eave_to_ridge, simple_rafters, balanced=No
 
     Raises
     ------
-    BadInput
-        When an input is not a number in its range, or the balanced snow is missing where it is needed.
     NotAsked
         When the slope is outside 1/2:12 to 7:12, where the rule asks for no unbalanced snow.
 
