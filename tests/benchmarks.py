@@ -401,7 +401,7 @@ def _modules(room, *, without=()):
 
 
 def _statements():
-    widgets, proofs = "structlib.pages.bench", "structlib.pages.derivations"
+    widgets, proofs = "structlib.pages.kit.bench", "structlib.pages.topics.every"
     paper = "structlib.pictures.paper"
     chosen = {"nothing": [], "numpy": ["numpy"], "structlib": ["structlib"]}
     chosen.update({room: _modules(room) for room in ("ground", "mechanics", "rules", "house")})
@@ -410,9 +410,9 @@ def _statements():
     # the exercises, the myths and the pages of a notebook, without its widgets and its derivations
     chosen["pages, without the next two"] = _modules("pages", without=(widgets, proofs))
     chosen["pages.bench (ipywidgets)"] = [widgets]
-    chosen["pages.derivations"] = [proofs]
-    chosen["what notebook 04 imports"] = [widgets, proofs, "structlib.pages.beam_page",
-                                          "structlib.pages.choices"]
+    chosen["pages.topics"] = [proofs]
+    chosen["what notebook 04 imports"] = [widgets, proofs, "structlib.pages.topics.beam.page",
+                                          "structlib.pages.topics.beam.choices"]
     chosen.update({name: [name] for name in ("sympy", "matplotlib.figure", "ipywidgets")})
     return chosen
 
@@ -471,8 +471,8 @@ def memory():
 
 
 def _pages():
-    for path in sorted((ROOT / "structlib" / "pages").glob("*_page.py")):
-        module = importlib.import_module(f"structlib.pages.{path.stem}")
+    for path in sorted((ROOT / "structlib" / "pages" / "topics").glob("*/*.py")):
+        module = importlib.import_module(f"structlib.pages.topics.{path.parent.name}.{path.stem}")
         for name, kind in inspect.getmembers(module, inspect.isclass):
             if kind.__module__ == module.__name__ and hasattr(kind, "controls"):
                 yield name, kind()
@@ -481,7 +481,7 @@ def _pages():
 def pictures():
     from matplotlib.backends.backend_agg import FigureCanvasAgg
 
-    from structlib.pages.show import start_values
+    from structlib.pages.kit.show import start_values
     from structlib.pictures import paper, svg
 
     heading("a page's answer to one move (values never seen before), and its picture")
@@ -535,7 +535,7 @@ def _warm_solve(solves):
 
 def _moved(page, values):
     """Values along the first slider of a page, from its low end to its high one."""
-    from structlib.pages.controls import Slide
+    from structlib.pages.kit.controls import Slide
 
     slide = next(one for one in page.controls(values) if isinstance(one, Slide))
     steps = round((slide.high - slide.low) / slide.step)
@@ -547,7 +547,7 @@ def _moved(page, values):
 def _move_times(page):
     """Median times of computing, of drawing and of one solve between the moves."""
     from structlib.ground.refusals import Refusal
-    from structlib.pages.show import start_values
+    from structlib.pages.kit.show import start_values
 
     module, drawing, drawn, whole, solves = sys.modules[type(page).__module__], [], [], [], []
     draws = {name: one for name, one in vars(module).items() if name.startswith("draw_")}
@@ -575,7 +575,7 @@ def moves():
     from structlib.house.file import demo_house
     from structlib.house.judging import judge
     from structlib.house.path import follow
-    from structlib.pages.show import start_values
+    from structlib.pages.kit.show import start_values
     from structlib.rules.choice import RULEBOOK
 
     heading(f"one move of a page's first slider, {MOVES} in a row with the move before as ghost: processor time as a multiple "

@@ -21,9 +21,9 @@ from structlib.house.asked_back import (
 from structlib.house.beam import BeamJob, TypedLoad
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.vibration import frequency_in_series, simple_span_frequency
-from structlib.pages import beam_tables
-from structlib.pages.beam_page import BeamPage
-from structlib.pages.controls import start_values
+from structlib.pages.topics.beam import tables as beam_tables
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.kit.controls import start_values
 from structlib.rules.check import BeamMember, Seat
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.shear import shear_value

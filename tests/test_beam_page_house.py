@@ -10,9 +10,9 @@ from structlib.house.plan import JOINED, Load, Plate, Post, SteelBeam, with_chan
 from structlib.house.judging import judge_element
 from structlib.house.path import follow
 from structlib.house.plies import PLY_JOINTS
-from structlib.pages import choices
-from structlib.pages.beam_page import BeamPage
-from structlib.pages.show import start_values
+from structlib.pages.topics.beam import choices
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.kit.show import start_values
 from structlib.pictures.drawings.parts import FRAMES
 from structlib.pictures.scene import label_overlaps, outside
 

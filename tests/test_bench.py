@@ -13,21 +13,22 @@ import pytest
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch
-from structlib.pages import exercises, predictions
-from structlib.pages.beam_page import BeamPage
-from structlib.pages.show import start_values
-from structlib.pages.bench import Bench, Practice, Predict, picture_html
-from structlib.pages.boards_page import BoardsPage
-from structlib.pages.controls import Box, Pick, Slide, Steps, Switch
-from structlib.pages.exercises.wording import say
+from structlib.pages.kit import questions as exercises
+from structlib.pages.topics import every
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.kit.show import start_values
+from structlib.pages.kit.bench import Bench, Practice, Predict, picture_html
+from structlib.pages.topics.boards.page import BoardsPage
+from structlib.pages.kit.controls import Box, Pick, Slide, Steps, Switch
+from structlib.pages.kit.questions.wording import say
 
 PAGES = Path(__file__).resolve().parents[1] / "structlib" / "pages"
 
 
 def _page_classes():
     found = {}
-    for path in sorted(PAGES.glob("*_page.py")):
-        module = importlib.import_module(f"structlib.pages.{path.stem}")
+    for path in sorted(PAGES.glob("topics/*/*.py")):
+        module = importlib.import_module(f"structlib.pages.topics.{path.parent.name}.{path.stem}")
         for name, kind in inspect.getmembers(module, inspect.isclass):
             if kind.__module__ == module.__name__ and hasattr(kind, "controls"):
                 found[name] = kind
@@ -420,9 +421,7 @@ def test_the_bench_speaks_the_units_of_its_page():
 
 # ---- predicting and practising ----
 
-PREDICTIONS = {name: make for name, make in inspect.getmembers(predictions, inspect.isfunction)
-               if make.__module__.startswith(predictions.__name__) and not name.startswith("_")
-               and not inspect.signature(make).parameters}
+PREDICTIONS = {name: make for name, make in every.all_of("predictions").items() if not inspect.signature(make).parameters}
 
 
 @pytest.mark.parametrize("name", PREDICTIONS)
@@ -446,7 +445,7 @@ def test_a_prediction_is_answered_only_after_a_choice(name):
 
 def test_a_prediction_without_its_right_answer_is_refused():
     with pytest.raises(BadInput, match="must be one of the choices"):
-        Predict(predictions.Prediction("How much?", ("one", "two"), "three", "because"))
+        Predict(prediction.Prediction("How much?", ("one", "two"), "three", "because"))
 
 
 def _practice_parts(practice):

@@ -2,14 +2,14 @@
 
 import pytest
 
-from structlib.pages.beam_page import BeamPage
-from structlib.pages.comes_down import NO_LOAD, NOT_LOOKED, comes_down_pick
-from structlib.pages.past_post_page import PastPostPage
-from structlib.pages.path_page import PathPage
-from structlib.pages.post_page import PostPage
-from structlib.pages.seat_page import SeatPage
-from structlib.pages.show import start_values
-from structlib.pages.wall_page import WallPage
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.kit.comes_down import NO_LOAD, NOT_LOOKED, comes_down_pick
+from structlib.pages.topics.past_post.page import PastPostPage
+from structlib.pages.topics.path.page import PathPage
+from structlib.pages.topics.post.page import PostPage
+from structlib.pages.topics.seat.page import SeatPage
+from structlib.pages.kit.show import start_values
+from structlib.pages.topics.wall.page import WallPage
 from structlib.pictures.drawings.parts import FRAMES
 from structlib.pictures.scene import label_overlaps, labels_of, outside
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from structlib.pages import connection_tables
+from structlib.pages.topics.seat import connections as connection_tables
 
 
 def _pounds(text):

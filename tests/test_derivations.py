@@ -1,10 +1,10 @@
 """Derivations: proved against the function that runs, printable, and the same every time."""
 
 import importlib
-import inspect
 import re
 import subprocess
 import sys
+from types import SimpleNamespace
 
 import pytest
 import sympy
@@ -13,10 +13,11 @@ from structlib.ground import loads, sections
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf, psf, psi
 from structlib.mechanics import formulas
-from structlib.pages import derivations
+from structlib.pages.kit import proofs
+from structlib.pages.topics import every
 
-MACHINERY = ("dimension_check", "prove", "steps_as_latex", "to_markdown", "with_numbers")
-ALL = tuple(name for name, make in inspect.getmembers(derivations, inspect.isfunction) if name not in MACHINERY)
+derivations = SimpleNamespace(**every.all_of("derivations"))
+ALL = tuple(vars(derivations))
 
 
 @pytest.fixture(params=ALL)
@@ -33,7 +34,7 @@ def test_every_derivation_is_proved_and_ends_in_a_function_that_exists(derivatio
 
 def test_a_step_is_a_short_sentence_and_a_formula(derivation):
     assert len(derivation.steps) >= 5
-    for sentence, formula in derivations.steps_as_latex(derivation):
+    for sentence, formula in proofs.steps_as_latex(derivation):
         assert sentence.endswith(".") and all(len(part.split()) <= 18 for part in sentence.split(". "))
         assert formula.count("{") == formula.count("}")
         assert formula.count(r"\left") == formula.count(r"\right")
@@ -58,7 +59,7 @@ def test_a_step_is_a_short_sentence_and_a_formula(derivation):
     ],
 )
 def test_formulas_print_as_people_write_them(name, formulas_shown):
-    found = [formula for _, formula in derivations.steps_as_latex(getattr(derivations, name)())]
+    found = [formula for _, formula in proofs.steps_as_latex(getattr(derivations, name)())]
     for formula in formulas_shown:
         assert formula in found
 
@@ -76,8 +77,8 @@ def test_the_moment_and_the_sag_satisfy_the_beam_equation():
 
 def test_a_derivation_that_misses_its_function_is_refused():
     w, length = sympy.symbols("w L", positive=True)
-    with pytest.raises(derivations.NotProved, match="simple_uniform_moment"):
-        derivations.prove(
+    with pytest.raises(proofs.NotProved, match="simple_uniform_moment"):
+        proofs.prove(
             w * length**2 / 12,
             formulas.simple_uniform_moment(line_load=w, span=length),
             "simple_uniform_moment",
@@ -90,23 +91,23 @@ def test_a_changed_formula_stops_the_derivation(monkeypatch):
         "simple_uniform_deflection",
         lambda *, line_load, span, bending_stiffness: line_load * span**4,
     )
-    with pytest.raises(derivations.NotProved):
+    with pytest.raises(proofs.NotProved):
         derivations.simple_beam()
 
 
 def test_markdown_has_every_step_and_names_the_function(derivation):
-    text = derivations.to_markdown(derivation)
+    text = proofs.to_markdown(derivation)
     assert text.count("$$") == 2 * len(derivation.steps)
     assert all(f"`{name}`" in text for name in derivation.ends_in)
-    assert text == derivations.to_markdown(derivation)
+    assert text == proofs.to_markdown(derivation)
 
 
 def test_markdown_is_the_same_in_another_process():
     """Here the names are hashed with a seed that is another in every run, elsewhere with two that are known."""
-    here = f"{[derivations.to_markdown(getattr(derivations, name)()) for name in ALL]}\n"
+    here = f"{[proofs.to_markdown(getattr(derivations, name)()) for name in ALL]}\n"
     code = (
-        "from structlib.pages import derivations as d\n"
-        f"print([d.to_markdown(getattr(d, name)()) for name in {ALL!r}])"
+        "from structlib.pages.kit.proofs import to_markdown\nfrom structlib.pages.topics.every import all_of\n"
+        f"print([to_markdown(all_of('derivations')[name]()) for name in {ALL!r}])"
     )
     texts = {
         subprocess.run(
@@ -146,13 +147,13 @@ def test_markdown_is_the_same_in_another_process():
     ],
 )
 def test_the_last_line_takes_the_readers_numbers(name, values, expected):
-    text = derivations.with_numbers(getattr(derivations, name)(), values)
+    text = proofs.with_numbers(getattr(derivations, name)(), values)
     assert re.findall(r"\*\*(.+?)\*\*", text) == expected
 
 
 def test_the_last_line_speaks_metric_too():
     values = {"line_load": 8.0, "span": 4000.0}
-    text = derivations.with_numbers(derivations.simple_beam(), values, "metric")
+    text = proofs.with_numbers(derivations.simple_beam(), values, "metric")
     assert "8.00 kN/m" in text and "4.000 m" in text and "**16.00 kN-m**" in text
 
 
@@ -170,12 +171,12 @@ def test_the_last_line_speaks_metric_too():
 )
 def test_numbers_that_make_no_sense_are_refused(values, message):
     with pytest.raises(BadInput, match=message):
-        derivations.with_numbers(derivations.simple_beam(), values)
+        proofs.with_numbers(derivations.simple_beam(), values)
 
 
 def test_sympy_loads_only_when_a_derivation_is_asked_for():
     code = (
-        "import sys; import structlib.pages.derivations, structlib.pages.exercises; print('sympy' in"
+        "import sys; import structlib.pages.topics.every; print('sympy' in"
         " sys.modules)"
     )
     answer = subprocess.run(
@@ -199,4 +200,4 @@ SAMPLE = {
 def test_every_last_line_takes_numbers(derivation):
     for ending in derivation.endings:
         values = {name: SAMPLE.get(name, SAMPLE.get(dimension)) for name, (_, dimension) in ending.inputs.items()}
-        assert "**" in derivations.with_numbers(derivation, values)
+        assert "**" in proofs.with_numbers(derivation, values)

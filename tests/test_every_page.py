@@ -10,10 +10,10 @@ import pytest
 
 import structlib.pages
 from structlib.ground.refusals import BadInput, OutsideRule
-from structlib.pages import verdict
-from structlib.pages.bench import picture_html
-from structlib.pages.controls import Box, Page, Pick, Slide, Steps, Switch
-from structlib.pages.show import start_values
+from structlib.pages.kit import verdict
+from structlib.pages.kit.bench import picture_html
+from structlib.pages.kit.controls import Box, Page, Pick, Slide, Steps, Switch
+from structlib.pages.kit.show import start_values
 from structlib.rules.check import VERIFIED_ORDER, Check, Factor
 
 STATES = 16
@@ -22,7 +22,7 @@ STATES = 16
 def _pages():
     """Every page that there is, found and not listed."""
     found = set()
-    for one in pkgutil.iter_modules(structlib.pages.__path__, "structlib.pages."):
+    for one in pkgutil.walk_packages(structlib.pages.__path__, "structlib.pages."):
         if not one.ispkg:
             for _, kind in inspect.getmembers(import_module(one.name), inspect.isclass):
                 if issubclass(kind, Page) and kind is not Page:

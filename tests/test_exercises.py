@@ -15,8 +15,9 @@ import pytest
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, kPa, lb, plf, psf, psi
-from structlib.pages import exercises
-from structlib.pages.exercises.question import settle
+from structlib.pages.kit import questions as exercises
+from structlib.pages.topics import every  # noqa: F401 - registers the questions
+from structlib.pages.kit.questions.question import settle
 
 ALL_KINDS = [kind for found in exercises.kinds().values() for kind in found]
 SEEDS = range(500)

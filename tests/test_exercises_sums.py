@@ -4,8 +4,9 @@ import re
 
 import pytest
 
-from structlib.pages import exercises
-from structlib.pages.exercises.wording import say
+from structlib.pages.kit import questions as exercises
+from structlib.pages.topics import every  # noqa: F401 - registers the questions
+from structlib.pages.kit.questions.wording import say
 
 ALL_KINDS = [kind for found in exercises.kinds().values() for kind in found]
 SEEDS = range(110)  # of each kind: some 7,000 worked solutions

@@ -7,7 +7,8 @@ import pytest
 from structlib.ground.reading import read
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import inch
-from structlib.pages import exercises
+from structlib.pages.kit import questions as exercises
+from structlib.pages.topics import every  # noqa: F401 - registers the questions
 
 ALL_KINDS = [kind for found in exercises.kinds().values() for kind in found]
 DIMENSIONS = {kind: exercises.make_question(kind, 0).dimension for kind in ALL_KINDS}

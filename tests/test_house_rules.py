@@ -43,8 +43,8 @@ def _fail_with(title, complaints):
 # ---- imports run downward only ----
 
 FLOORS = {"ground": 0, "mechanics": 1, "rules": 2, "house": 3, "pictures": 3, "pages": 4}
-SYMPY_ROOM, WIDGET_ROOM = "structlib/pages/derivations/", "structlib/pages/bench.py"
-SERVER_ROOM, SHOW_ROOM = "structlib/pages/server.py", "structlib/pages/show.py"
+WIDGET_ROOM = "structlib/pages/kit/bench.py"
+SERVER_ROOM, SHOW_ROOM = "structlib/pages/server.py", "structlib/pages/kit/show.py"
 FILE_ROOM = "structlib/house/file.py"
 PAPER_ROOM, FILE_ROOM = "structlib/pictures/paper.py", "structlib/house/file.py"
 
@@ -109,7 +109,7 @@ def test_each_library_from_outside_stays_in_its_room():
         for name, line, inside in _imports(path):
             top = name.split(".")[0]
             allowed = {
-                "structlib": True, "numpy": True, "sympy": inside or _short(path).startswith(SYMPY_ROOM),
+                "structlib": True, "numpy": True, "sympy": inside,
                 "matplotlib": _short(path) == PAPER_ROOM, "ipywidgets": _short(path) == WIDGET_ROOM,
                 "jupyter_server": inside and _short(path) == SERVER_ROOM,
                 "IPython": inside and _short(path) == SHOW_ROOM,
@@ -618,7 +618,7 @@ def _page_classes_of(path):
 def test_the_three_sliders_come_first_on_every_bench(path):
     from importlib import import_module
 
-    from structlib.pages.controls import Slide, Steps
+    from structlib.pages.kit.controls import Slide, Steps
 
     pages = list(_page_classes_of(path))
     assert pages or _is_start_page(path), "a bench needs a page"

@@ -7,10 +7,10 @@ import pytest
 
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.mechanics import formulas, jacking, shoring
-from structlib.pages import meanwhile_tables
-from structlib.pages.jack_page import JackPage, lifted_level
-from structlib.pages.meanwhile_page import MeanwhilePage
-from structlib.pages.show import published, start_values
+from structlib.pages.topics.meanwhile import tables as meanwhile_tables
+from structlib.pages.topics.meanwhile.jack import JackPage, lifted_level
+from structlib.pages.topics.meanwhile.page import MeanwhilePage
+from structlib.pages.kit.show import published, start_values
 from structlib.pictures.scene import label_overlaps, labels_of, outside
 
 MEANWHILE = [

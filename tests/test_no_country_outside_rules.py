@@ -24,7 +24,7 @@ EXCEPTIONS = (
     ("ground/reading.py", "US units", "a system of units"),
     ("ground/showing.py", "(US, metric)", "a system of units"),
     ("house/patch_loads.py", "US gallon", "a unit by its own name"),
-    ("pages/show.py", "seen in NDS Supplement Table 1B", "prints the source that a row of data names"),
+    ("pages/kit/show.py", "seen in NDS Supplement Table 1B", "prints the source that a row of data names"),
 )
 
 

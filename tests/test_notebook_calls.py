@@ -12,7 +12,7 @@ import numpy as np
 import pytest
 
 from structlib.ground.refusals import BadInput, OutsideRule
-from structlib.pages import show
+from structlib.pages.kit import show
 
 NOTEBOOKS = Path(__file__).resolve().parents[1] / "notebooks"
 #: What no argument of a call may answer with anything but a sentence, unless it takes it.

@@ -8,11 +8,11 @@ import pytest
 from structlib.ground.measured_sections import measured_section
 from structlib.ground.units import ft, inch, lb, psf, psi
 from structlib.house.old_floor import compared
-from structlib.pages import old_floor_tables as floors
-from structlib.pages import old_wood_tables as tables
-from structlib.pages.controls import Pick, Slide
-from structlib.pages.old_wood_page import OldWoodPage
-from structlib.pages.show import start_values
+from structlib.pages.topics.old_wood import floors
+from structlib.pages.topics.old_wood import tables
+from structlib.pages.kit.controls import Pick, Slide
+from structlib.pages.topics.old_wood.page import OldWoodPage
+from structlib.pages.kit.show import start_values
 from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import MeasuredJoist

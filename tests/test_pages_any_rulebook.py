@@ -14,21 +14,21 @@ import structlib.pages
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf, psi
-from structlib.pages.beam_page import BeamPage
-from structlib.pages.boards_page import BoardsPage
-from structlib.pages.controls import Page, Slide
-from structlib.pages.jack_page import JackPage
-from structlib.pages.meanwhile_page import MeanwhilePage
-from structlib.pages.old_wood_page import OldWoodPage
-from structlib.pages.past_post_page import PastPostPage
-from structlib.pages.path_page import PathPage
-from structlib.pages.post_page import PostPage
-from structlib.pages.push_page import PushPage
-from structlib.pages.roof_page import RoofPage
-from structlib.pages.seat_page import SeatPage
-from structlib.pages.shared_plies_page import UnlikePliesPage
-from structlib.pages.show import start_values
-from structlib.pages.wall_page import WallPage
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.topics.boards.page import BoardsPage
+from structlib.pages.kit.controls import Page, Slide
+from structlib.pages.topics.meanwhile.jack import JackPage
+from structlib.pages.topics.meanwhile.page import MeanwhilePage
+from structlib.pages.topics.old_wood.page import OldWoodPage
+from structlib.pages.topics.past_post.page import PastPostPage
+from structlib.pages.topics.path.page import PathPage
+from structlib.pages.topics.post.page import PostPage
+from structlib.pages.topics.push.page import PushPage
+from structlib.pages.topics.roof.page import RoofPage
+from structlib.pages.topics.seat.page import SeatPage
+from structlib.pages.topics.shared_plies.page import UnlikePliesPage
+from structlib.pages.kit.show import start_values
+from structlib.pages.topics.wall.page import WallPage
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import Compared, CutMember, Question, acting
 

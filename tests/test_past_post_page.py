@@ -11,11 +11,11 @@ from structlib.ground.showing import show
 from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, kip, lb, plf, psi
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
-from structlib.pages import past_post_tables as tables
-from structlib.pages.beam_page import CAUTION
-from structlib.pages.meanwhile_page import GATE as MEANWHILE
-from structlib.pages.past_post_page import BEYOND_THE_POST, BEYOND_THE_WALL, LONG_PIECES, PastPostPage
-from structlib.pages.show import published, start_values
+from structlib.pages.topics.past_post import tables
+from structlib.pages.kit.verdict import CAUTION
+from structlib.pages.topics.meanwhile.page import GATE as MEANWHILE
+from structlib.pages.topics.past_post.page import BEYOND_THE_POST, BEYOND_THE_WALL, LONG_PIECES, PastPostPage
+from structlib.pages.kit.show import published, start_values
 from structlib.pictures.drawings.past_post import draw_past_post, sample_view
 from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
 

@@ -7,7 +7,9 @@ import pytest
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf
-from structlib.pages import myths, pad_cases, post_cases, show, transfer_cases
+from structlib.pages.kit import show
+from structlib.pages.topics.post import pads as pad_cases, cases as post_cases, transfer as transfer_cases
+from structlib.pages.topics.post import myths
 
 
 def _number(text):

@@ -7,8 +7,8 @@ import pytest
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf
-from structlib.pages.post_page import UNKNOWN, PostPage
-from structlib.pages.show import start_values
+from structlib.pages.topics.post.page import UNKNOWN, PostPage
+from structlib.pages.kit.show import start_values
 from structlib.pictures.drawings import parts
 from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
 from structlib.rules.us import columns, footings

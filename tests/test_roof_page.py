@@ -12,9 +12,9 @@ from structlib.ground.showing import show
 from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, lb, plf, psf
 from structlib.mechanics import frames, frames_spread
-from structlib.pages.bench import picture_html
-from structlib.pages.roof_page import RIDGE, RoofPage
-from structlib.pages.show import start_values
+from structlib.pages.kit.bench import picture_html
+from structlib.pages.topics.roof.page import RIDGE, RoofPage
+from structlib.pages.kit.show import start_values
 from structlib.pictures.drawings import parts
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
 from structlib.pictures.scene import Arrow, Line, Polygon, flat, label_overlaps, labels_of, outside

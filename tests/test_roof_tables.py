@@ -4,7 +4,9 @@ import pytest
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, psf
-from structlib.pages import myths, predictions, roof_example, roof_snow, roof_tables, roof_work
+from structlib.pages.topics.roof import example as roof_example, snow as roof_snow, tables as roof_tables, work as roof_work
+from structlib.pages.topics.roof import myths
+from structlib.pages.topics.roof import predictions
 from structlib.pictures.drawings import parts
 from structlib.pictures.drawings.headroom import HeadroomCurve, HeadroomView, draw_headroom
 from structlib.pictures.scene import label_overlaps, outside
@@ -207,8 +209,8 @@ def test_myths_and_predictions_by_hand():
 
 
 def test_size_of_the_demo_roof_is_that_of_the_page():
-    from structlib.pages.roof_page import RoofPage
-    from structlib.pages.show import start_values
+    from structlib.pages.topics.roof.page import RoofPage
+    from structlib.pages.kit.show import start_values
 
     values = start_values(RoofPage())
     assert (2 * values["span"], values["rise"] * 2 * ft / 2, values["spacing"]) == (

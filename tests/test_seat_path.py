@@ -12,9 +12,9 @@ from structlib.house.judging import judge, judge_element
 from structlib.house.path import follow
 from structlib.house.pieces import piece_of
 from structlib.house.plan import Beam, Load, Plate, Wood
-from structlib.pages.path_page import PathPage
-from structlib.pages.show import start_values
-from structlib.pages.wall_page import WallPage
+from structlib.pages.topics.path.page import PathPage
+from structlib.pages.kit.show import start_values
+from structlib.pages.topics.wall.page import WallPage
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE, ask
 

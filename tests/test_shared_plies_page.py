@@ -11,9 +11,9 @@ from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, plf, psi
 from structlib.mechanics import formulas
 from structlib.mechanics.composite import loose_stiffness
-from structlib.pages import shared_plies_tables as tables
-from structlib.pages.shared_plies_page import ARRANGEMENTS, UnlikePliesPage
-from structlib.pages.show import start_values
+from structlib.pages.topics.shared_plies import tables
+from structlib.pages.topics.shared_plies.page import ARRANGEMENTS, UnlikePliesPage
+from structlib.pages.kit.show import start_values
 from structlib.pictures.labels import Label
 from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
 from structlib.pictures.template import CAUTION, MARGIN, drilling_template, save_template
@@ -187,7 +187,7 @@ def test_a_sister_of_another_depth_is_said_to_miss_its_seat():
 
 
 def test_the_last_note_is_the_caution_and_words_pass_no_verdict():
-    from structlib.pages.beam_page import CAUTION
+    from structlib.pages.kit.verdict import CAUTION
 
     for kind in KINDS:
         shown = _shown(arrangement=kind)
@@ -393,7 +393,7 @@ def test_nails_never_stand_farther_apart_than_practice_sets_them(system, widest)
 
 
 def test_no_load_on_the_side_is_said_and_names_the_usual_pattern():
-    from structlib.pages import seat_tables
+    from structlib.pages.topics.seat import tables as seat_tables
 
     for row in (*tables.side_load_table(0.0).rows, *seat_tables.nailing_from_the_side(0.0).rows):
         assert "nothing has to pass" in row and "16d common in 2 lines, every 12 in" in row[-1]

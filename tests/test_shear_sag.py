@@ -10,11 +10,11 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.sizing import build_rack, size_beams
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, Couple, LineLoad, PointLoad, Support, solve
-from structlib.pages.beam_page import BeamPage
-from structlib.pages.beam_words import ghost
-from structlib.pages.past_post_page import PastPostPage
-from structlib.pages.shared_plies_page import UnlikePliesPage
-from structlib.pages.show import start_values
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.topics.beam.words import ghost
+from structlib.pages.topics.past_post.page import PastPostPage
+from structlib.pages.topics.shared_plies.page import UnlikePliesPage
+from structlib.pages.kit.show import start_values
 from structlib.rules.check import Seat
 from structlib.rules.choice import RULEBOOK
 

@@ -13,12 +13,13 @@ from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, psf
 from structlib.house.file import demo_house
 from structlib.house.plan import stretched, with_changes
-from structlib.pages import choices, show
-from structlib.pages.beam_page import BeamPage
-from structlib.pages.bench import Bench
-from structlib.pages.controls import Pick, Steps, Switch, start_values
-from structlib.pages.post_page import PostPage
-from structlib.pages.wall_page import WallPage
+from structlib.pages.kit import show
+from structlib.pages.topics.beam import choices
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.kit.bench import Bench
+from structlib.pages.kit.controls import Pick, Steps, Switch, start_values
+from structlib.pages.topics.post.page import PostPage
+from structlib.pages.topics.wall.page import WallPage
 from test_bench import _is_sentence, _moved_by, _widget, both_systems, every_page
 
 NOT_A_NUMBER = [math.nan, math.inf, -math.inf, -1.0, 1e300, "3", "", None, True, [1, 2], (), {}, b"2", 3j,

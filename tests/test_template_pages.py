@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch
-from structlib.pages import shared_plies_tables as tables
+from structlib.pages.topics.shared_plies import tables
 from structlib.pictures.paper import template_pdf
 from structlib.pictures.template_pages import OVERLAP, drilling_pages
 

@@ -10,10 +10,10 @@ from structlib.house.alternatives import Space, alternatives
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.sizing import build_rack, limit_widths, size_beams
 from structlib.mechanics.beams import LineLoad
-from structlib.pages.beam_page import BeamPage
-from structlib.pages.choices import below_full, giving_way
-from structlib.pages.post_page import PostPage
-from structlib.pages.show import start_values
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.topics.beam.choices import below_full, giving_way
+from structlib.pages.topics.post.page import PostPage
+from structlib.pages.kit.show import start_values
 from structlib.rules.check import Seat
 from structlib.rules.us.bending import bending_value
 from structlib.rules.choice import RULEBOOK

@@ -8,7 +8,7 @@ from structlib.house.changes import differences
 from structlib.house.file import demo_house
 from structlib.house.path import follow
 from structlib.house.plan import Wood
-from structlib.pages.whole_path import path_table, what_if
+from structlib.pages.topics.path.tables import path_table, what_if
 from structlib.rules.choice import RULEBOOK
 
 

@@ -3,7 +3,7 @@
 import math
 from numbers import Real
 
-from .refusals import BadInput, OutsideRule, check_number
+from structlib.ground.refusals import BadInput, OutsideRule, check_number
 
 _CLOSE = 1e-9  # of the range: nearer than any tape reads
 

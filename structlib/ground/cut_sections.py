@@ -2,10 +2,10 @@
 
 import numpy
 
-from .refusals import BadInput, check_number, is_symbolic
-from .sections import check_section_size
-from .showing import show
-from .units import inch
+from structlib.ground.refusals import BadInput, check_number, is_symbolic
+from structlib.ground.sections import check_section_size
+from structlib.ground.showing import show
+from structlib.ground.units import inch
 
 
 def check_within(name, value, limit, than):

@@ -2,11 +2,11 @@
 
 from functools import partial
 
-from .material import Material, check_design_stress, stability_modulus
-from .refusals import BadInput, check_choice, check_number
-from .showing import show
-from .tables import in_library_units, table_row, table_value
-from .units import ft, inch, pcf
+from structlib.ground.material import Material, check_design_stress, stability_modulus
+from structlib.ground.refusals import BadInput, check_choice, check_number
+from structlib.ground.showing import show
+from structlib.ground.tables import in_library_units, table_row, table_value
+from structlib.ground.units import ft, inch, pcf
 
 #: What a modulus of elasticity counts: bending alone, or with the shear of a slender test beam in it.
 MODULUS_KINDS = ("shear-free", "apparent")

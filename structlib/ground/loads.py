@@ -3,11 +3,11 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from .records import measured
-from .refusals import BadInput, check_choice, check_number, refuse_list
-from .roots import square_root
-from .showing import show
-from .units import ft, pcf, psf
+from structlib.ground.records import measured
+from structlib.ground.refusals import BadInput, check_choice, check_number, refuse_list
+from structlib.ground.roots import square_root
+from structlib.ground.showing import show
+from structlib.ground.units import ft, pcf, psf
 
 LOAD_TYPES = ("dead", "live", "roof live", "snow")
 

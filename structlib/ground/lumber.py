@@ -4,12 +4,12 @@ from dataclasses import replace
 from functools import lru_cache, partial
 
 # One room for its callers: sizes and engineered lumber are found here too.
-from .engineered import lvl, user_lvl  # noqa: F401
-from .material import Material, stability_modulus, wood_weight_density  # noqa: F401
-from .refusals import BadInput, check_choice
-from .sizes import Stock, measured_size, nominal_size, stock_sizes  # noqa: F401
-from .tables import in_library_units, table_rows
-from .units import psi  # noqa: F401 (used in the examples)
+from structlib.ground.engineered import lvl, user_lvl
+from structlib.ground.material import Material, stability_modulus, wood_weight_density
+from structlib.ground.refusals import BadInput, check_choice
+from structlib.ground.sizes import Stock, measured_size, nominal_size, stock_sizes
+from structlib.ground.tables import in_library_units, table_rows
+from structlib.ground.units import psi
 
 KINDS = ("dimension", "southern pine", "timber", "lvl")
 

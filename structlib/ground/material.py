@@ -3,11 +3,11 @@
 import math
 from dataclasses import dataclass
 
-from .records import measured
-from .refusals import check_number
-from .showing import show
-from .tables import table_value
-from .units import psi
+from structlib.ground.records import measured
+from structlib.ground.refusals import check_number
+from structlib.ground.showing import show
+from structlib.ground.tables import table_value
+from structlib.ground.units import psi
 
 
 @dataclass(frozen=True, kw_only=True)

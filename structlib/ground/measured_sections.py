@@ -9,17 +9,11 @@ from dataclasses import dataclass
 
 import numpy
 
-from .refusals import BadInput, check_choice, check_number, is_symbolic
-from .roots import pi_for, square_root
-from .sections import (
-    check_section_size,
-    rectangle_area,
-    rectangle_inertia,
-    round_area,
-    round_inertia,
-)
-from .showing import show
-from .units import ft, inch  # noqa: F401 (inch: in the examples)
+from structlib.ground.refusals import BadInput, check_choice, check_number, is_symbolic
+from structlib.ground.roots import pi_for, square_root
+from structlib.ground.sections import check_section_size, rectangle_area, rectangle_inertia, round_area, round_inertia
+from structlib.ground.showing import show
+from structlib.ground.units import ft, inch
 
 SHAPES = ("sawn", "round", "flat sides", "half round", "hewn")
 

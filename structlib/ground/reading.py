@@ -4,8 +4,8 @@ import math
 import re
 from functools import lru_cache
 
-from . import units as u
-from .refusals import BadInput, check_choice
+from structlib.ground import units as u
+from structlib.ground.refusals import BadInput, check_choice
 
 # How each unit may be written, by dimension; the first one named is used in questions.
 _FEET = dict.fromkeys(("ft", "'"), u.ft)

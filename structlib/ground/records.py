@@ -2,8 +2,8 @@
 
 import dataclasses
 
-from .refusals import BadInput, check_choice
-from .showing import DIMENSIONS, show
+from structlib.ground.refusals import BadInput, check_choice
+from structlib.ground.showing import DIMENSIONS, show
 
 
 def measured(dimension, meaning, **field_options):

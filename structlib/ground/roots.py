@@ -4,7 +4,7 @@ import math
 
 import numpy
 
-from .refusals import is_symbolic
+from structlib.ground.refusals import is_symbolic
 
 
 def square_root(value):

@@ -2,11 +2,11 @@
 
 from dataclasses import dataclass
 
-from .records import measured
-from .refusals import BadInput, check_number, is_symbolic, refuse_list
-from .roots import pi_for
-from .showing import show
-from .units import ft
+from structlib.ground.records import measured
+from structlib.ground.refusals import BadInput, check_number, is_symbolic, refuse_list
+from structlib.ground.roots import pi_for
+from structlib.ground.showing import show
+from structlib.ground.units import ft
 
 _GREATEST_SIZE = 10 * ft
 _MOST_BOARDS = 10

@@ -4,8 +4,8 @@ import math
 from dataclasses import dataclass
 from fractions import Fraction
 
-from . import units as u
-from .refusals import BadInput, check_choice, check_number
+from structlib.ground import units as u
+from structlib.ground.refusals import BadInput, check_choice, check_number
 
 
 @dataclass(frozen=True)

@@ -4,11 +4,11 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache, partial
 
-from .records import measured
-from .refusals import BadInput, check_choice, check_number
-from .showing import show
-from .tables import in_library_units, table_rows
-from .units import inch
+from structlib.ground.records import measured
+from structlib.ground.refusals import BadInput, check_choice, check_number
+from structlib.ground.showing import show
+from structlib.ground.tables import in_library_units, table_rows
+from structlib.ground.units import inch
 
 
 def nominal_size(text):

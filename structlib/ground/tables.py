@@ -14,8 +14,8 @@ from functools import lru_cache
 from pathlib import Path
 from types import MappingProxyType
 
-from . import units as u
-from .refusals import BadInput, check_choice
+from structlib.ground import units as u
+from structlib.ground.refusals import BadInput, check_choice
 
 #: How a number is known, from the best to the least.
 VERIFIED_WORDS = (

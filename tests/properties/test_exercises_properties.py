@@ -5,7 +5,8 @@ import re
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from structlib.pages import exercises
+from structlib.pages.kit import questions as exercises
+from structlib.pages.topics import every  # noqa: F401 - registers the questions
 
 KINDS = [kind for found in exercises.kinds().values() for kind in found]
 PIECES = st.sampled_from(

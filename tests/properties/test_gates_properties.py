@@ -9,11 +9,11 @@ from structlib.house.alternatives import Space, alternatives
 from structlib.house.beam import ON_MASONRY, check_beam
 from structlib.house.plies import PLY_JOINTS
 from structlib.house.sizing import build_rack, limit_widths, size_beams
-from structlib.pages import choices
-from structlib.pages.beam_page import BeamPage
-from structlib.pages.comes_down import comes_down_pick
-from structlib.pages.show import start_values
-from structlib.pages.woods import WOODS
+from structlib.pages.topics.beam import choices
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.kit.comes_down import comes_down_pick
+from structlib.pages.kit.show import start_values
+from structlib.pages.kit.woods import WOODS
 from structlib.rules.us.steel_sections import steel_shape
 
 PAGE = BeamPage()

@@ -1,6 +1,6 @@
 """A member fixed at one end and free at the other."""
 
-from .inputs import _check_between, _check_load, _check_positive
+from structlib.mechanics.formulas.inputs import _check_between, _check_load, _check_positive
 
 
 def cantilever_uniform_moment(*, line_load, length):

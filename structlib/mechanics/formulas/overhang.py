@@ -1,6 +1,6 @@
 """A simple span with an overhang past its right support, a uniform load all along."""
 
-from .inputs import _check_between, _check_load, _check_not_negative, _check_positive
+from structlib.mechanics.formulas.inputs import _check_between, _check_load, _check_not_negative, _check_positive
 
 
 def overhang_uniform_left_reaction(*, line_load, span, overhang):

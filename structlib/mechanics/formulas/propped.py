@@ -1,6 +1,6 @@
 """A span fixed at one end and supported at the other; two equal spans; a span fixed at both ends."""
 
-from .inputs import _check_between, _check_load, _check_positive, square_root
+from structlib.mechanics.formulas.inputs import _check_between, _check_load, _check_positive, square_root
 
 
 def propped_uniform_prop_reaction(*, line_load, span):

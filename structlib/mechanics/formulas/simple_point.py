@@ -1,6 +1,6 @@
 """A simple span under one concentrated load."""
 
-from .inputs import _check_between, _check_load, _check_positive, square_root
+from structlib.mechanics.formulas.inputs import _check_between, _check_load, _check_positive, square_root
 
 
 def simple_point_left_reaction(*, point_load, span, load_position):

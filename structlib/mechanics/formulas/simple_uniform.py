@@ -1,6 +1,6 @@
 """A simple span under a uniform load."""
 
-from .inputs import _check_between, _check_load, _check_positive
+from structlib.mechanics.formulas.inputs import _check_between, _check_load, _check_positive
 
 
 def simple_uniform_reaction(*, line_load, span):

@@ -1,6 +1,6 @@
 """From forces to stresses, and stiffness from material and shape."""
 
-from .inputs import _check_load, _check_positive
+from structlib.mechanics.formulas.inputs import _check_load, _check_positive
 
 
 def bending_stress(*, moment, section_modulus):

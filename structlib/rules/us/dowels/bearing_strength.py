@@ -8,9 +8,9 @@ from structlib.ground.units import inch
 from structlib.rules.us.bearing import bearing_value_at_angle
 from structlib.rules.us.inputs import check_amount, check_size
 
-from .pieces import _STEELS, _check_gravity
-from .records import _check_piece
-from .words import _SIZE_SLACK, _one_number, _scalar
+from structlib.rules.us.dowels.pieces import _STEELS, _check_gravity
+from structlib.rules.us.dowels.records import _check_piece
+from structlib.rules.us.dowels.words import _SIZE_SLACK, _one_number, _scalar
 
 
 def bearing_strength_small(*, specific_gravity):

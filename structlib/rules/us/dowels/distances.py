@@ -8,10 +8,10 @@ from structlib.ground.units import inch
 from structlib.rules.check import Check
 from structlib.rules.us.inputs import check_size, check_yes_or_no
 
-from .bearing_strength import is_thin
-from .fasteners import bolt, nail  # noqa: F401 (for the examples)
-from .records import _check_fastener
-from .words import _SIZE_SLACK, DISTANCES, LOAD_DIRECTIONS
+from structlib.rules.us.dowels.bearing_strength import is_thin
+from structlib.rules.us.dowels.fasteners import bolt, nail
+from structlib.rules.us.dowels.records import _check_fastener
+from structlib.rules.us.dowels.words import _SIZE_SLACK, DISTANCES, LOAD_DIRECTIONS
 
 
 def least_distances(fastener, *, load, slenderness=None, softwood=True, prebored=False, staggered=False):

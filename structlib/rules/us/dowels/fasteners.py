@@ -5,8 +5,8 @@ from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import inch
 from structlib.rules.check import least_verified
 
-from .records import Fastener
-from .words import _SIZE_SLACK, _inches, _one_number, _scalar
+from structlib.rules.us.dowels.records import Fastener
+from structlib.rules.us.dowels.words import _SIZE_SLACK, _inches, _one_number, _scalar
 
 
 def nail_names():

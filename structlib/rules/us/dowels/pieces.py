@@ -6,8 +6,8 @@ from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check
 from structlib.ground.units import deg
 from structlib.rules.us.inputs import anywhere
 
-from .records import JoinedPiece
-from .words import _one_number, _scalar
+from structlib.rules.us.dowels.records import JoinedPiece
+from structlib.rules.us.dowels.words import _one_number, _scalar
 
 
 def wood_piece(*, thickness, specific_gravity, angle=0.0):

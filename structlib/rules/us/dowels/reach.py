@@ -3,10 +3,10 @@
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import inch
 
-from .fasteners import nail  # noqa: F401 (for the examples)
-from .pieces import wood_piece  # noqa: F401 (for the examples)
-from .records import _check_fastener, _check_piece
-from .words import _SIZE_SLACK, _inches, _one_number, _scalar
+from structlib.rules.us.dowels.fasteners import nail
+from structlib.rules.us.dowels.pieces import wood_piece
+from structlib.rules.us.dowels.records import _check_fastener, _check_piece
+from structlib.rules.us.dowels.words import _SIZE_SLACK, _inches, _one_number, _scalar
 
 
 def penetration(fastener, *, main, side):

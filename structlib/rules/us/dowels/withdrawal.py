@@ -3,8 +3,8 @@
 from structlib.ground.units import inch, lb
 from structlib.rules.us.inputs import check_size
 
-from .pieces import _check_gravity
-from .words import _scalar
+from structlib.rules.us.dowels.pieces import _check_gravity
+from structlib.rules.us.dowels.words import _scalar
 
 
 def nail_withdrawal(*, specific_gravity, diameter):

@@ -5,11 +5,11 @@ from structlib.ground.roots import pi_for, square_root
 from structlib.ground.units import inch
 from structlib.rules.us.inputs import check_amount, check_size
 
-from .bearing_strength import is_thin
-from .fasteners import bolt  # noqa: F401 (for the examples)
-from .pieces import _check_angle
-from .records import _check_fastener
-from .words import _SIZE_SLACK, MODES, _one_number, _scalar
+from structlib.rules.us.dowels.bearing_strength import is_thin
+from structlib.rules.us.dowels.fasteners import bolt
+from structlib.rules.us.dowels.pieces import _check_angle
+from structlib.rules.us.dowels.records import _check_fastener
+from structlib.rules.us.dowels.words import _SIZE_SLACK, MODES, _one_number, _scalar
 
 
 def reduction_small(*, diameter):

@@ -15,7 +15,7 @@ from structlib.rules.us.dowels import MODE_WORDS, adjusted_value, geometry_facto
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number, inches_text
 
-from .numbers import _SLACK, _number, _verified
+from structlib.rules.us.roof_ties.numbers import _SLACK, _number, _verified
 
 
 def bolted_rafter_joint(

@@ -13,8 +13,8 @@ from structlib.rules.us.dowels import adjusted_value, lateral_value
 from structlib.rules.us.one_number import check_one_number, inches_text, length_text
 from structlib.rules.us.snow import BASIS, GroundSnow
 
-from .numbers import _SLACK, _check_spacing, _check_span, _number
-from .ties import raised_tie_adjustment, tie_kind
+from structlib.rules.us.roof_ties.numbers import _SLACK, _check_spacing, _check_span, _number
+from structlib.rules.us.roof_ties.ties import raised_tie_adjustment, tie_kind
 
 #: The layout of the heel joint table that the cells at hand have.
 HEEL_EDITION = "IRC 2009 to 2015 layout"

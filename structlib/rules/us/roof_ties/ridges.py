@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from structlib.ground.units import inch  # noqa: F401 (for the examples)
 from structlib.rules.us.one_number import check_one_number, inches_text
 
-from .numbers import _SLACK, _at_least, _check_slope, _dressed, _number, _row, _verified
-from .ties import tie_kind
+from structlib.rules.us.roof_ties.numbers import _SLACK, _at_least, _check_slope, _dressed, _number, _row, _verified
+from structlib.rules.us.roof_ties.ties import tie_kind
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from structlib.rules.check import least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.one_number import check_one_number
 
-from .numbers import _FRACTION, _SLACK, _at_least, _at_most, _check_piece, _dressed, _number
+from structlib.rules.us.roof_ties.numbers import _FRACTION, _SLACK, _at_least, _at_most, _check_piece, _dressed, _number
 
 #: What each kind of tie does and does not do, for the reader.
 TIE_WORDS = {

@@ -9,21 +9,7 @@ from structlib.rules.check import Factor, least_verified
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number
 
-from .ground_loads import (
-    _SLACK,
-    _check_ground,
-    _check_importance,
-    _check_load,
-    _check_thermal,
-    _check_width,
-    _number,
-    _numbers_of,
-    _one_of,
-    _one_slope,
-    _row,
-    _slope_angle,
-    _verified,
-)
+from structlib.rules.us.snow.ground_loads import _SLACK, _check_ground, _check_importance, _check_load, _check_thermal, _check_width, _number, _numbers_of, _one_of, _one_slope, _row, _slope_angle, _verified
 
 ROUGHNESSES = ("B", "C", "D")
 EXPOSURES = ("fully exposed", "partially exposed", "sheltered")

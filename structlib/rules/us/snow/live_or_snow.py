@@ -7,7 +7,7 @@ from structlib.ground.units import ft
 from structlib.rules.us import factors
 from structlib.rules.us.one_number import check_one_number, psf_text
 
-from .ground_loads import _GREATEST_GROUND_SNOW, _SLACK, _one_slope
+from structlib.rules.us.snow.ground_loads import _GREATEST_GROUND_SNOW, _SLACK, _one_slope
 
 
 @dataclass(frozen=True)

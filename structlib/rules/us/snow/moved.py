@@ -9,21 +9,7 @@ from structlib.ground.units import ft, psf
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number, length_text, psf_text
 
-from .ground_loads import (
-    _GREATEST_GROUND_SNOW,
-    _SLACK,
-    _check_importance,
-    _check_width,
-    _number,
-    _numbers_of,
-    _one_of,
-    _one_slope,
-    _refuse_symbol,
-    _row,
-    _verified,
-    snow_density,
-    snow_depth_load,
-)
+from structlib.rules.us.snow.ground_loads import _GREATEST_GROUND_SNOW, _SLACK, _check_importance, _check_width, _number, _numbers_of, _one_of, _one_slope, _refuse_symbol, _row, _verified, snow_density, snow_depth_load
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,1 @@
+"""One folder a topic: its page, tables, exercises, derivations, predictions and myths."""

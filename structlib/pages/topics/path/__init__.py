@@ -1,0 +1,1 @@
+"""The topic of the way of a load through a house."""

@@ -1,0 +1,101 @@
+"""Predictions of notebook 07."""
+
+from structlib.ground.showing import show
+from structlib.ground.units import ft, psf
+from structlib.mechanics import frames
+from structlib.pages.kit.prediction import Prediction
+from structlib.pages.topics.roof.example import DEAD, RISE, SNOW, SPACING, SPAN
+from structlib.pages.topics.roof.tables import collar_tie
+from structlib.rules.choice import RULEBOOK
+
+snow = RULEBOOK.room("snow")
+
+_PUSHES = {0.5: "half as hard", 1: "as hard as before", 2: "twice as hard"}
+
+
+def steeper_or_flatter():
+    """Ask what happens to the push when the same house gets a roof twice as steep.
+
+    Examples
+    --------
+    >>> steeper_or_flatter().right
+    'half as hard'
+    """
+    flat, steep = (
+        frames.rafter_thrust(line_load=50 * psf, building_span=24 * ft, rise=rise * ft) for rise in (6, 12)
+    )
+    return Prediction(
+        "A roof rises 6 in 12. The same house gets a roof of 12 in 12, with the same load on plan. How "
+        "hard does it push now?",
+        tuple(_PUSHES.values()),
+        _PUSHES[steep / flat],
+        f"24 ft wide, 50 psf: {show(flat, 'line load')} before, {show(steep, 'line load')} after. The "
+        f"rise is the lever of the "
+        "push: twice the lever, half the push.",
+    )
+
+
+def tie_a_third_up():
+    """Ask what a rafter bends with when its tie is raised by a third of the height.
+
+    Examples
+    --------
+    >>> tie_a_third_up().right
+    'more than twice as much'
+    """
+    bend = frames.raised_tie_greatest_factor(height_fraction=1 / 3)
+    pull = frames.raised_tie_factor(height_fraction=1 / 3)
+    choices = ("the same", "a third more", "half as much again", "more than twice as much")
+    right = choices[3] if bend > 2 else choices[2] if bend > 1.4 else choices[1]
+    return Prediction(
+        "A tie at the eaves is raised by a third of the height. How much more do the rafters bend?",
+        choices,
+        right,
+        f"{bend:.2f} times as much, and the tie is pulled {pull:.2f} times as hard. Below the tie the "
+        f"rafter hangs out alone.",
+    )
+
+
+def colder_roof():
+    """Ask what insulation does to the snow on an old roof.
+
+    Examples
+    --------
+    >>> colder_roof().right
+    'it carries more snow'
+    """
+    ground = snow.ground_snow(40 * psf, edition=snow.EDITION, basis=snow.BASIS)
+    before, after, change = snow.thermal_change(
+        ground, before="heated", after="cold ventilated roof", exposure=1.0
+    )
+    choices = ("it carries less snow", "the snow stays the same", "it carries more snow")
+    return Prediction(
+        "An attic gets insulation and ventilation. What does that do to the snow on the roof?",
+        choices,
+        choices[(change > 0) - (change < 0) + 1],
+        f"Less heat leaks out, so less snow melts: {show(before, 'area load')} before, "
+        f"{show(after, 'area load')} after.",
+    )
+
+
+def collar_under_weight():
+    """Ask what a collar tie feels under the weight of snow when a tie stands at the eaves.
+
+    Examples
+    --------
+    >>> collar_under_weight().right
+    'it is pressed'
+    """
+    _, with_collar, alone = collar_tie().rows
+    choices = ("it is pulled", "nothing", "it is pressed")
+    right = choices[2] if with_collar[2].startswith("pressed") else choices[0]
+    thrust = frames.rafter_thrust(line_load=(DEAD + SNOW) * SPACING, building_span=SPAN, rise=RISE)
+    return Prediction(
+        "There is a tie at the eaves, and a collar tie high up. Snow lies on the roof. What happens in "
+        "the collar tie?",
+        choices,
+        right,
+        f"The rafters sag and squeeze it: {with_collar[2]}. The tie below is then pulled with "
+        f"{with_collar[1]}, not "
+        f"{show(thrust, 'force')}. Without the tie below, the collar is {alone[2]}.",
+    )
