@@ -103,8 +103,12 @@ def uniform(count):
 def mixed(count):
     length = 4000 * count
     points = tuple((4000 * i + 1500, 9000) for i in range(count))
-    return Case("mixed: uniform, part of it more, point loads", (4000,) * count,
-                lines=((0, length, 5), (length - 2000, length, 3)), points=points)
+    return Case(
+        "mixed: uniform, part of it more, point loads",
+        (4000,) * count,
+        lines=((0, length, 5), (length - 2000, length, 3)),
+        points=points,
+    )
 
 
 def patches(count):
@@ -114,8 +118,9 @@ def patches(count):
 
 def overhang(count):
     length = 4000 * count + 1200
-    return Case("overhang with a load at its tip", (4000,) * count, 1200, lines=((0, length, 5),),
-                points=((length, 3000),))
+    return Case(
+        "overhang with a load at its tip", (4000,) * count, 1200, lines=((0, length, 5),), points=((length, 3000),)
+    )
 
 
 def unequal(count):
@@ -123,8 +128,13 @@ def unequal(count):
     return Case("unequal spans, uniform load", spans, lines=((0, sum(spans), 5),))
 
 
-CASES = [(uniform, (1, 3, 10)), (mixed, (1, 3, 10)), (patches, (2, 4, 10)), (overhang, (1, 3, 10)),
-         (unequal, (3, 6, 10))]
+CASES = [
+    (uniform, (1, 3, 10)),
+    (mixed, (1, 3, 10)),
+    (patches, (2, 4, 10)),
+    (overhang, (1, 3, 10)),
+    (unequal, (3, 6, 10)),
+]
 
 
 def by_library(case):
@@ -134,8 +144,11 @@ def by_library(case):
     loads = [LineLoad(start, end, load) for start, end, load in case.lines]
     loads += [PointLoad(place, load) for place, load in case.points]
     solution = solve(Beam(case.length, STIFFNESS, [Support(place) for place in case.supports], loads))
-    return ([reaction.force for reaction in solution.reactions], [solution.moment(x) for x in case.middles],
-            [solution.deflection(x) for x in case.middles])
+    return (
+        [reaction.force for reaction in solution.reactions],
+        [solution.moment(x) for x in case.middles],
+        [solution.deflection(x) for x in case.middles],
+    )
 
 
 def by_sympy(case):
@@ -154,9 +167,11 @@ def by_sympy(case):
     beam.bc_deflection = [(place, 0) for place in case.supports]
     beam.solve_for_reaction_loads(*pushes)
     moment, deflection = beam.bending_moment(), beam.deflection()
-    return ([-float(beam.reaction_loads[push]) for push in pushes],
-            [float(moment.subs(beam.variable, x)) for x in case.middles],
-            [float(deflection.subs(beam.variable, x)) for x in case.middles])
+    return (
+        [-float(beam.reaction_loads[push]) for push in pushes],
+        [float(moment.subs(beam.variable, x)) for x in case.middles],
+        [float(deflection.subs(beam.variable, x)) for x in case.middles],
+    )
 
 
 def by_pynite(case):
@@ -178,14 +193,28 @@ def by_pynite(case):
         model.add_member_pt_load("beam", "Fy", -load, place)
     model.analyze_linear(check_statics=False, sparse=len(places) > 8)
     beam = model.members["beam"]
-    return ([model.nodes[f"n{place}"].RxnFY["Combo 1"] for place in case.supports],
-            [-beam.moment("Mz", x) for x in case.middles], [-beam.deflection("dy", x) for x in case.middles])
+    return (
+        [model.nodes[f"n{place}"].RxnFY["Combo 1"] for place in case.supports],
+        [-beam.moment("Mz", x) for x in case.middles],
+        [-beam.deflection("dy", x) for x in case.middles],
+    )
 
 
 def by_elements(case):
     """The same by plain finite elements: two-node beams between all places of interest, one dense solve."""
-    places = numpy.array(sorted({0, case.length, *case.supports, *case.middles, *(x for x, _ in case.points),
-                                 *(x for line in case.lines for x in line[:2])}), dtype=float)
+    places = numpy.array(
+        sorted(
+            {
+                0,
+                case.length,
+                *case.supports,
+                *case.middles,
+                *(x for x, _ in case.points),
+                *(x for line in case.lines for x in line[:2]),
+            }
+        ),
+        dtype=float,
+    )
     h, middle, count = numpy.diff(places), (places[1:] + places[:-1]) / 2, len(places)
     line = numpy.zeros(count - 1)
     for start, end, load in case.lines:
@@ -230,8 +259,10 @@ def agree(first, second, close=1e-6):
 
 
 def one_beam():
-    heading("one beam: reactions, and moment and deflection in the middle of each span "
-            "(peers: how many times the library's time)")
+    heading(
+        "one beam: reactions, and moment and deflection in the middle of each span "
+        "(peers: how many times the library's time)"
+    )
     row("case", "spans", "library", *PEERS)
     for make, counts in CASES:
         for count in counts:
@@ -242,8 +273,12 @@ def one_beam():
             routes = {"library": lambda case=case: by_library(case)}
             routes.update({name: lambda peer=peer, case=case: peer(case) for name, peer in PEERS.items()})
             found = in_turns(routes, least=0.01)
-            row(case.name, count, shown(found["library"]),
-                *(f"{found[name] / found['library']:.3g} x" for name in PEERS))
+            row(
+                case.name,
+                count,
+                shown(found["library"]),
+                *(f"{found[name] / found['library']:.3g} x" for name in PEERS),
+            )
 
 
 # ---- many beams ----
@@ -251,16 +286,21 @@ def one_beam():
 
 def _many(count):
     chance = numpy.random.default_rng(1)
-    return {"spans": chance.uniform(2000, 6000, (count, 2)), "load": chance.uniform(2, 12, count),
-            "place": chance.uniform(0.2, 0.8, count), "force": chance.uniform(0, 20_000, count)}
+    return {
+        "spans": chance.uniform(2000, 6000, (count, 2)),
+        "load": chance.uniform(2, 12, count),
+        "place": chance.uniform(0.2, 0.8, count),
+        "force": chance.uniform(0, 20_000, count),
+    }
 
 
 def many_by_library(beams):
     from structlib.mechanics.batch import SpanPoint, solve_many
 
     point = SpanPoint(0, beams["place"] * beams["spans"][:, 0], beams["force"])
-    return solve_many(spans=beams["spans"], bending_stiffness=float(STIFFNESS), line_loads=beams["load"],
-                      point_loads=[point])
+    return solve_many(
+        spans=beams["spans"], bending_stiffness=float(STIFFNESS), line_loads=beams["load"], point_loads=[point]
+    )
 
 
 def many_by_elements(beams):
@@ -285,25 +325,46 @@ def many_by_elements(beams):
 def _one_of(beams, number):
     first, second = (int(span) for span in beams["spans"][number])
     place = int(beams["place"][number] * first)
-    return Case("", (first, second), lines=((0, first + second, int(beams["load"][number])),),
-                points=((place, int(beams["force"][number])),))
+    return Case(
+        "",
+        (first, second),
+        lines=((0, first + second, int(beams["load"][number])),),
+        points=((place, int(beams["force"][number])),),
+    )
 
 
 def many_beams():
-    heading("many beams of two spans: reactions and all extremes (numpy: reactions alone; "
-            "the last two: 20 beams, scaled up)")
+    heading(
+        "many beams of two spans: reactions and all extremes (numpy: reactions alone; "
+        "the last two: 20 beams, scaled up)"
+    )
     widths = (46, 8, 12, 14, 14, 14, 14)
     row("beams", "", "library", "a beam", "numpy stacked", "one by one", "PyNite", widths=widths)
     for count in COUNTS:
         beams = _many(count)
         agree([many_by_library(beams).reactions], [many_by_elements(beams)])
         few = [_one_of(beams, number) for number in range(20)]
-        found = in_turns({"library": lambda: many_by_library(beams), "numpy": lambda: many_by_elements(beams),
-                          "loop": lambda: [by_library(case) for case in few],
-                          "pynite": lambda: [by_pynite(case) for case in few]}, rounds=3, least=0.0)
+        found = in_turns(
+            {
+                "library": lambda: many_by_library(beams),
+                "numpy": lambda: many_by_elements(beams),
+                "loop": lambda: [by_library(case) for case in few],
+                "pynite": lambda: [by_pynite(case) for case in few],
+            },
+            rounds=3,
+            least=0.0,
+        )
         ours, scale = found["library"], count / len(few)
-        row(f"{count:,}", "", shown(ours), shown(ours / count), f"{found['numpy'] / ours:.3g} x",
-            f"{found['loop'] * scale / ours:.3g} x", f"{found['pynite'] * scale / ours:.4g} x", widths=widths)
+        row(
+            f"{count:,}",
+            "",
+            shown(ours),
+            shown(ours / count),
+            f"{found['numpy'] / ours:.3g} x",
+            f"{found['loop'] * scale / ours:.3g} x",
+            f"{found['pynite'] * scale / ours:.4g} x",
+            widths=widths,
+        )
 
 
 # ---- sizing ----
@@ -311,17 +372,26 @@ def many_beams():
 
 def _rack(count):
     """Made-up sizes and LVL grades, as many as asked for."""
-    from structlib.ground.lumber import user_lvl
+    from structlib.ground.engineered import user_lvl
     from structlib.ground.units import inch, psi
     from structlib.house.sizing import build_rack
 
     stock = []
     for number in range(count // 5000):
-        wood = user_lvl(bending=(2000 + 10 * number) * psi, shear=285 * psi, bearing=750 * psi,
-                        modulus=2.0e6 * psi, depth_exponent=0.136, name=f"invented {number}",
-                        source="invented for timing")
-        stock += [(wood, width * inch, depth * inch) for width in numpy.linspace(1.0, 3.4, 25)
-                  for depth in numpy.linspace(5.5, 18.0, 50)]
+        wood = user_lvl(
+            bending=(2000 + 10 * number) * psi,
+            shear=285 * psi,
+            bearing=750 * psi,
+            modulus=2.0e6 * psi,
+            depth_exponent=0.136,
+            name=f"invented {number}",
+            source="invented for timing",
+        )
+        stock += [
+            (wood, width * inch, depth * inch)
+            for width in numpy.linspace(1.0, 3.4, 25)
+            for depth in numpy.linspace(5.5, 18.0, 50)
+        ]
     return stock, build_rack(stock, plies=(1, 2, 3, 4))
 
 
@@ -333,8 +403,13 @@ def _job():
 
     seat, clear = Seat(3 * inch, "plate", 425 * psi, "plate", "seen"), 117 * inch
     loads = (("dead", 400 * plf), ("live", 600 * plf), ("snow", 200 * plf))
-    return BeamJob(clear, seat, seat, tuple(TypedLoad(kind, LineLoad(0.0, clear + seat.length, load))
-                                            for kind, load in loads), unbraced_length=0.0)
+    return BeamJob(
+        clear,
+        seat,
+        seat,
+        tuple(TypedLoad(kind, LineLoad(0.0, clear + seat.length, load)) for kind, load in loads),
+        unbraced_length=0.0,
+    )
 
 
 def bare_numpy(rack, span, line):
@@ -350,8 +425,10 @@ def sizing():
     from structlib.house.sizing import build_rack, size_beams
     from structlib.rules.choice import RULEBOOK
 
-    heading("sizing: share and governing check of every candidate, three types of load "
-            "(bare: three formulas; one by one: full records of 40, scaled up)")
+    heading(
+        "sizing: share and governing check of every candidate, three types of load "
+        "(bare: three formulas; one by one: full records of 40, scaled up)"
+    )
     widths = (16, 2, 12, 12, 12, 14, 14, 14)
     names = ("rack", "strengths", "sizing", "a candidate", "bare numpy", "one by one")
     row("candidates", "", *names, widths=widths)
@@ -363,15 +440,29 @@ def sizing():
         few = [rack.choice(number) for number in range(0, count, count // 40)]
         full = [check_beam(job, choice, RULEBOOK).share for choice in few]
         agree([sized.share[:: count // 40]], [full], close=1e-9)
-        found = in_turns({
-            "sizing": lambda: size_beams(job, rack, RULEBOOK, strengths),
-            "bare": lambda: bare_numpy(rack, job.span, 20.0),
-            "loop": lambda: [check_beam(job, choice, RULEBOOK) for choice in few],
-            "rack": lambda: build_rack(stock, plies=(1, 2, 3, 4)),
-            "prepare": lambda: RULEBOOK.prepare(rack)}, rounds=3, least=0.0)
+        found = in_turns(
+            {
+                "sizing": lambda: size_beams(job, rack, RULEBOOK, strengths),
+                "bare": lambda: bare_numpy(rack, job.span, 20.0),
+                "loop": lambda: [check_beam(job, choice, RULEBOOK) for choice in few],
+                "rack": lambda: build_rack(stock, plies=(1, 2, 3, 4)),
+                "prepare": lambda: RULEBOOK.prepare(rack),
+            },
+            rounds=3,
+            least=0.0,
+        )
         ours, scale = found["sizing"], count / len(few)
-        row(f"{count:,}", "", shown(found["rack"]), shown(found["prepare"]), shown(ours), shown(ours / count),
-            f"{found['bare'] / ours:.3g} x", f"{found['loop'] * scale / ours:.4g} x", widths=widths)
+        row(
+            f"{count:,}",
+            "",
+            shown(found["rack"]),
+            shown(found["prepare"]),
+            shown(ours),
+            shown(ours / count),
+            f"{found['bare'] / ours:.3g} x",
+            f"{found['loop'] * scale / ours:.4g} x",
+            widths=widths,
+        )
 
 
 def span_tables():
@@ -395,8 +486,10 @@ def span_tables():
 
 def _modules(room, *, without=()):
     folder = ROOT / "structlib" / room
-    found = [".".join(path.relative_to(ROOT).with_suffix("").parts).removesuffix(".__init__")
-             for path in sorted(folder.rglob("*.py"))]
+    found = [
+        ".".join(path.relative_to(ROOT).with_suffix("").parts).removesuffix(".__init__")
+        for path in sorted(folder.rglob("*.py"))
+    ]
     return [name for name in found if name not in without and not name.endswith("pages.server")]
 
 
@@ -411,8 +504,12 @@ def _statements():
     chosen["pages, without the next two"] = _modules("pages", without=(widgets, proofs))
     chosen["pages.bench (ipywidgets)"] = [widgets]
     chosen["pages.topics"] = [proofs]
-    chosen["what notebook 04 imports"] = [widgets, proofs, "structlib.pages.topics.beam.page",
-                                          "structlib.pages.topics.beam.choices"]
+    chosen["what notebook 04 imports"] = [
+        widgets,
+        proofs,
+        "structlib.pages.topics.beam.page",
+        "structlib.pages.topics.beam.choices",
+    ]
     chosen.update({name: [name] for name in ("sympy", "matplotlib.figure", "ipywidgets")})
     return chosen
 
@@ -454,11 +551,13 @@ def memory():
 
     heading("greatest memory taken by one call, beyond its inputs")
     case, beams, (_, rack), job = mixed(10), _many(COUNTS[-1]), _rack(COUNTS[-1]), _job()
-    for name, action in (("one beam of ten spans", lambda: by_library(case)),
-                         ("the same by numpy elements", lambda: by_elements(case)),
-                         (f"{COUNTS[-1]:,} beams", lambda: many_by_library(beams)),
-                         ("the same by numpy stacked", lambda: many_by_elements(beams)),
-                         (f"sizing of {COUNTS[-1]:,} candidates", lambda: size_beams(job, rack, RULEBOOK))):
+    for name, action in (
+        ("one beam of ten spans", lambda: by_library(case)),
+        ("the same by numpy elements", lambda: by_elements(case)),
+        (f"{COUNTS[-1]:,} beams", lambda: many_by_library(beams)),
+        ("the same by numpy stacked", lambda: many_by_elements(beams)),
+        (f"sizing of {COUNTS[-1]:,} candidates", lambda: size_beams(job, rack, RULEBOOK)),
+    ):
         action()
         tracemalloc.start()
         action()
@@ -502,8 +601,14 @@ def pictures():
             return svg.svg_of(scene)
 
         found = in_turns({"computed": answered, "svg": on_page, "paper": on_paper})
-        row(name, "", shown(found["computed"]), shown(found["svg"]), f"{len(on_page()) / 1000:.1f} kB",
-            f"{found['paper'] / found['svg']:.3g} x")
+        row(
+            name,
+            "",
+            shown(found["computed"]),
+            shown(found["svg"]),
+            f"{len(on_page()) / 1000:.1f} kB",
+            f"{found['paper'] / found['svg']:.3g} x",
+        )
 
 
 # ---- a move of a slider, in beam solves ----
@@ -578,8 +683,10 @@ def moves():
     from structlib.pages.kit.show import start_values
     from structlib.rules.choice import RULEBOOK
 
-    heading(f"one move of a page's first slider, {MOVES} in a row with the move before as ghost: processor time as a multiple "
-            "of one beam solve with its extremes, warm (asked: 40 and 10 at most)")
+    heading(
+        f"one move of a page's first slider, {MOVES} in a row with the move before as ghost: processor time as a multiple "
+        "of one beam solve with its extremes, warm (asked: 40 and 10 at most)"
+    )
     row("page", "", "computing", "drawing", "one solve")
     for name, page in _pages():
         page.compute(start_values(page))
@@ -647,16 +754,17 @@ def browser():
     import lab
     from playwright.sync_api import sync_playwright
 
-    heading(f"a slider in JupyterLab, {PRESSES} key presses: to the new picture, and to the next frame "
-            "(median and 95th percentile)")
+    heading(
+        f"a slider in JupyterLab, {PRESSES} key presses: to the new picture, and to the next frame "
+        "(median and 95th percentile)"
+    )
     if lab.chromium() is None:
         print("  chromium is not installed; left out")
         return
     # the kernels of the notebooks, and the server, find the library of this checkout
     os.environ["PYTHONPATH"] = os.pathsep.join([str(ROOT), *filter(None, [os.environ.get("PYTHONPATH")])])
     row("notebook", "", "slider", "picture", "", "frame", widths=(34, 2, 10, 28, 0, 14))
-    with (tempfile.TemporaryDirectory() as folder, lab.running_lab(folder) as address,
-          sync_playwright() as playwright):
+    with tempfile.TemporaryDirectory() as folder, lab.running_lab(folder) as address, sync_playwright() as playwright:
         started = playwright.chromium.launch(executable_path=lab.chromium(), args=lab.CHROMIUM_FLAGS)
         try:
             for path in sorted(lab.NOTEBOOKS.glob("*.ipynb")):
@@ -667,8 +775,10 @@ def browser():
                 for name in ("span", "depth", "plies"):
                     cells = []
                     for column in zip(*_press_keys(page, name)):
-                        cells += [f"{statistics.median(column):.1f} ms",
-                                  f"{statistics.quantiles(column, n=20)[-1]:.1f} ms"]
+                        cells += [
+                            f"{statistics.median(column):.1f} ms",
+                            f"{statistics.quantiles(column, n=20)[-1]:.1f} ms",
+                        ]
                     row(path.stem, "", name, *cells, widths=(34, 2, 10, 12, 16, 12, 12))
                 page.close()
         finally:
@@ -682,9 +792,13 @@ def main():
     wanted = parser.parse_args()
     started = time.perf_counter()
     load = getattr(os, "getloadavg", lambda: (0.0,))
-    print(f"Python {platform.python_version()}, numpy {numpy.__version__}, {os.cpu_count()} cores, "
-          f"{platform.machine()}; load of the machine before: {load()[0]:.2f}")
-    for part in (moves,) if wanted.moves else (imports, one_beam, many_beams, sizing, span_tables, memory, pictures, moves):
+    print(
+        f"Python {platform.python_version()}, numpy {numpy.__version__}, {os.cpu_count()} cores, "
+        f"{platform.machine()}; load of the machine before: {load()[0]:.2f}"
+    )
+    for part in (
+        (moves,) if wanted.moves else (imports, one_beam, many_beams, sizing, span_tables, memory, pictures, moves)
+    ):
         part()
     if wanted.browser:
         browser()

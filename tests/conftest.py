@@ -49,5 +49,7 @@ def pytest_terminal_summary(terminalreporter):
     write("values compared with a source, apart by how each is known (only 'seen' is a published check):")
     for (group, verified), rows in sorted(TALLY.items()):
         worst = max(rows)
-        write(f"  {group:<24} {verified:<16} {len(rows):>5} hold; worst uses {100 * worst[0]:.0f} % of its tolerance "
-              f"({worst[1]})")
+        write(
+            f"  {group:<24} {verified:<16} {len(rows):>5} hold; worst uses {100 * worst[0]:.0f} % of its tolerance "
+            f"({worst[1]})"
+        )

@@ -70,10 +70,16 @@ class DummyLimitStates:
         }
 
     def soils(self):
-        return (SimpleNamespace(name="dummy ground", pressure=SOIL_GIVES, clause="invented", verified="common practice"),)
+        return (
+            SimpleNamespace(name="dummy ground", pressure=SOIL_GIVES, clause="invented", verified="common practice"),
+        )
 
     def checks(self, member, demands):
-        rules = {BeamMember: lambda beam, asked: self.beam_checks(beam, asked, BeamUse()), PostMember: _post, PadMember: _pad}
+        rules = {
+            BeamMember: lambda beam, asked: self.beam_checks(beam, asked, BeamUse()),
+            PostMember: _post,
+            PadMember: _pad,
+        }
         return found_by_kind(rules, self.name, member, demands)
 
     def beam_checks(self, member, demands, use):
@@ -91,7 +97,9 @@ class DummyLimitStates:
 
 
 def _post(post, demands):
-    return (_check("squash", demands[0].axial, RESISTANCE * post.material.compression * post.area, "force", demands[0]),)
+    return (
+        _check("squash", demands[0].axial, RESISTANCE * post.material.compression * post.area, "force", demands[0]),
+    )
 
 
 def _pad(pad, demands):

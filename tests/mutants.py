@@ -94,7 +94,7 @@ def main():
     words.add_argument("--tests", nargs="*", default=TESTS)
     asked = words.parse_args()
     draw = random.Random(asked.seed)
-    import hypothesis, numpy, pytest, scipy.optimize, sympy  # noqa: E401, F401 - once, for all children
+    import hypothesis  # noqa: E401, F401 - once, for all children
 
     with tempfile.TemporaryDirectory() as copy:
         for part in ("structlib", "data", "tests", "pyproject.toml"):

@@ -41,9 +41,7 @@ def beam_lines(place, length=4000.0, load=4000.0):
     shear = np.where(left, load * b / length, -load * a / length)
     moment = np.where(left, load * b * x / length, load * a * (length - x) / length)
     scale = load / (6 * 1e12 * length)
-    slope = scale * np.where(
-        left, b * (length**2 - b**2 - 3 * x**2), -a * (length**2 - a**2 - 3 * (length - x) ** 2)
-    )
+    slope = scale * np.where(left, b * (length**2 - b**2 - 3 * x**2), -a * (length**2 - a**2 - 3 * (length - x) ** 2))
     drop = scale * np.where(
         left,
         b * x * (length**2 - b**2 - x**2),

@@ -1,7 +1,7 @@
 """Runs the notebooks from top to bottom and writes them back lean: counts kept, outputs only where they are compared.
 
-    python tests/refresh_notebooks.py                 all of them
-    python tests/refresh_notebooks.py notebooks/01*   some of them
+python tests/refresh_notebooks.py                 all of them
+python tests/refresh_notebooks.py notebooks/01*   some of them
 """
 
 import sys
@@ -28,8 +28,13 @@ def leaned(notebook):
 def refresh(path):
     """Run one notebook and write it back."""
     notebook = nbformat.read(path, as_version=4)
-    NotebookClient(notebook, timeout=120, kernel_name="python3", resources={"metadata": {"path": str(path.parent)}},
-                   store_widget_state=False).execute()
+    NotebookClient(
+        notebook,
+        timeout=120,
+        kernel_name="python3",
+        resources={"metadata": {"path": str(path.parent)}},
+        store_widget_state=False,
+    ).execute()
     nbformat.write(leaned(notebook), path)
 
 

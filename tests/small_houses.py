@@ -11,13 +11,17 @@ LENGTH = 20 * ft
 
 
 def wall(name, at, on=("soil",), **more):
-    return Wall(**{"name": name, "on": on, "at": at, "start": 0.0, "end": LENGTH, "height": 8 * ft, "weight": 0.0, **more})
+    return Wall(
+        **{"name": name, "on": on, "at": at, "start": 0.0, "end": LENGTH, "height": 8 * ft, "weight": 0.0, **more}
+    )
 
 
 def level(name, on, kind="floor", **more):
     loads = dict(snow=30 * psf, roof_live=0.0) if kind == "roof" else dict(live=40 * psf)
     layers = (Layer(name="all of it", weight=10 * psf),)
-    return Level(**{"name": name, "kind": kind, "on": tuple(on), "start": 0.0, "end": LENGTH, "layers": layers, **loads, **more})
+    return Level(
+        **{"name": name, "kind": kind, "on": tuple(on), "start": 0.0, "end": LENGTH, "layers": layers, **loads, **more}
+    )
 
 
 def around_a_wall(left, right, **more):
@@ -32,11 +36,15 @@ def joist_out(*, way, span, offset, lasting=0.0, passing=0.0, end_load=0.0, stif
     every = 10_000.0  # of floor for one joist, so that any load on it is one that a floor may have
     sides, joists = {"cut": (2, "cut"), "continuous": (2, "continuous"), "outside": (1, "cut")}[way]
     above = end_load / every * (2 if way == "cut" else 1)
-    house = floor_on_a_wall(span=span, sides=sides, joists=joists, dead=lasting / every, live=passing / every, above=above)
+    house = floor_on_a_wall(
+        span=span, sides=sides, joists=joists, dead=lasting / every, live=passing / every, above=above
+    )
     found = wall_out(house, "wall", offset)
     joist = found.joists(0.0, spacing=every, member=SimpleNamespace(bending_stiffness=stiffness))[0]
     return SimpleNamespace(
-        joist=joist, wall=found.before.line_on("wall", 0.0).sum_for_equilibrium_only() * every,
-        full=[one.force for one in joist.full.reactions], most=[joist.most(one) * every for one in joist.holders],
+        joist=joist,
+        wall=found.before.line_on("wall", 0.0).sum_for_equilibrium_only() * every,
+        full=[one.force for one in joist.full.reactions],
+        most=[joist.most(one) * every for one in joist.holders],
         least=[joist.least(one) * every for one in joist.holders],
     )

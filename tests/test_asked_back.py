@@ -7,6 +7,7 @@ import numpy
 import pytest
 import scipy.linalg
 import scipy.optimize
+from dummy_rulebook import DUMMY
 
 from structlib.ground.asked_back import asked_back, first_listed
 from structlib.ground.engineered import lvl
@@ -16,19 +17,24 @@ from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.house.asked_back import (
-    at_span, first_that_keeps, governs, heaviest_load, least_depth, longest_span, times_loaded, widest_spacing,
+    at_span,
+    first_that_keeps,
+    governs,
+    heaviest_load,
+    least_depth,
+    longest_span,
+    times_loaded,
+    widest_spacing,
 )  # fmt: skip
 from structlib.house.beam import BeamJob, TypedLoad
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.vibration import frequency_in_series, simple_span_frequency
+from structlib.pages.kit.controls import start_values
 from structlib.pages.topics.beam import tables as beam_tables
 from structlib.pages.topics.beam.page import BeamPage
-from structlib.pages.kit.controls import start_values
 from structlib.rules.check import BeamMember, Seat
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.shear import shear_value
-from dummy_rulebook import DUMMY
-
 
 # ---- the solver ----
 
@@ -75,7 +81,9 @@ def test_span_and_load_by_hand():
     moment = 935 * 2 * 1.5 * 9.25**2 / 6 / 12
     span = math.sqrt(8 * moment / (100 + own))
     assert longest_span(JOB, TWO, RULEBOOK, kind="bending") / ft == pytest.approx(span - 0.25, rel=1e-6)
-    assert heaviest_load(JOB, TWO, RULEBOOK, kind="bending") == pytest.approx((8 * moment / 11.25**2 - own) / 100, rel=1e-5)
+    assert heaviest_load(JOB, TWO, RULEBOOK, kind="bending") == pytest.approx(
+        (8 * moment / 11.25**2 - own) / 100, rel=1e-5
+    )
     half = longest_span(JOB, TWO, RULEBOOK, kind="bending", limit=0.5) / ft
     assert half == pytest.approx(span / math.sqrt(2) - 0.25, rel=1e-6)
     # joists at 16 in under 75 psf: their spacing grows as their load
@@ -137,15 +145,30 @@ def test_the_page_lists_no_limit_while_a_gate_stands():
 @pytest.mark.parametrize("shear_stiffness", [None, 4e7])
 def test_extremes_of_a_part_are_those_of_dense_points(shear_stiffness):
     supports = [Support(600.0), Support(4000.0), Support(9000.0), Support(12000.0)]
-    loads = [LineLoad(0.0, 5000.0, 3.0, 11.0), PointLoad(7000.0, 9000.0), LineLoad(9500.0, 12500.0, 8.0, 0.0), PointLoad(200.0, 2500.0)]
+    loads = [
+        LineLoad(0.0, 5000.0, 3.0, 11.0),
+        PointLoad(7000.0, 9000.0),
+        LineLoad(9500.0, 12500.0, 8.0, 0.0),
+        PointLoad(200.0, 2500.0),
+    ]
     solution = solve(Beam(12500.0, 3e12, supports, loads, shear_stiffness=shear_stiffness))
-    for start, end in ((600.0, 4000.0), (4000.0, 9000.0), (9000.0, 12000.0), (0.0, 600.0), (1234.5, 8765.4), (6999.0, 7000.0)):
+    for start, end in (
+        (600.0, 4000.0),
+        (4000.0, 9000.0),
+        (9000.0, 12000.0),
+        (0.0, 600.0),
+        (1234.5, 8765.4),
+        (6999.0, 7000.0),
+    ):
         one = solution.extremes_between(start, end)
         x = numpy.concatenate([numpy.linspace(start, end, 60_001)[1:-1], numpy.array([start + 1e-9, end - 1e-9])])
         for name in ("shear", "moment", "slope", "deflection"):
             values = getattr(solution, name)(x)
             scale = max(abs(values))
-            for found, expected, sign in ((getattr(one, f"greatest_{name}"), values.max(), 1), (getattr(one, f"least_{name}"), values.min(), -1)):
+            for found, expected, sign in (
+                (getattr(one, f"greatest_{name}"), values.max(), 1),
+                (getattr(one, f"least_{name}"), values.min(), -1),
+            ):
                 assert found.value == pytest.approx(expected, abs=2e-4 * scale)
                 assert start <= found.position <= end
                 assert sign * (found.value - expected) >= -1e-9 * scale  # no sample beats it
@@ -158,16 +181,22 @@ def test_two_equal_spans_by_hand():
     right = both.extremes_between(4000.0, 8000.0)
     assert right.greatest_moment.value == pytest.approx(9 / 128 * 5 * 4000**2)
     assert right.greatest_moment.position == pytest.approx(8000 - 1500)
-    assert right.greatest_shear.value == pytest.approx(5 / 8 * 5 * 4000) and right.least_shear.value == pytest.approx(-3 / 8 * 5 * 4000)
+    assert right.greatest_shear.value == pytest.approx(5 / 8 * 5 * 4000) and right.least_shear.value == pytest.approx(
+        -3 / 8 * 5 * 4000
+    )
     one = solve(Beam(8000.0, 2e12, [Support(x) for x in (0.0, 4000.0, 8000.0)], [LineLoad(0.0, 4000.0, 5.0)]))
     idle = one.extremes_between(4000.0, 8000.0)
-    assert idle.least_moment.value == pytest.approx(-5 * 4000**2 / 16) and idle.greatest_moment.value == pytest.approx(0, abs=1e-3)
+    assert idle.least_moment.value == pytest.approx(-5 * 4000**2 / 16) and idle.greatest_moment.value == pytest.approx(
+        0, abs=1e-3
+    )
     # an end moment M0 = w L^2 / 16 on a simple span lifts it by M0 L^2 / (9 sqrt(3) EI)
     lift = 5 * 4000**2 / 16 * 4000**2 / (9 * math.sqrt(3) * 2e12)
     assert idle.least_deflection.value == pytest.approx(-lift)
 
 
-@pytest.mark.parametrize("ends", [(5.0, 5.0), (7.0, 3.0), (-1.0, 5.0), (0.0, 9000.0), ("a", 5.0), (0.0, math.nan)], ids=repr)
+@pytest.mark.parametrize(
+    "ends", [(5.0, 5.0), (7.0, 3.0), (-1.0, 5.0), (0.0, 9000.0), ("a", 5.0), (0.0, math.nan)], ids=repr
+)
 def test_a_part_that_is_none_is_refused(ends):
     with pytest.raises(BadInput):
         solve(Beam(8000.0, 2e12, [Support(0.0), Support(8000.0)])).extremes_between(*ends)
@@ -195,9 +224,15 @@ def test_what_people_carry_is_shown_and_read_in_kilograms():
     assert show(80 * lb, "weight") == "80 lb" and show(80 * lb, "weight", "metric") == "36 kg"
     assert read("36.28739 kg", "weight") == pytest.approx(80 * lb, rel=1e-7)
     assert read("2 kilograms", "weight") == pytest.approx(2 * 9.80665)
-    row = next(row for row in BeamPage(system="metric").compute(start_values(BeamPage())).rows if row[0] == "weight of one ply")
+    row = next(
+        row for row in BeamPage(system="metric").compute(start_values(BeamPage())).rows if row[0] == "weight of one ply"
+    )
     assert row[1].endswith(" kg") and "91 kg" in row[4]
-    pounds = float(next(row for row in BeamPage().compute(start_values(BeamPage())).rows if row[0] == "weight of one ply")[1].split()[0])
+    pounds = float(
+        next(row for row in BeamPage().compute(start_values(BeamPage())).rows if row[0] == "weight of one ply")[
+            1
+        ].split()[0]
+    )
     assert float(row[1].split()[0]) == pytest.approx(pounds * 0.45359237, abs=0.75)
 
 

@@ -6,13 +6,13 @@ import pytest
 
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.house.file import demo_house
-from structlib.house.plan import JOINED, Load, Plate, Post, SteelBeam, with_changes
 from structlib.house.judging import judge_element
 from structlib.house.path import follow
+from structlib.house.plan import JOINED, Load, Plate, Post, SteelBeam, with_changes
 from structlib.house.plies import PLY_JOINTS
+from structlib.pages.kit.show import start_values
 from structlib.pages.topics.beam import choices
 from structlib.pages.topics.beam.page import BeamPage
-from structlib.pages.kit.show import start_values
 from structlib.pictures.drawings.parts import FRAMES
 from structlib.pictures.scene import label_overlaps, outside
 
@@ -67,16 +67,30 @@ NO_LINE = dict(dead=0.0, live=0.0, roof_live=0.0, snow=0.0)
 def test_a_post_on_the_beam_by_hand():
     """8 ft clear on seats of 3 in: 8.25 ft. 1,000 lb dead and 2,000 lb live at a quarter of 8 ft: 2.125 ft and 6.125 ft."""
     one = page()
-    values = start_values(one, **NO_LINE, seat=3 * inch, span=8 * ft, plies=3, above="none", point_dead=1000 * lb,
-                          point_live=2000 * lb, point_at=0.25)
+    values = start_values(
+        one,
+        **NO_LINE,
+        seat=3 * inch,
+        span=8 * ft,
+        plies=3,
+        above="none",
+        point_dead=1000 * lb,
+        point_live=2000 * lb,
+        point_at=0.25,
+    )
     found, told = one.result(tuple(values.items())), one.compute(values)
     own = found.member.weight_per_length / plf
-    moment = 3000 * 2.125 * 6.125 / 8.25 + own * 2.125 * 6.125 / 2  # lb-ft, under the post: the shear changes sign there
+    moment = (
+        3000 * 2.125 * 6.125 / 8.25 + own * 2.125 * 6.125 / 2
+    )  # lb-ft, under the post: the shear changes sign there
     bending = next(check for check in found.checks if check.kind == "bending")
     assert bending.asked / psi == pytest.approx(moment * 12 / (4.5 * found.member.depth**2 / inch**2 / 6))
     assert bending.position == pytest.approx(2.125 * ft)
     left, right = (3000 * part / 8.25 + own * 8.25 / 2 for part in (6.125, 2.125))
-    pushes = [reaction.force / lb for reaction in max(found.demands, key=lambda d: d.solution.reactions[0].force).solution.reactions]
+    pushes = [
+        reaction.force / lb
+        for reaction in max(found.demands, key=lambda d: d.solution.reactions[0].force).solution.reactions
+    ]
     assert pushes == pytest.approx([left, right])
     rows = {row[0]: row for row in told.rows}
     assert rows["post on the beam"][1] == "3,000 lb" and "2 ft from the left edge" in rows["post on the beam"][4]
@@ -96,15 +110,27 @@ def test_a_post_on_plies_loaded_from_the_side_is_for_an_engineer(joined):
     one = page()
     values = start_values(one, above="none", position="flush", joined=joined, point_dead=1000 * lb)
     gates = one.compute(values).gates
-    assert any(("fasteners of its own there" if joined in PLY_JOINTS else "choose how they are joined") in gate for gate in gates)
+    assert any(
+        ("fasteners of its own there" if joined in PLY_JOINTS else "choose how they are joined") in gate
+        for gate in gates
+    )
     assert not one.compute({**values, "plies": 1}).gates  # one ply has nothing to pass on
 
 
 def ridge_posts(*places):
     house, names = demo_house(), [f"king {number}" for number in range(len(places))]
     x, opening = house.part("middle wall").at, house.part("kitchen opening")
-    loads = [Load(name=f"ridge on {name}", on=name, x=x, y=opening.start + at * opening.clear_width, dead=500 * lb, snow=1500 * lb)
-             for name, at in zip(names, places)]
+    loads = [
+        Load(
+            name=f"ridge on {name}",
+            on=name,
+            x=x,
+            y=opening.start + at * opening.clear_width,
+            dead=500 * lb,
+            snow=1500 * lb,
+        )
+        for name, at in zip(names, places)
+    ]
     posts = [Post(name=name, on="kitchen opening", x=x, y=one.y, height=8 * ft) for name, one in zip(names, loads)]
     return dataclasses.replace(house, posts=(*house.posts, *posts), loads=(*house.loads, *loads))
 
@@ -112,7 +138,9 @@ def ridge_posts(*places):
 def test_a_post_that_the_house_puts_on_the_opening_is_where_the_page_starts():
     one = BeamPage(ridge_posts(0.375))
     values = start_values(one)
-    assert [values[f"point_{kind}"] / lb for kind in ("dead", "live", "roof_live", "snow")] == pytest.approx([500, 0, 0, 1500])
+    assert [values[f"point_{kind}"] / lb for kind in ("dead", "live", "roof_live", "snow")] == pytest.approx(
+        [500, 0, 0, 1500]
+    )
     assert values["point_at"] == pytest.approx(0.375)
     # the same beam in the house itself is asked the same
     wood = one.path(values).house.openings[0].beam
@@ -120,7 +148,9 @@ def test_a_post_that_the_house_puts_on_the_opening_is_where_the_page_starts():
     demands = judge_element(there, "kitchen opening", one.rulebook).answers[0].demands
     here = one.result(tuple(values.items())).demands
     assert [d.combination.name for d in here] == [d.combination.name for d in demands]
-    assert [d.solution.extremes.moment.value for d in here] == pytest.approx([d.solution.extremes.moment.value for d in demands])
+    assert [d.solution.extremes.moment.value for d in here] == pytest.approx(
+        [d.solution.extremes.moment.value for d in demands]
+    )
 
 
 def test_more_than_one_post_on_the_opening_is_a_gate():
@@ -134,12 +164,18 @@ def test_every_way_to_join_plies_is_a_word_of_the_house():
 
 def test_a_post_stays_on_the_beam_whatever_the_width_of_floor():
     one = page()
-    light, heavy = (choices.giving_way(one, keys=("fir",), above="none", point_snow=force) for force in (0.0, 4000 * lb))
+    light, heavy = (
+        choices.giving_way(one, keys=("fir",), above="none", point_snow=force) for force in (0.0, 4000 * lb)
+    )
     assert light.rows and heavy.rows and light.rows[-1][1] != heavy.rows[-1][1]
 
 
 def test_a_house_with_steel_over_its_opening_starts_the_page_with_wood():
-    steel = BeamPage(with_changes(demo_house(), {"kitchen opening": {"beam": None, "steel": SteelBeam(shape="W8x18", braced=4 * ft)}}))
+    steel = BeamPage(
+        with_changes(
+            demo_house(), {"kitchen opening": {"beam": None, "steel": SteelBeam(shape="W8x18", braced=4 * ft)}}
+        )
+    )
     assert shares(steel) == shares(page())
 
 
@@ -149,7 +185,9 @@ def test_a_post_anywhere_on_the_beam_meets_no_label(frame):
         one = BeamPage(system=system)
         for at in (0.0, 0.05, 0.5, 1.0):
             for span in (3 * ft, 20 * ft):
-                scene = one.compute(start_values(one, above="none", point_at=at, span=span, point_snow=39_000 * lb), frame=frame).scene
+                scene = one.compute(
+                    start_values(one, above="none", point_at=at, span=span, point_snow=39_000 * lb), frame=frame
+                ).scene
                 assert label_overlaps(scene) == [] and outside(scene) == []
 
 

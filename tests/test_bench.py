@@ -6,7 +6,7 @@ import inspect
 import random
 import re
 from collections import defaultdict
-from functools import lru_cache
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -14,13 +14,14 @@ import pytest
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch
 from structlib.pages.kit import questions as exercises
+from structlib.pages.kit.bench import Bench, Practice, Predict, picture_html
+from structlib.pages.kit.controls import Box, Pick, Slide, Steps, Switch
+from structlib.pages.kit.prediction import Prediction
+from structlib.pages.kit.questions.wording import say
+from structlib.pages.kit.show import start_values
 from structlib.pages.topics import every
 from structlib.pages.topics.beam.page import BeamPage
-from structlib.pages.kit.show import start_values
-from structlib.pages.kit.bench import Bench, Practice, Predict, picture_html
 from structlib.pages.topics.boards.page import BoardsPage
-from structlib.pages.kit.controls import Box, Pick, Slide, Steps, Switch
-from structlib.pages.kit.questions.wording import say
 
 PAGES = Path(__file__).resolve().parents[1] / "structlib" / "pages"
 
@@ -88,8 +89,10 @@ def _size(bench):
 def _table(bench):
     """The rows of the table as text, without its head."""
     body = re.search("<tbody>(.*?)</tbody>", _picture(bench), re.S).group(1)
-    return tuple(tuple(html.unescape(cell) for cell in re.findall("<td>(.*?)</td>", row, re.S))
-                 for row in re.findall("<tr>(.*?)</tr>", body, re.S))
+    return tuple(
+        tuple(html.unescape(cell) for cell in re.findall("<td>(.*?)</td>", row, re.S))
+        for row in re.findall("<tr>(.*?)</tr>", body, re.S)
+    )
 
 
 def _controls(bench):
@@ -149,7 +152,7 @@ def _assert_sound(bench, size, what):
     assert _table(bench) == fresh, f"{what}: the table is not that of the values shown"
 
 
-@lru_cache(maxsize=None)
+@cache
 def _rows_of_a_fresh_page(kind, system, values, before):
     """What a page that was never asked anything else answers; many ways lead to the same values."""
     return kind(system=system).compute(dict(values), None if before is None else dict(before)).rows
@@ -253,8 +256,27 @@ def test_twice_the_depth_with_the_same_wood_reads_four_times_as_stiff():
 
 # ---- what is typed ----
 
-NONSENSE = ["banana", "", "   ", "nan", "inf", "-inf", "-3", "-3 ft", "1e400", "9" * 400, "12 parsecs", "12",
-            "400 ft", "0", "2 1/0 in", "<script>alert(1)</script>", "1.5", "99", "\x00"]
+NONSENSE = [
+    "banana",
+    "",
+    "   ",
+    "nan",
+    "inf",
+    "-inf",
+    "-3",
+    "-3 ft",
+    "1e400",
+    "9" * 400,
+    "12 parsecs",
+    "12",
+    "400 ft",
+    "0",
+    "2 1/0 in",
+    "<script>alert(1)</script>",
+    "1.5",
+    "99",
+    "\x00",
+]
 
 
 @every_page
@@ -397,11 +419,25 @@ def test_a_starting_wood_brings_its_own_depths(wood):
     _assert_sound(bench, _size(bench), wood)
 
 
-@pytest.mark.parametrize("start", [
-    {"spam": 1.0}, {"span": 400 * ft}, {"span": -1.0}, {"span": "12 ft"}, {"span": float("nan")},
-    {"span": 12}, {"plies": 0}, {"plies": 2.5}, {"depth": 2000.0}, {"wood": "oak"}, {"below": "sand"},
-    {"dead": -1.0}, {"braced": ""},
-], ids=str)
+@pytest.mark.parametrize(
+    "start",
+    [
+        {"spam": 1.0},
+        {"span": 400 * ft},
+        {"span": -1.0},
+        {"span": "12 ft"},
+        {"span": float("nan")},
+        {"span": 12},
+        {"plies": 0},
+        {"plies": 2.5},
+        {"depth": 2000.0},
+        {"wood": "oak"},
+        {"below": "sand"},
+        {"dead": -1.0},
+        {"braced": ""},
+    ],
+    ids=str,
+)
 def test_a_bad_start_is_refused_with_a_sentence(start):
     with pytest.raises(BadInput) as refusal:
         Bench(BeamPage(), **start)
@@ -421,7 +457,9 @@ def test_the_bench_speaks_the_units_of_its_page():
 
 # ---- predicting and practising ----
 
-PREDICTIONS = {name: make for name, make in every.all_of("predictions").items() if not inspect.signature(make).parameters}
+PREDICTIONS = {
+    name: make for name, make in every.all_of("predictions").items() if not inspect.signature(make).parameters
+}
 
 
 @pytest.mark.parametrize("name", PREDICTIONS)
@@ -445,7 +483,7 @@ def test_a_prediction_is_answered_only_after_a_choice(name):
 
 def test_a_prediction_without_its_right_answer_is_refused():
     with pytest.raises(BadInput, match="must be one of the choices"):
-        Predict(prediction.Prediction("How much?", ("one", "two"), "three", "because"))
+        Predict(Prediction("How much?", ("one", "two"), "three", "because"))
 
 
 def _practice_parts(practice):

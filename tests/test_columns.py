@@ -6,13 +6,14 @@ import numpy
 import pytest
 import sympy
 
-from structlib.ground.lumber import find_material, lvl, user_lvl
+from structlib.ground.engineered import user_lvl
+from structlib.ground.lumber import find_material, lvl
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, kip, ksi, lb, psi
 from structlib.mechanics import columns as mechanics
 from structlib.rules.check import Combination, governing
-from structlib.rules.us import columns, steel_columns
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.us import columns, steel_columns
 from structlib.rules.us.column_stability import (
     bent_column_share,
     column_stability_factor,
@@ -66,9 +67,7 @@ def test_formulas_of_the_code_print_themselves():
 def test_arrays_give_what_single_numbers_give():
     loads = numpy.array([1.0, 2.0, 3.0])
     many = mechanics.secant_moment(load=loads, eccentricity=2.0, euler_load=4.0)
-    assert many == pytest.approx(
-        [mechanics.secant_moment(load=one, eccentricity=2.0, euler_load=4.0) for one in loads]
-    )
+    assert many == pytest.approx([mechanics.secant_moment(load=one, eccentricity=2.0, euler_load=4.0) for one in loads])
     heights, plies = numpy.array([[6.0], [8.0], [10.0]]) * ft, numpy.array([2, 3, 4])
     grid = columns.column_capacity(
         FIR, ply_width=1.5 * inch, depth=5.5 * inch, height=heights, plies=plies, time_factor=1.0
@@ -77,9 +76,7 @@ def test_arrays_give_what_single_numbers_give():
     for row, height in enumerate((6, 8, 10)):
         for column, count in enumerate((2, 3, 4)):
             one = columns.capacity_of(replace(POST, height=height * ft, plies=count), time_factor=1.0)
-            assert (
-                one.load == pytest.approx(grid.load[row, column]) and one.governs == grid.governs[row, column]
-            )
+            assert one.load == pytest.approx(grid.load[row, column]) and one.governs == grid.governs[row, column]
 
 
 # ---- what holds a post ----
@@ -94,9 +91,7 @@ def test_a_wall_that_holds_the_plies_leaves_the_depth_to_decide():
 
 def test_a_brace_at_mid_height_halves_the_length_that_way_only():
     found = columns.capacity_of(replace(SQUARE, held_width=4 * ft), time_factor=1.0)
-    assert found.slenderness_width == pytest.approx(48 / 3.5) and found.slenderness_depth == pytest.approx(
-        96 / 3.5
-    )
+    assert found.slenderness_width == pytest.approx(48 / 3.5) and found.slenderness_depth == pytest.approx(96 / 3.5)
     taller_brace = columns.capacity_of(replace(SQUARE, held_width=20 * ft), time_factor=1.0)
     assert taller_brace.slenderness_width == pytest.approx(96 / 3.5)
 
@@ -119,17 +114,14 @@ def test_short_plies_each_for_themselves_carry_more_than_nailed_together():
 
 def test_factors_of_time_size_and_water():
     dry, snow = (columns.capacity_of(SQUARE, time_factor=time) for time in (1.0, 1.15))
-    assert (
-        snow.crushing_value == pytest.approx(1.15 * dry.crushing_value)
-        and dry.load < snow.load < 1.15 * dry.load
-    )
+    assert snow.crushing_value == pytest.approx(1.15 * dry.crushing_value) and dry.load < snow.load < 1.15 * dry.load
     wet = columns.capacity_of(replace(SQUARE, wet=True), time_factor=1.0)
     assert wet.crushing_value / psi == pytest.approx(1350 * 1.15 * 0.8)
     assert wet.critical_depth == pytest.approx(0.9 * dry.critical_depth)
     timber = find_material("Douglas Fir-Larch", "No.1", "6x6")
-    assert columns.crushing_value(timber, width=5.5 * inch, depth=5.5 * inch, time_factor=1.0, wet=True)[
-        0
-    ] / psi == (pytest.approx(1000 * 0.91))
+    assert columns.crushing_value(timber, width=5.5 * inch, depth=5.5 * inch, time_factor=1.0, wet=True)[0] / psi == (
+        pytest.approx(1000 * 0.91)
+    )
     assert columns.compression_size_factor(FIR, width=1.5 * inch, depth=13.25 * inch)[0] == 0.9
     assert columns.shape_constant(lvl("2.0E-2900Fb"))[0] == 0.9
 
@@ -177,9 +169,7 @@ def test_a_load_off_the_middle_by_hand():
     a = critical / crushing
     value = crushing * ((1 + a) / 1.6 - (((1 + a) / 1.6) ** 2 - a / 0.8) ** 0.5)
     bent = 3000 / (3.5**3 / 6)
-    share = (pressed / value) ** 2 + bent * (1 + 0.234 * pressed / critical) / (
-        1350 * (1 - pressed / critical)
-    )
+    share = (pressed / value) ** 2 + bent * (1 + 0.234 * pressed / critical) / (1350 * (1 - pressed / critical))
     assert check.share == pytest.approx(share, rel=1e-9) and check.decides
     across = named(column_checks(SQUARE, [replace(demand, way="width")]))["bending and compression"]
     assert across.share == pytest.approx(check.share, rel=1e-9)
@@ -222,9 +212,7 @@ def test_slenderness_in_service_and_while_building():
     stud = Column(FIR, 1.5 * inch, 3.5 * inch, 8 * ft)
     with pytest.raises(OutsideRule, match="its slenderness across its width is 64 .* stops at 50"):
         columns.capacity_of(stud, time_factor=1.0)
-    service, building = (
-        columns.slenderness_check(stud, way="width", stage=stage) for stage in columns.STAGES
-    )
+    service, building = (columns.slenderness_check(stud, way="width", stage=stage) for stage in columns.STAGES)
     assert service.share == pytest.approx(64 / 50) and building.share == pytest.approx(64 / 75)
     assert service.decides and not building.decides
     assert columns.capacity_of(replace(stud, held_width=16 * inch), time_factor=1.0).governs == "depth"
@@ -264,9 +252,7 @@ def test_narrow_plies_take_one_row_and_bolts_their_own_distances():
     one = columns.built_up_fastening(replace(POST, depth=3.5 * inch, plies=2))
     assert one.rows[0] == 1 and any("either side" in text for text in one.conditions)
     bolts = columns.built_up_fastening(replace(POST, fastening="bolted"), diameter=0.5 * inch)
-    assert bolts.end_distance[0] / inch == pytest.approx(3.5) and bolts.along_row[0] / inch == pytest.approx(
-        2.0
-    )
+    assert bolts.end_distance[0] / inch == pytest.approx(3.5) and bolts.along_row[0] / inch == pytest.approx(2.0)
     assert bolts.length / inch == pytest.approx(4.5)
 
 
@@ -309,9 +295,7 @@ def test_bolts_want_a_diameter():
             "no size factor",
         ),
         (
-            dict(
-                material=find_material("Southern Pine", "No.2", "2x4"), ply_width=1.5 * inch, depth=5.5 * inch
-            ),
+            dict(material=find_material("Southern Pine", "No.2", "2x4"), ply_width=1.5 * inch, depth=5.5 * inch),
             "that width only",
         ),
     ],

@@ -10,8 +10,8 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, ksi, lb
 from structlib.mechanics import columns as mechanics
-from structlib.rules.us import column_stability, columns, one_number, steel_columns
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.us import column_stability, columns, one_number, steel_columns
 from structlib.rules.us.columns import Column, ColumnDemand
 
 WOOD = find_material("Hem-Fir", "No.2")
@@ -149,10 +149,7 @@ NUMBERS = [
         (column_stability.bent_column_share, BENT, name, BELOW if "stress" in name else {**BELOW, **ZERO})
         for name in BENT
     ],
-    *[
-        (columns.column_capacity, CAPACITY, name, {**BELOW, **ZERO, **LONG, **LISTS})
-        for name in ("ply_width", "depth")
-    ],
+    *[(columns.column_capacity, CAPACITY, name, {**BELOW, **ZERO, **LONG, **LISTS}) for name in ("ply_width", "depth")],
     (columns.column_capacity, CAPACITY, "height", {**BELOW, **ZERO, **LONG, "a symbol": sympy.Symbol("x")}),
     (columns.column_capacity, CAPACITY, "time_factor", {**BELOW, **ZERO, "too much": 3.0}),
     (
@@ -162,10 +159,7 @@ NUMBERS = [
         {**BELOW, **ZERO, "six": 6, "and a half": 2.5, "other shape": numpy.array([1.0, 2.0, 3.5])},
     ),
     (columns.column_capacity, CAPACITY, "end_factor", {**BELOW, **ZERO, "too much": 3.0, **LISTS}),
-    *[
-        (columns.column_capacity, HELD, name, {**BELOW, **LONG, **LISTS})
-        for name in ("held_depth", "held_width")
-    ],
+    *[(columns.column_capacity, HELD, name, {**BELOW, **LONG, **LISTS}) for name in ("held_depth", "held_width")],
     (columns.longest_height, LONGEST, "load", {**BELOW, **LISTS}),
     (columns.longest_height, LONGEST, "plies", {**BELOW, **ZERO, **LISTS, "and a half": 2.5}),
     (columns.fewest_plies, FEWEST, "load", {**BELOW, **LISTS}),
@@ -273,11 +267,7 @@ CASES = [
     pytest.param(function, {**good, name: spoiler}, id=f"{function.__name__} {name} {word}")
     for function, good, name, more in NUMBERS
     for word, spoiler in {**NO_NUMBER, **more}.items()
-    if not (
-        spoiler is None
-        and name in MAY_BE_NONE
-        and function in (columns.column_capacity, steel_columns.steel_post)
-    )
+    if not (spoiler is None and name in MAY_BE_NONE and function in (columns.column_capacity, steel_columns.steel_post))
 ]
 
 

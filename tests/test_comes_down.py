@@ -2,13 +2,13 @@
 
 import pytest
 
-from structlib.pages.topics.beam.page import BeamPage
 from structlib.pages.kit.comes_down import NO_LOAD, NOT_LOOKED, comes_down_pick
+from structlib.pages.kit.show import start_values
+from structlib.pages.topics.beam.page import BeamPage
 from structlib.pages.topics.past_post.page import PastPostPage
 from structlib.pages.topics.path.page import PathPage
 from structlib.pages.topics.post.page import PostPage
 from structlib.pages.topics.seat.page import SeatPage
-from structlib.pages.kit.show import start_values
 from structlib.pages.topics.wall.page import WallPage
 from structlib.pictures.drawings.parts import FRAMES
 from structlib.pictures.scene import label_overlaps, labels_of, outside

@@ -9,7 +9,6 @@ from types import SimpleNamespace
 import pytest
 import sympy
 
-from structlib.ground import loads, sections
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf, psf, psi
 from structlib.mechanics import formulas
@@ -175,10 +174,7 @@ def test_numbers_that_make_no_sense_are_refused(values, message):
 
 
 def test_sympy_loads_only_when_a_derivation_is_asked_for():
-    code = (
-        "import sys; import structlib.pages.topics.every; print('sympy' in"
-        " sys.modules)"
-    )
+    code = "import sys; import structlib.pages.topics.every; print('sympy' in sys.modules)"
     answer = subprocess.run(
         [sys.executable, "-c", code],
         capture_output=True,

@@ -74,20 +74,13 @@ def test_double_shear_counts_two_planes_but_the_middle_member_once():
 
 def test_formulas_print_themselves():
     d, fe, fyb = sympy.symbols("D F_e F_yb", positive=True)
-    value = dowels.mode_IV(
-        diameter=d, main_bearing=fe, side_bearing=fe, bending_yield=fyb, reduction=sympy.Integer(1)
-    )
+    value = dowels.mode_IV(diameter=d, main_bearing=fe, side_bearing=fe, bending_yield=fyb, reduction=sympy.Integer(1))
     assert sympy.simplify(value - d**2 * sympy.sqrt(fe * fyb / 3)) == 0
     gravity = sympy.Symbol("G", positive=True)
     assert dowels.bearing_strength_along(specific_gravity=gravity).free_symbols == {gravity}
     assert dowels.bearing_strength_across(specific_gravity=gravity, diameter=d).free_symbols == {gravity, d}
     angle = sympy.Symbol("theta")
-    assert (
-        sympy.simplify(
-            dowels.reduction_by_angle(angle=angle).subs(angle, sympy.pi / 2) - sympy.Rational(5, 4)
-        )
-        == 0
-    )
+    assert sympy.simplify(dowels.reduction_by_angle(angle=angle).subs(angle, sympy.pi / 2) - sympy.Rational(5, 4)) == 0
 
 
 def test_reduction_terms_by_size():
@@ -109,17 +102,11 @@ def test_penetration_counts_as_the_rule_says():
     short = dowels.nail_of_size(diameter=0.162 * inch, length=2.75 * inch)
     assert dowels.bearing_length_in_main(short, main=post, side=FIR) == pytest.approx((1.25 - 0.162) * inch)
     through = dowels.nail_of_size(diameter=0.162 * inch, length=3.1 * inch)  # 0.1 in of its tip is outside
-    assert dowels.bearing_length_in_main(through, main=FIR, side=FIR) == pytest.approx(
-        (1.5 - (0.324 - 0.1) / 2) * inch
-    )
+    assert dowels.bearing_length_in_main(through, main=FIR, side=FIR) == pytest.approx((1.5 - (0.324 - 0.1) / 2) * inch)
     with pytest.raises(OutsideRule, match="6 diameters"):
-        dowels.lateral_value(
-            dowels.nail_of_size(diameter=0.162 * inch, length=2.4 * inch), main=post, side=FIR
-        )
+        dowels.lateral_value(dowels.nail_of_size(diameter=0.162 * inch, length=2.4 * inch), main=post, side=FIR)
     with pytest.raises(BadInput, match="does not reach through"):
-        dowels.lateral_value(
-            dowels.nail_of_size(diameter=0.148 * inch, length=1.4 * inch), main=post, side=FIR
-        )
+        dowels.lateral_value(dowels.nail_of_size(diameter=0.148 * inch, length=1.4 * inch), main=post, side=FIR)
     lag = dowels.lag_screw(0.5 * inch, length=4 * inch)
     assert dowels.penetration(lag, main=post, side=FIR) == pytest.approx((4 - 1.5 - 0.3125) * inch)
     assert dowels.bearing_length_in_main(lag, main=post, side=FIR) == pytest.approx((2.5 - 0.3125 / 2) * inch)
@@ -144,9 +131,7 @@ def test_time_and_moisture_act_on_the_value():
 def test_bolts_in_line_with_the_load_are_refused():
     half = dowels.bolt(0.5 * inch)
     with pytest.raises(OutsideRule, match="group action"):
-        dowels.lateral_check(
-            name="ledger", force=100.0, fastener=half, main=FIR, side=FIR, fasteners=4, in_line=2
-        )
+        dowels.lateral_check(name="ledger", force=100.0, fastener=half, main=FIR, side=FIR, fasteners=4, in_line=2)
     assert dowels.group_action_factor(half, in_line=1) == 1.0
     assert dowels.group_action_factor(dowels.nail("10d common"), in_line=5) == 1.0
 
@@ -157,12 +142,10 @@ def test_geometry_factor_falls_in_proportion_and_then_refuses():
         factor, checks = dowels.geometry_factor(half, {"end": there * inch}, load="parallel, tension")
         assert factor == pytest.approx(expected)
         assert checks[0].share == pytest.approx(1.75 / there)
-    assert (
-        dowels.geometry_factor(half, {"end": 2.5 * inch}, load="parallel, tension", softwood=False)[0] == 1.0
-    )
-    assert dowels.geometry_factor(
-        half, {"in a row": 1.5 * inch, "end": 4 * inch}, load="parallel, compression"
-    )[0] == pytest.approx(0.75)
+    assert dowels.geometry_factor(half, {"end": 2.5 * inch}, load="parallel, tension", softwood=False)[0] == 1.0
+    assert dowels.geometry_factor(half, {"in a row": 1.5 * inch, "end": 4 * inch}, load="parallel, compression")[
+        0
+    ] == pytest.approx(0.75)
     for distances, load in (
         ({"end": 1.7 * inch}, "parallel, tension"),
         ({"in a row": 1.4 * inch}, "perpendicular"),
@@ -270,9 +253,7 @@ def test_withdrawal_by_exact_powers():
         (lambda: dowels.geometry_factor(dowels.bolt(12.7), {}, load="perpendicular"), BadInput),
         (lambda: dowels.geometry_factor(dowels.bolt(12.7), {"corner": 50.0}, load="perpendicular"), BadInput),
         (
-            lambda: dowels.lateral_check(
-                name="x", force=-1.0, fastener=dowels.bolt(12.7), main=FIR, side=FIR
-            ),
+            lambda: dowels.lateral_check(name="x", force=-1.0, fastener=dowels.bolt(12.7), main=FIR, side=FIR),
             BadInput,
         ),
         (lambda: dowels.as_tabulated(-5.0), BadInput),

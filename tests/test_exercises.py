@@ -16,8 +16,8 @@ import pytest
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, kPa, lb, plf, psf, psi
 from structlib.pages.kit import questions as exercises
-from structlib.pages.topics import every  # noqa: F401 - registers the questions
 from structlib.pages.kit.questions.question import settle
+from structlib.pages.topics import every  # noqa: F401 - registers the questions
 
 ALL_KINDS = [kind for found in exercises.kinds().values() for kind in found]
 SEEDS = range(500)
@@ -153,12 +153,8 @@ BY_HAND = {
     "joist_count": lambda n: -(-round(n["length"] / inch) // round(n["spacing"] / inch)) + 1,
     "end_reaction": lambda n: n["load"] / plf * n["span"] / ft / 2 * lb,
     "greatest_moment": lambda n: n["load"] / plf * (n["span"] / ft) ** 2 / 8 * lb * ft,
-    "required_modulus": lambda n: (
-        n["load"] / plf * (n["span"] / ft) ** 2 / 8 * 12 / (n["stress"] / psi) * inch**3
-    ),
-    "bearing_length": lambda n: (
-        n["load"] / plf * n["span"] / ft / 2 / (n["plies"] * 1.5 * n["crushing"] / psi) * inch
-    ),
+    "required_modulus": lambda n: n["load"] / plf * (n["span"] / ft) ** 2 / 8 * 12 / (n["stress"] / psi) * inch**3,
+    "bearing_length": lambda n: n["load"] / plf * n["span"] / ft / 2 / (n["plies"] * 1.5 * n["crushing"] / psi) * inch,
     "live_sag": lambda n: (
         5
         * (n["live"] / plf / 12)
@@ -168,15 +164,13 @@ BY_HAND = {
     ),
     "level_by_level": (
         lambda n: (
-            (n["roof_dead"] + n["snow"]) / psf * n["house"] / ft / 2
-            + (n["attic_dead"] + n["attic_live"] + n["floor_dead"] + n["floor_live"])
-            / psf
-            * n["house"]
-            / ft
-            / 4
-            + n["wall"] / psf * n["height"] / ft
+            (
+                (n["roof_dead"] + n["snow"]) / psf * n["house"] / ft / 2
+                + (n["attic_dead"] + n["attic_live"] + n["floor_dead"] + n["floor_live"]) / psf * n["house"] / ft / 4
+                + n["wall"] / psf * n["height"] / ft
+            )
+            * plf
         )
-        * plf
     ),
     "what_governs": lambda n: max(
         ("bending", "shear", "bearing", "sag"), key=lambda c: n[f"{c} asked"] / n[f"{c} given"]
@@ -274,7 +268,7 @@ def test_the_slips_that_students_make_have_a_name(kind, slip):
 
 @pytest.mark.parametrize("kind", ALL_KINDS)
 def test_words_are_short_and_claim_nothing(kind):
-    for seed, question in enumerate(made(kind)[:100]):
+    for _seed, question in enumerate(made(kind)[:100]):
         texts = [question.prompt, question.solution, *question.hints]
         texts += [text for m in question.mistakes for text in (m.name, m.message)]
         texts += [exercises.judge(question, text).message for text in typed(question.answer, question)]
@@ -300,7 +294,7 @@ def test_a_prompt_says_what_is_asked_with_unit_and_rounding(kind):
         "count": "whole number",
         "word": "one of these, without unit",
     }
-    for seed, question in enumerate(made(kind)[:100]):
+    for _seed, question in enumerate(made(kind)[:100]):
         asks, _, how = question.prompt.rpartition("? ")
         assert asks and unit[question.dimension] in how
         assert ("exact" in how) if question.dimension == "count" else ("2 %" in how or "rounding" in how)
@@ -357,9 +351,7 @@ def test_what_cannot_be_read_is_asked_about_in_one_sentence(kind, text):
     assert verdict.message.endswith((".", "?")) and "\n" not in verdict.message
 
 
-@pytest.mark.parametrize(
-    "text", ["2.5", "3 ft", "many", "", None, "1/2", "-", "3 in", "1e400", "two and a half"]
-)
+@pytest.mark.parametrize("text", ["2.5", "3 ft", "many", "", None, "1/2", "-", "3 in", "1e400", "two and a half"])
 def test_a_count_must_be_a_count(text):
     assert exercises.judge(exercises.make_question("plies_to_match", 3), text).asks
 

@@ -5,8 +5,8 @@ import re
 import pytest
 
 from structlib.pages.kit import questions as exercises
-from structlib.pages.topics import every  # noqa: F401 - registers the questions
 from structlib.pages.kit.questions.wording import say
+from structlib.pages.topics import every  # noqa: F401 - registers the questions
 
 ALL_KINDS = [kind for found in exercises.kinds().values() for kind in found]
 SEEDS = range(110)  # of each kind: some 7,000 worked solutions
@@ -72,7 +72,7 @@ def half_a_digit(found):
 
 def numeric_tail(text):
     """The numbers and signs at the end of a text, if what stands before them is no formula."""
-    starts = [at for at in range(len(text)) if at == 0 or text[at - 1] in " (" ]
+    starts = [at for at in range(len(text)) if at == 0 or text[at - 1] in " ("]
     at = next((at for at in starts if tokens(text[at:].strip())), None)
     if at is None or not re.search(r"(^|[:.?!,]|\bby|\bhad|\bis|\bwith|\bcarries) *$", text[:at]):
         return []

@@ -99,9 +99,7 @@ def test_a_decimal_comma_in_a_length_is_asked_about(text):
     assert verdict.asks and "point" in verdict.message
 
 
-@pytest.mark.parametrize(
-    ("text", "dimension"), [("0,694 in", "length"), ("0,120 lb", "force"), ("0,694", "ratio")]
-)
+@pytest.mark.parametrize(("text", "dimension"), [("0,694 in", "length"), ("0,120 lb", "force"), ("0,694", "ratio")])
 def test_no_thousands_begin_with_a_zero(text, dimension):
     with pytest.raises(BadInput, match="comma that can be read in two ways"):
         read(text, dimension)

@@ -6,10 +6,9 @@ import numpy
 import pytest
 import sympy
 
-from structlib.ground.refusals import BadInput, OutsideRule
-from structlib.ground.units import ft, inch, lb, plf
 from structlib.ground.lumber import find_material
-from structlib.ground.units import psi
+from structlib.ground.refusals import BadInput, OutsideRule
+from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import (
     Crossing,
@@ -66,16 +65,12 @@ def test_a_two_ply_beam_worked_by_hand():
     assert found.spacing_needed / inch == pytest.approx(12 * 2 * 118 / 200, abs=0.07)
     assert found.spacing == pytest.approx(14 * inch)
     assert fastening.fasteners_per_foot(found) == pytest.approx(2 * 12 / 14)
-    assert found.line_gap == pytest.approx(9.25 / 2 * inch) and found.edge_distance == pytest.approx(
-        9.25 / 4 * inch
-    )
+    assert found.line_gap == pytest.approx(9.25 / 2 * inch) and found.edge_distance == pytest.approx(9.25 / 4 * inch)
     assert found.checks[0].share == pytest.approx(14 / (12 * 2 * 118 / 200), abs=0.005)
 
 
 def test_load_from_both_sides_passes_only_the_difference():
-    both = fastening.ply_fastening(
-        **{**BEAM, "plies": 3, "side_load": 500 * plf, "other_side_load": 200 * plf}
-    )
+    both = fastening.ply_fastening(**{**BEAM, "plies": 3, "side_load": 500 * plf, "other_side_load": 200 * plf})
     # parts of 700/3 each: 500 - 233.3 passes in from the near side, 233.3 - 200 from the far side
     assert both.load_between == pytest.approx((500 - 700 / 3) * plf)
     with pytest.raises(BadInput, match="no load has to pass"):
@@ -86,9 +81,7 @@ def test_snow_lets_the_nails_stand_wider_and_wet_wood_closer():
     heavy = {**BEAM, "side_load": 800 * plf}
     dry = fastening.ply_fastening(**heavy).spacing_needed
     assert fastening.ply_fastening(**heavy, time_factor=1.15).spacing_needed == pytest.approx(1.15 * dry)
-    assert fastening.ply_fastening(**heavy, moisture="wet in service").spacing_needed == pytest.approx(
-        0.7 * dry
-    )
+    assert fastening.ply_fastening(**heavy, moisture="wet in service").spacing_needed == pytest.approx(0.7 * dry)
 
 
 def test_light_load_stops_at_the_greatest_spacing_and_says_so():
@@ -135,9 +128,7 @@ def test_what_does_not_fit_the_depth_is_refused():
     with pytest.raises(OutsideRule, match="2 would fit"):
         fastening.ply_fastening(**{**BEAM, "depth": 3.5 * inch, "rows": 4, "side_load": 100 * plf})
     with pytest.raises(OutsideRule, match="of depth"):
-        fastening.ply_fastening(
-            **{**BEAM, "depth": 5.5 * inch, "fastener": dowels.bolt(0.75 * inch), "rows": 1}
-        )
+        fastening.ply_fastening(**{**BEAM, "depth": 5.5 * inch, "fastener": dowels.bolt(0.75 * inch), "rows": 1})
 
 
 def test_nails_that_would_split_the_wood_are_refused():
@@ -160,9 +151,7 @@ def test_ends_of_built_up_beams_by_the_fastening_schedule():
 
 
 def test_demands_take_the_greatest_push_and_pull():
-    demand = fastening.connection_demand(
-        "strap", {"D": 500 * lb, "D + L": 1800 * lb, "0.6 D + 0.6 W": -700 * lb}
-    )
+    demand = fastening.connection_demand("strap", {"D": 500 * lb, "D + L": 1800 * lb, "0.6 D + 0.6 W": -700 * lb})
     assert (demand.down, demand.down_combination) == (1800 * lb, "D + L")
     assert (demand.up, demand.up_combination) == (700 * lb, "0.6 D + 0.6 W")
     assert "1,800 lb down and 700 lb up" in demand.sentence
@@ -193,9 +182,7 @@ BAD_LAYOUTS = {
 }
 
 
-@pytest.mark.parametrize(
-    "name, value", [(name, value) for name, values in BAD_LAYOUTS.items() for value in values]
-)
+@pytest.mark.parametrize("name, value", [(name, value) for name, values in BAD_LAYOUTS.items() for value in values])
 def test_nonsense_in_a_layout_is_answered_with_one_sentence(name, value):
     with pytest.raises(BadInput) as caught:
         fastening.ply_fastening(**{**BEAM, name: value})
@@ -267,9 +254,14 @@ def test_plies_by_kind_are_laid_out_for_the_combination_that_asks_most():
 def test_each_piece_of_a_shared_beam_has_its_own_stress_and_all_have_one_sag():
     """Douglas Fir-Larch No.2, 2x10: 900 psi x 1.1 for its size; snow counts 1.15 of it. Sag of a floor: span over 360."""
     wood = find_material("Douglas Fir-Larch", "No.2", "2x10")
-    pieces = (SharedPiece("old plies", wood, 1.5 * inch, 9.25 * inch, 2), SharedPiece("a sister's end", wood, 1.5 * inch, 9.25 * inch))
-    asked = [SharedDemand(one, (stress * psi, None), 12 * ft, 6 * ft, 0.3 * inch, (None, 90 * psi))
-             for one, stress in ((LIVE, 880), (SNOW, 940))]
+    pieces = (
+        SharedPiece("old plies", wood, 1.5 * inch, 9.25 * inch, 2),
+        SharedPiece("a sister's end", wood, 1.5 * inch, 9.25 * inch),
+    )
+    asked = [
+        SharedDemand(one, (stress * psi, None), 12 * ft, 6 * ft, 0.3 * inch, (None, 90 * psi))
+        for one, stress in ((LIVE, 880), (SNOW, 940))
+    ]
     bent, sheared, sag = RULEBOOK.checks(SharedBeamMember(pieces), tuple(asked))
     assert bent.share == pytest.approx(880 / 990) and bent.combination == LIVE.name
     assert sheared.share == pytest.approx(90 / 180) and sheared.kind == "shear"

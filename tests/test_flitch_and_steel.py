@@ -10,15 +10,15 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, kip, lb, plf, psi
 from structlib.house.alternatives import Alternative, Space, alternatives
-from structlib.house.with_steel import check_flitch, check_steel, lay_out_flitch
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
+from structlib.house.with_steel import check_flitch, check_steel, lay_out_flitch
 from structlib.mechanics import composite
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import Seat, governing
-from structlib.rules.us import flitch as rules
-from structlib.rules.us import flitch_bolts as bolt_rules
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import Flitch
+from structlib.rules.us import flitch as rules
+from structlib.rules.us import flitch_bolts as bolt_rules
 from structlib.rules.us.flitch import plate_check, plate_pieces
 from structlib.rules.us.flitch_bolts import flitch_bolts
 from structlib.rules.us.steel_beams import brace_lengths, steel_moment, steel_shear
@@ -434,9 +434,7 @@ def _offered():
     made = [(grade, 1.75 * inch, deep * inch) for deep in (7.25, 9.25, 9.5, 11.25)]
     thick = (0.25, 0.375, 0.5, 0.75)
     mixed = [
-        _flitch(
-            depth=deep * inch, plate_depth=deep * inch - 0.25 * inch, plate_thickness=t * inch, plies=plies
-        )
+        _flitch(depth=deep * inch, plate_depth=deep * inch - 0.25 * inch, plate_thickness=t * inch, plies=plies)
         for deep in (7.25, 9.25)
         for t in thick
         for plies in (2, 4)
@@ -448,9 +446,7 @@ def _offered():
 def test_the_shallower_end_sets_the_depth_of_every_family():
     offered = _offered()
     deep = alternatives(_job(), space=Space(middle=11.25 * inch), **offered)
-    low = alternatives(
-        _job(), space=Space(middle=11.25 * inch, left=9.25 * inch, right=7.25 * inch), **offered
-    )
+    low = alternatives(_job(), space=Space(middle=11.25 * inch, left=9.25 * inch, right=7.25 * inch), **offered)
     assert [one.family for one in low] == ["sawn", "LVL", "flitch", "steel"]
     for one in low:
         assert isinstance(one, Alternative) and one.depth <= 7.25 * inch * (1 + 1e-9)

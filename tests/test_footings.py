@@ -39,16 +39,14 @@ def test_wall_footing_by_statics():
 def test_pad_checks_by_hand():
     found = {
         one.name: one
-        for one in footings.pad_checks(
-            load=10000 * lb, side=3 * ft, thickness=12 * inch, soil=CLAY, base=6 * inch
-        )
+        for one in footings.pad_checks(load=10000 * lb, side=3 * ft, thickness=12 * inch, soil=CLAY, base=6 * inch)
     }
     assert found["soil pressure"].asked / psf == pytest.approx(10000 / 9 + 150)
     assert found["reach past the base"].share == pytest.approx(15 / 12)  # (36 - 6) / 2 past a 12 in pad
     assert found["least reach"].share == pytest.approx(2 / 15)
-    assert found["least thickness"].share == pytest.approx(6 / 12) and found[
-        "least width"
-    ].share == pytest.approx(12 / 36)
+    assert found["least thickness"].share == pytest.approx(6 / 12) and found["least width"].share == pytest.approx(
+        12 / 36
+    )
     flush = footings.pad_checks(load=100 * lb, side=1 * ft, thickness=6 * inch, soil=CLAY, base=1 * ft)
     assert {one.name: one.share for one in flush}["least reach"] == float("inf")
 
@@ -78,9 +76,7 @@ def test_every_cell_of_the_footing_table_is_found_as_printed(row):
     found = footings.table_footing(
         construction=row["construction"], stories=int(row["stories"]), foundation=row["foundation"]
     )
-    assert (found.width / inch, found.thickness / inch) == pytest.approx(
-        (row["width_in"], row["thickness_in"])
-    )
+    assert (found.width / inch, found.thickness / inch) == pytest.approx((row["width_in"], row["thickness_in"]))
     assert "32 ft" in found.basis and "30 psf" in found.basis and "2,000 psf" in found.basis
 
 
@@ -98,9 +94,7 @@ def test_every_cell_of_the_footing_table_is_found_as_printed(row):
     ],
 )
 def test_house_width_steps_up_whole_and_down_only_when_full(width, expected):
-    found = footings.table_footing(
-        construction="light frame", stories=2, foundation="basement", house_width=width * ft
-    )
+    found = footings.table_footing(construction="light frame", stories=2, foundation="basement", house_width=width * ft)
     assert (found.width / inch, found.thickness / inch) == pytest.approx(expected)
 
 
@@ -150,9 +144,7 @@ def test_a_load_spreads_down_a_stone_wall(spread, length):
 
 
 def test_a_demand_has_no_verdict_to_give():
-    assert not {"share", "given", "decides", "capacity"} & {
-        field.name for field in fields(footings.SpreadDemand)
-    }
+    assert not {"share", "given", "decides", "capacity"} & {field.name for field in fields(footings.SpreadDemand)}
 
 
 # ---- nonsense ----
@@ -207,27 +199,18 @@ NUMBERS = [
     (footings.pad_area, {"load": 9.0, "net_pressure": 3.0}, "net_pressure", {"zero": 0.0}),
     *[(footings.pad_side, SIDE, name, {}) for name in SIDE],
     *[(footings.wall_footing_width, WALL, name, {}) for name in WALL],
-    *[
-        (footings.pad_checks, PAD, name, {**ONE, "400 ft": 1e9})
-        for name in ("load", "side", "thickness", "base")
-    ],
+    *[(footings.pad_checks, PAD, name, {**ONE, "400 ft": 1e9}) for name in ("load", "side", "thickness", "base")],
     *[
         (footings.pad_thickness, {"side": 3 * ft, "base": 6 * inch}, name, {**ONE, "400 ft": 400 * ft})
         for name in ("side", "base")
     ],
-    *[
-        (footings.plain_pad, {"load": 9e4, "soil": CLAY, "base": 90.0}, name, ONE)
-        for name in ("load", "base")
-    ],
+    *[(footings.plain_pad, {"load": 9e4, "soil": CLAY, "base": 90.0}, name, ONE) for name in ("load", "base")],
     *[
         (footings.table_footing, TABLE, name, ONE)
         for name in ("stories", "ground_snow", "soil_pressure", "house_width")
     ],
     (footings.table_footing, TABLE, "stories", {"four": 4, "half": 1.5}),
-    *[
-        (footings.post_on_slab, SLAB, name, {**ONE, "400 ft": 1e9})
-        for name in ("load", "plate", "slab_thickness")
-    ],
+    *[(footings.post_on_slab, SLAB, name, {**ONE, "400 ft": 1e9}) for name in ("load", "plate", "slab_thickness")],
     *[(footings.pad_on_stone_wall, STONE, name, {**ONE, "400 ft": 1e9}) for name in STONE],
 ]
 MAY_BE_NONE = {"weight_density", "distance_to_end"}
@@ -241,9 +224,7 @@ CASES = [
 
 def one_sentence(error):
     text = str(error.value)
-    assert text and "\n" not in text and len(text) < 700 and "Error" not in text and not text.endswith("."), (
-        text
-    )
+    assert text and "\n" not in text and len(text) < 700 and "Error" not in text and not text.endswith("."), text
 
 
 @pytest.mark.parametrize("function, good, name", [(f, g, n) for f, g, n, _ in NUMBERS])

@@ -28,17 +28,13 @@ def test_thrust_from_the_free_body_of_one_rafter():
     (found,) = sympy.solve(about_ridge, thrust)
     asked = frames.tie_force(line_load=W, building_span=L, rise=H, height_fraction=A)
     assert sympy.simplify(found - asked) == 0
-    asked = frames.rafter_thrust(line_load=W, building_span=L, rise=H) * frames.raised_tie_factor(
-        height_fraction=A
-    )
+    asked = frames.rafter_thrust(line_load=W, building_span=L, rise=H) * frames.raised_tie_factor(height_fraction=A)
     assert sympy.simplify(found - asked) == 0
 
 
 def test_moment_along_the_rafter_is_one_curve_with_a_kink_at_the_tie():
     below = frames_along.moment_below_tie(line_load=W, building_span=L, distance=X)
-    above = frames_along.moment_above_tie(
-        line_load=W, building_span=L, height_fraction=A, distance_from_ridge=Z
-    )
+    above = frames_along.moment_above_tie(line_load=W, building_span=L, height_fraction=A, distance_from_ridge=Z)
     assert sympy.simplify(below.subs(X, A * L / 2) - above.subs(Z, (1 - A) * L / 2)) == 0
     assert above.subs(Z, 0) == 0 and below.subs(X, 0) == 0
     simple = frames.simple_rafter_moment(line_load=W, building_span=L)
@@ -53,9 +49,7 @@ def test_moment_along_the_rafter_is_one_curve_with_a_kink_at_the_tie():
 
 
 def test_greatest_moment_above_the_tie_by_calculus():
-    above = frames_along.moment_above_tie(
-        line_load=W, building_span=L, height_fraction=A, distance_from_ridge=Z
-    )
+    above = frames_along.moment_above_tie(line_load=W, building_span=L, height_fraction=A, distance_from_ridge=Z)
     (place,) = sympy.solve(sympy.diff(above, Z), Z)
     simple = frames.simple_rafter_moment(line_load=W, building_span=L)
     share = sympy.simplify(above.subs(Z, place) / simple)
@@ -68,9 +62,7 @@ def test_greatest_moment_above_the_tie_by_calculus():
 @pytest.mark.parametrize("height", [0.0, 0.05, 0.1, 0.2, 0.29, 0.2929, 0.2930, 1 / 3, 0.5, 0.8])
 def test_greatest_moment_equals_the_greatest_of_many_places(height):
     simple = frames.simple_rafter_moment(line_load=1.0, building_span=2.0)
-    below = frames_along.moment_below_tie(
-        line_load=1.0, building_span=2.0, distance=numpy.linspace(0, height, 20001)
-    )
+    below = frames_along.moment_below_tie(line_load=1.0, building_span=2.0, distance=numpy.linspace(0, height, 20001))
     above = frames_along.moment_above_tie(
         line_load=1.0,
         building_span=2.0,
@@ -94,9 +86,7 @@ def test_push_along_the_rafter_by_hand():
     pair = dict(line_load=52.0, building_span=24.0, rise=5.0)
     along = frames_along.compression_above_tie
     heel = along(**pair, height_fraction=0.0, distance_from_ridge=12.0)
-    assert heel == pytest.approx(
-        float(Fraction(7488, 10) * Fraction(12, 13) + 624 * Fraction(5, 13)), rel=1e-12
-    )
+    assert heel == pytest.approx(float(Fraction(7488, 10) * Fraction(12, 13) + 624 * Fraction(5, 13)), rel=1e-12)
     ridge = along(**pair, height_fraction=0.0, distance_from_ridge=0.0)
     assert ridge == pytest.approx(float(Fraction(7488, 10) * Fraction(12, 13)), rel=1e-12)
     foot = frames_along.compression_below_tie(**pair, distance=0.0)
@@ -111,9 +101,7 @@ def test_push_along_the_rafter_by_hand():
 def test_spread_by_bending_from_virtual_work():
     half, slope = L / 2, sympy.sqrt((L / 2) ** 2 + H**2) / (L / 2)
     below = frames_along.moment_below_tie(line_load=W, building_span=L, distance=X)
-    above = frames_along.moment_above_tie(
-        line_load=W, building_span=L, height_fraction=A, distance_from_ridge=Z
-    )
+    above = frames_along.moment_above_tie(line_load=W, building_span=L, height_fraction=A, distance_from_ridge=Z)
     unit_below, unit_above = H * X / half, A * H * Z / (half * (1 - A))
     work = sympy.integrate(below * unit_below, (X, 0, A * half))
     work += sympy.integrate(above * unit_above, (Z, 0, (1 - A) * half))
@@ -125,10 +113,7 @@ def test_spread_by_bending_from_virtual_work():
     work = sympy.integrate(below * unit_below, (X, 0, half))
     peak = frames_spread.stiff_peak_spread(line_load=W, building_span=L, rise=H, bending_stiffness=EI)
     assert sympy.simplify(2 * slope * work / EI - peak) == 0
-    assert (
-        sympy.simplify(below.subs(X, half) - frames_spread.stiff_peak_moment(line_load=W, building_span=L))
-        == 0
-    )
+    assert sympy.simplify(below.subs(X, half) - frames_spread.stiff_peak_moment(line_load=W, building_span=L)) == 0
 
 
 def test_uneven_pair_from_its_free_bodies():
@@ -146,9 +131,7 @@ def test_uneven_pair_from_its_free_bodies():
     )
     asked = frames_uneven.uneven_eave_reaction(near_load=near, far_load=far, building_span=L)
     assert sympy.simplify(found[left] - asked) == 0
-    asked = frames_uneven.uneven_tie_force(
-        left_load=near, right_load=far, building_span=L, rise=H, height_fraction=A
-    )
+    asked = frames_uneven.uneven_tie_force(left_load=near, right_load=far, building_span=L, rise=H, height_fraction=A)
     assert sympy.simplify(found[pull] - asked) == 0
     asked = frames_uneven.ridge_shear(left_load=near, right_load=far, building_span=L)
     assert sympy.simplify(found[shear] - asked) == 0
@@ -171,9 +154,7 @@ def test_three_hinged_frame_equals_the_pair_and_an_uneven_one_by_hand():
     found = frames_uneven.three_hinged_reactions(
         span=10.0, crown=4.0, rise=5.0, left_force=100.0, left_place=1.0, right_force=60.0, right_place=2.0
     )
-    assert found == pytest.approx(
-        {"left": 102.0, "right": 58.0, "thrust": 21.6, "crown_shear": -2.0}, rel=1e-12
-    )
+    assert found == pytest.approx({"left": 102.0, "right": 58.0, "thrust": 21.6, "crown_shear": -2.0}, rel=1e-12)
 
 
 # ---- the solver ----
@@ -236,21 +217,15 @@ def test_slip_and_stretch_of_the_tie_open_the_eaves_as_the_closed_form_says():
 
 
 def test_stiff_peak_carries_w_L2_over_8_and_spreads_as_the_closed_form_says():
-    solved = solve_frame(
-        rafter_pair(**PAIR, left_load=WEIGHT, right_load=WEIGHT, held_by="stiff peak", **STIFF)
-    )
+    solved = solve_frame(rafter_pair(**PAIR, left_load=WEIGHT, right_load=WEIGHT, held_by="stiff peak", **STIFF))
     moment = frames_spread.stiff_peak_moment(line_load=WEIGHT, building_span=PAIR["building_span"])
     assert solved.moment("left rafter 1", 1.0) == pytest.approx(moment, rel=1e-8)
-    spread = frames_spread.stiff_peak_spread(
-        line_load=WEIGHT, **PAIR, bending_stiffness=STIFF["bending_stiffness"]
-    )
+    spread = frames_spread.stiff_peak_spread(line_load=WEIGHT, **PAIR, bending_stiffness=STIFF["bending_stiffness"])
     assert solved.move("right")[0] - solved.move("left")[0] == pytest.approx(spread, rel=1e-5)
 
 
 def test_ridge_beam_takes_half_and_nothing_pushes():
-    solved = solve_frame(
-        rafter_pair(**PAIR, left_load=WEIGHT, right_load=WEIGHT, held_by="ridge beam", **STIFF)
-    )
+    solved = solve_frame(rafter_pair(**PAIR, left_load=WEIGHT, right_load=WEIGHT, held_by="ridge beam", **STIFF))
     half = frames.ridge_beam_load(line_load=WEIGHT, building_span=PAIR["building_span"])
     assert solved.reactions["ridge"].up == pytest.approx(half, rel=1e-8)
     assert solved.reactions["left"].up == pytest.approx(half / 2, rel=1e-8)
@@ -269,9 +244,7 @@ def test_one_side_loaded_equals_the_closed_forms():
     asked = dict(left_load=WEIGHT, right_load=0.0, building_span=PAIR["building_span"])
     pull = frames_uneven.uneven_tie_force(**asked, rise=PAIR["rise"], height_fraction=0.25)
     assert solved.axial("tie", 0.5) == pytest.approx(pull, rel=1e-8)
-    left = frames_uneven.uneven_eave_reaction(
-        near_load=WEIGHT, far_load=0.0, building_span=PAIR["building_span"]
-    )
+    left = frames_uneven.uneven_eave_reaction(near_load=WEIGHT, far_load=0.0, building_span=PAIR["building_span"])
     assert solved.reactions["left"].up == pytest.approx(left, rel=1e-8)
     moment = frames_uneven.uneven_tie_moment(
         near_load=0.0, far_load=WEIGHT, building_span=PAIR["building_span"], height_fraction=0.25
@@ -296,9 +269,7 @@ def test_a_collar_tie_above_a_tie_at_the_eave_is_pressed_not_pulled():
 
 def test_dropped_tie_bends_the_wall_as_a_cantilever_with_a_back_span():
     solved = solve_frame(
-        dropped_tie_pair(
-            **PAIR, load=WEIGHT, wall_height=12 * ft, drop=4 * ft, wall_bending_stiffness=2e11, **STIFF
-        )
+        dropped_tie_pair(**PAIR, load=WEIGHT, wall_height=12 * ft, drop=4 * ft, wall_bending_stiffness=2e11, **STIFF)
     )
     thrust = frames.rafter_thrust(line_load=WEIGHT, **PAIR)
     assert solved.axial("tie", 0.5) == pytest.approx(thrust * 12 / 8, rel=1e-7)
@@ -351,25 +322,17 @@ def test_a_couple_on_a_joint_of_hinges_is_refused():
 def test_settled_values_of_common_beams():
     """A fixed beam, a cantilever and a propped cantilever: w L2/12, w L4/8EI, 3/8 and 5/8 of the load."""
     load, length, stiffness = 3.0, 4000.0, 1e12
-    fixed = PlaneFrame(
-        {"a": Joint(0, 0, "xyt"), "b": Joint(length, 0, "xyt")}, {"ab": _bar("a", "b", plan_load=load)}
-    )
+    fixed = PlaneFrame({"a": Joint(0, 0, "xyt"), "b": Joint(length, 0, "xyt")}, {"ab": _bar("a", "b", plan_load=load)})
     assert solve_frame(fixed).moment("ab", 0.0) == pytest.approx(-load * length**2 / 12, rel=1e-12)
     assert solve_frame(fixed).moment("ab", 0.5) == pytest.approx(load * length**2 / 24, rel=1e-12)
-    free = PlaneFrame(
-        {"a": Joint(0, 0, "xyt"), "b": Joint(length, 0)}, {"ab": _bar("a", "b", plan_load=load)}
-    )
+    free = PlaneFrame({"a": Joint(0, 0, "xyt"), "b": Joint(length, 0)}, {"ab": _bar("a", "b", plan_load=load)})
     assert solve_frame(free).move("b")[1] == pytest.approx(-load * length**4 / 8 / stiffness, rel=1e-10)
-    propped = PlaneFrame(
-        {"a": Joint(0, 0, "xyt"), "b": Joint(length, 0, "y")}, {"ab": _bar("a", "b", plan_load=load)}
-    )
+    propped = PlaneFrame({"a": Joint(0, 0, "xyt"), "b": Joint(length, 0, "y")}, {"ab": _bar("a", "b", plan_load=load)})
     solved = solve_frame(propped)
     assert solved.reactions["a"].up == pytest.approx(5 / 8 * load * length, rel=1e-12)
     assert solved.reactions["a"].turn == pytest.approx(load * length**2 / 8, rel=1e-12)
     middle = solve_frame(
-        PlaneFrame(
-            {"a": Joint(0, 0, "xy"), "b": Joint(length, 0, "y")}, {"ab": _bar("a", "b", plan_load=load)}
-        )
+        PlaneFrame({"a": Joint(0, 0, "xy"), "b": Joint(length, 0, "y")}, {"ab": _bar("a", "b", plan_load=load)})
     ).shape("ab", 0.5)
     assert middle[1] == pytest.approx(-5 * load * length**4 / 384 / stiffness, rel=1e-10)
 

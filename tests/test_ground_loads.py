@@ -14,8 +14,13 @@ from structlib.ground.units import ft, inch, pcf, plf, psf
 
 
 def test_layers_add_up():
-    roof = loads.Layers([loads.Layer("concrete tile", 9.5 * psf), loads.Layer("sheathing", 1.4 * psf),
-                         loads.Layer("framing", 1.9 * psf)])
+    roof = loads.Layers(
+        [
+            loads.Layer("concrete tile", 9.5 * psf),
+            loads.Layer("sheathing", 1.4 * psf),
+            loads.Layer("framing", 1.9 * psf),
+        ]
+    )
     assert roof.area_load / psf == pytest.approx(12.8)
     assert [layer.name for layer in roof] == ["concrete tile", "sheathing", "framing"]
 
@@ -53,7 +58,8 @@ def test_two_equal_spans_by_the_force_method():
     assert sympy.simplify(loads.middle_width_two_equal_spans(span=span) - middle) == 0
     assert sympy.simplify(loads.end_width_two_equal_spans(span=span) - (2 * span - middle) / 2) == 0
     assert loads.middle_width_two_equal_spans(span=12 * ft) == pytest.approx(
-        1.25 * loads.tributary_width_cut(left_span=12 * ft, right_span=12 * ft))
+        1.25 * loads.tributary_width_cut(left_span=12 * ft, right_span=12 * ft)
+    )
 
 
 def test_area_to_line_and_arrays():
@@ -122,25 +128,28 @@ def test_bad_numbers_are_refused(function, good):
                 function(**{**good, name: bad})
 
 
-@pytest.mark.parametrize("call, words", [
-    (lambda: loads.slope_to_plan(10 * psf, rise=6, run=0), "run must be more than 0"),
-    (lambda: loads.slope_to_plan(40, rise=6), "area load must be between 0 psf and 5,000 psf"),
-    (lambda: loads.tributary_width_wall(span=0), "span must be more than 0 in"),
-    (lambda: loads.tributary_width_cut(left_span=400 * ft), "at most|between 0 in and 200 ft, got 400 ft"),
-    (lambda: loads.Layer("", 8 * psf), "needs a name"),
-    (lambda: loads.Layer(None, 8 * psf), "needs a name"),
-    (lambda: loads.Layers([]), "empty list"),
-    (lambda: loads.Layers(8 * psf), "must be a list of Layer"),
-    (lambda: loads.Layers([8 * psf]), "must be a list of Layer"),
-    (lambda: loads.LoadsByType({"snows": 30}), "did you mean 'snow'"),
-    (lambda: loads.LoadsByType({"snow": "30 psf"}), "not a number"),
-    (lambda: loads.LoadsByType({"snow": math.nan}), "snow load must be"),
-    (lambda: loads.LoadsByType(40), "must be a mapping"),
-    (lambda: loads.LoadsByType({"live": 40})["dad"], "did you mean 'dead'"),
-    (lambda: loads.LoadsByType({"live": 40}).scale("2"), "not a number"),
-    (lambda: loads.LoadsByType({"live": 40}).scale(math.inf), "factor must be"),
-    (lambda: loads.LoadsByType({"live": 40}).map(lambda value: "more"), "not a number"),
-])
+@pytest.mark.parametrize(
+    "call, words",
+    [
+        (lambda: loads.slope_to_plan(10 * psf, rise=6, run=0), "run must be more than 0"),
+        (lambda: loads.slope_to_plan(40, rise=6), "area load must be between 0 psf and 5,000 psf"),
+        (lambda: loads.tributary_width_wall(span=0), "span must be more than 0 in"),
+        (lambda: loads.tributary_width_cut(left_span=400 * ft), "at most|between 0 in and 200 ft, got 400 ft"),
+        (lambda: loads.Layer("", 8 * psf), "needs a name"),
+        (lambda: loads.Layer(None, 8 * psf), "needs a name"),
+        (lambda: loads.Layers([]), "empty list"),
+        (lambda: loads.Layers(8 * psf), "must be a list of Layer"),
+        (lambda: loads.Layers([8 * psf]), "must be a list of Layer"),
+        (lambda: loads.LoadsByType({"snows": 30}), "did you mean 'snow'"),
+        (lambda: loads.LoadsByType({"snow": "30 psf"}), "not a number"),
+        (lambda: loads.LoadsByType({"snow": math.nan}), "snow load must be"),
+        (lambda: loads.LoadsByType(40), "must be a mapping"),
+        (lambda: loads.LoadsByType({"live": 40})["dad"], "did you mean 'dead'"),
+        (lambda: loads.LoadsByType({"live": 40}).scale("2"), "not a number"),
+        (lambda: loads.LoadsByType({"live": 40}).scale(math.inf), "factor must be"),
+        (lambda: loads.LoadsByType({"live": 40}).map(lambda value: "more"), "not a number"),
+    ],
+)
 def test_what_makes_no_sense_is_refused(call, words):
     with pytest.raises(BadInput, match=words):
         call()

@@ -32,7 +32,7 @@ GOOD_LENGTHS = [
     ("12 1/2 ft", Fraction(25, 2) * FOOT),
     ("150 1/2 in", Fraction(301, 2) * INCH),
     ("9 1/4 in", Fraction(37, 4) * INCH),
-    ("9-1/4\"", Fraction(37, 4) * INCH),
+    ('9-1/4"', Fraction(37, 4) * INCH),
     ("9\u00bc in", Fraction(37, 4) * INCH),
     ("5/8 in", Fraction(5, 8) * INCH),
     (".5 in", Fraction(1, 2) * INCH),
@@ -142,10 +142,16 @@ def test_unclear_text_is_asked_about(text, dimension, words):
     assert "\n" not in message and len(message) < 250
 
 
-@pytest.mark.parametrize("reader, good", [
-    (reading.read_length, "3 ft"), (reading.read_force, "3 lb"), (reading.read_line_load, "3 plf"),
-    (reading.read_area_load, "3 psf"), (reading.read_stress, "3 psi"),
-])
+@pytest.mark.parametrize(
+    "reader, good",
+    [
+        (reading.read_length, "3 ft"),
+        (reading.read_force, "3 lb"),
+        (reading.read_line_load, "3 plf"),
+        (reading.read_area_load, "3 psf"),
+        (reading.read_stress, "3 psi"),
+    ],
+)
 def test_negative_is_read_only_where_allowed(reader, good):
     assert reader("-" + good, allow_negative=True) == -reader(good)
     with pytest.raises(BadInput, match="negative"):

@@ -82,8 +82,10 @@ def test_symbols_give_the_integrals():
 def test_arrays_answer_as_the_numbers_do():
     depths = numpy.array([3.5, 5.5, 7.25, 9.25, 11.25]) * inch
     rack = sections.Section(ply_width=1.5 * inch, depth=depths, plies=numpy.array([1, 2, 3, 2, 1]))
-    one_by_one = [sections.Section(ply_width=1.5 * inch, depth=float(depth), plies=plies)
-                  for depth, plies in zip(depths, (1, 2, 3, 2, 1))]
+    one_by_one = [
+        sections.Section(ply_width=1.5 * inch, depth=float(depth), plies=plies)
+        for depth, plies in zip(depths, (1, 2, 3, 2, 1))
+    ]
     for what in ("width", "area", "section_modulus", "inertia"):
         assert list(getattr(rack, what)) == pytest.approx([getattr(one, what) for one in one_by_one])
 
@@ -106,12 +108,18 @@ def test_roots_and_pi_follow_their_input():
 SIZE = dict(width=38.0, depth=235.0)
 STACK = dict(**SIZE, boards=2)
 CALLS = [
-    (sections.rectangle_area, SIZE), (sections.rectangle_section_modulus, SIZE),
-    (sections.rectangle_inertia, SIZE), (sections.edge_to_flat_strength, SIZE),
-    (sections.edge_to_flat_stiffness, SIZE), (sections.plies_width, dict(ply_width=38.0, plies=2)),
-    (sections.loose_stack_inertia, STACK), (sections.loose_stack_section_modulus, STACK),
-    (sections.joined_stack_inertia, STACK), (sections.joined_stack_section_modulus, STACK),
-    (sections.round_area, dict(diameter=200.0)), (sections.round_section_modulus, dict(diameter=200.0)),
+    (sections.rectangle_area, SIZE),
+    (sections.rectangle_section_modulus, SIZE),
+    (sections.rectangle_inertia, SIZE),
+    (sections.edge_to_flat_strength, SIZE),
+    (sections.edge_to_flat_stiffness, SIZE),
+    (sections.plies_width, dict(ply_width=38.0, plies=2)),
+    (sections.loose_stack_inertia, STACK),
+    (sections.loose_stack_section_modulus, STACK),
+    (sections.joined_stack_inertia, STACK),
+    (sections.joined_stack_section_modulus, STACK),
+    (sections.round_area, dict(diameter=200.0)),
+    (sections.round_section_modulus, dict(diameter=200.0)),
     (sections.round_inertia, dict(diameter=200.0)),
     (sections.Section, dict(ply_width=38.0, depth=235.0, plies=2)),
 ]

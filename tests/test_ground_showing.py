@@ -10,7 +10,7 @@ import sympy
 from structlib.ground.records import measured, shown_fields
 from structlib.ground.refusals import BadInput
 from structlib.ground.showing import DIMENSIONS, show
-from structlib.ground.units import (deg, ft, inch, kip, kN, kN_per_m, kPa, lb, m, pcf, plf, psf, psi)
+from structlib.ground.units import deg, ft, inch, kip, kN, kN_per_m, kPa, lb, m, pcf, plf, psf, psi
 
 SHOWN = [
     (12 * ft + 6.5 * inch, "length", "us", "12 ft 6 1/2 in"),
@@ -80,14 +80,17 @@ def test_what_is_not_one_number_is_refused(dimension, bad):
         show(bad, dimension)
 
 
-@pytest.mark.parametrize("arguments, words", [
-    (dict(value=1.0, dimension="lenght"), "did you mean"),
-    (dict(value=1.0, dimension="length", system="imperial"), "system 'imperial' is not known"),
-    (dict(value=1.0, dimension="length", precision=3), "precision must be one of"),
-    (dict(value=1.0, dimension="force", precision=-1), "precision must be one of"),
-    (dict(value=1.0, dimension="force", precision=2.0), "precision must be one of"),
-    (dict(value=1.5, dimension="count"), "whole number"),
-])
+@pytest.mark.parametrize(
+    "arguments, words",
+    [
+        (dict(value=1.0, dimension="lenght"), "did you mean"),
+        (dict(value=1.0, dimension="length", system="imperial"), "system 'imperial' is not known"),
+        (dict(value=1.0, dimension="length", precision=3), "precision must be one of"),
+        (dict(value=1.0, dimension="force", precision=-1), "precision must be one of"),
+        (dict(value=1.0, dimension="force", precision=2.0), "precision must be one of"),
+        (dict(value=1.5, dimension="count"), "whole number"),
+    ],
+)
 def test_wrong_way_of_showing_is_refused(arguments, words):
     with pytest.raises(BadInput, match=words):
         show(**arguments)
@@ -107,8 +110,11 @@ class Seat:
 def test_record_is_shown_in_both_systems():
     seat = Seat(name="left", reaction=1500 * lb, length=3 * inch)
     assert shown_fields(seat) == [
-        ("name", "seat", "left"), ("reaction", "reaction", "1,500 lb"),
-        ("length", "bearing length", "3 in"), ("spare", "spare length", "not given")]
+        ("name", "seat", "left"),
+        ("reaction", "reaction", "1,500 lb"),
+        ("length", "bearing length", "3 in"),
+        ("spare", "spare length", "not given"),
+    ]
     assert [text for *_, text in shown_fields(seat, "metric")] == ["left", "6.67 kN", "76 mm", "not given"]
 
 

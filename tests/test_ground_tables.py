@@ -37,7 +37,8 @@ def test_good_table_is_read(tmp_path):
     rows = tables.read_table(written(tmp_path, GOOD + "\nB,,book,computed\n"))
     assert [dict(row) for row in rows] == [
         dict(name="A", depth_in=1.5, source="book", verified="seen"),
-        dict(name="B", depth_in=None, source="book", verified="computed")]
+        dict(name="B", depth_in=None, source="book", verified="computed"),
+    ]
     assert tables.in_library_units(rows[0], "depth_in") == 1.5 * inch
     assert tables.in_library_units(rows[1], "depth_in") is None
     with pytest.raises(TypeError):
@@ -50,20 +51,24 @@ def test_malformed_row_is_refused_by_file_and_line(tmp_path, row, words):
         tables.read_table(written(tmp_path, GOOD + row + "\n"))
 
 
-@pytest.mark.parametrize("text, words", [
-    ("", "no comment line '# key"),
-    ("# key: name\nname,source,verified\n", "no comment line '# numbers"),
-    ("# key: name\n# numbers:\n", "no header row"),
-    ("# key: nome\n# numbers:\nname,source,verified\n", "line 3: the column 'nome' is missing"),
-    ("# key: name\n# numbers:\nname,source\n", "line 3: the column 'verified' is missing"),
-    ("# key: name\n# numbers:\nname,name,source,verified\n", "line 3: a column is named twice"),
-    ("# key: k\n# numbers: Fb_spi\nk,Fb_spi,source,verified\na,900,book,seen\n",
-     "line 3: the column 'Fb_spi' ends in 'spi', which is no unit known here"),
-    ("# key: k\n# numbers: Fb psi\nk,Fb psi,source,verified\na,900,book,seen\n", "which is no unit known"),
-    ("# key: k\n# numbers: value\nk,value,unit,source,verified\na,1,yd,book,seen\n",
-     "the unit 'yd' is not known"),
-    ("# key: k\n# numbers:\nk,source,verified,verified_E\na,book,seen,maybe\n", "verified_E is 'maybe'"),
-])
+@pytest.mark.parametrize(
+    "text, words",
+    [
+        ("", "no comment line '# key"),
+        ("# key: name\nname,source,verified\n", "no comment line '# numbers"),
+        ("# key: name\n# numbers:\n", "no header row"),
+        ("# key: nome\n# numbers:\nname,source,verified\n", "line 3: the column 'nome' is missing"),
+        ("# key: name\n# numbers:\nname,source\n", "line 3: the column 'verified' is missing"),
+        ("# key: name\n# numbers:\nname,name,source,verified\n", "line 3: a column is named twice"),
+        (
+            "# key: k\n# numbers: Fb_spi\nk,Fb_spi,source,verified\na,900,book,seen\n",
+            "line 3: the column 'Fb_spi' ends in 'spi', which is no unit known here",
+        ),
+        ("# key: k\n# numbers: Fb psi\nk,Fb psi,source,verified\na,900,book,seen\n", "which is no unit known"),
+        ("# key: k\n# numbers: value\nk,value,unit,source,verified\na,1,yd,book,seen\n", "the unit 'yd' is not known"),
+        ("# key: k\n# numbers:\nk,source,verified,verified_E\na,book,seen,maybe\n", "verified_E is 'maybe'"),
+    ],
+)
 def test_malformed_file_is_refused(tmp_path, text, words):
     with pytest.raises(BadInput, match=re.escape(words)):
         tables.read_table(written(tmp_path, text))
@@ -80,8 +85,11 @@ def test_unreadable_file_is_refused(tmp_path):
 @pytest.mark.parametrize("name", NAMES)
 def test_every_data_file_is_read_whole(name):
     rows = tables.table_rows(name)
-    lines = [line for line in (tables.data_folder() / f"{name}.csv").read_text(encoding="utf-8").splitlines()
-             if line.strip() and not line.startswith("#")]
+    lines = [
+        line
+        for line in (tables.data_folder() / f"{name}.csv").read_text(encoding="utf-8").splitlines()
+        if line.strip() and not line.startswith("#")
+    ]
     assert len(rows) == len(lines) - 1 > 0
     assert all(row["source"] and row["verified"] in tables.VERIFIED_WORDS for row in rows)
 
@@ -128,17 +136,20 @@ def test_value_is_converted_to_library_units_by_its_row():
         assert tables.table_value("us_factors", row["key"]) == pytest.approx(expected, rel=1e-12), row["key"]
 
 
-@pytest.mark.parametrize("call, words", [
-    (lambda: tables.table_rows("lumber_dimensions"), "did you mean 'lumber_dimension'"),
-    (lambda: tables.table_rows("../data/us_factors"), "is not known"),
-    (lambda: tables.table_rows(None), "is not known"),
-    (lambda: tables.table_rows(["us_factors"]), "is not known"),
-    (lambda: tables.table_value("us_factors", "creep_dri"), "did you mean 'creep_dry'"),
-    (lambda: tables.table_row("us_factors", kee="creep_dry"), "did you mean 'key'"),
-    (lambda: tables.table_row("lumber_dimension", species="Hem-Fir"), "8|9 rows of lumber_dimension"),
-    (lambda: tables.in_library_units(tables.table_rows("us_factors")[0], "valve"), "did you mean 'value'"),
-    (lambda: tables.in_library_units(tables.table_rows("us_factors")[0], "key"), "holds words"),
-])
+@pytest.mark.parametrize(
+    "call, words",
+    [
+        (lambda: tables.table_rows("lumber_dimensions"), "did you mean 'lumber_dimension'"),
+        (lambda: tables.table_rows("../data/us_factors"), "is not known"),
+        (lambda: tables.table_rows(None), "is not known"),
+        (lambda: tables.table_rows(["us_factors"]), "is not known"),
+        (lambda: tables.table_value("us_factors", "creep_dri"), "did you mean 'creep_dry'"),
+        (lambda: tables.table_row("us_factors", kee="creep_dry"), "did you mean 'key'"),
+        (lambda: tables.table_row("lumber_dimension", species="Hem-Fir"), "8|9 rows of lumber_dimension"),
+        (lambda: tables.in_library_units(tables.table_rows("us_factors")[0], "valve"), "did you mean 'value'"),
+        (lambda: tables.in_library_units(tables.table_rows("us_factors")[0], "key"), "holds words"),
+    ],
+)
 def test_unknown_table_or_row_is_refused(call, words):
     with pytest.raises(BadInput, match=words):
         call()
@@ -152,10 +163,12 @@ def ranges_overlap(one, other, low, high):
 def test_size_factor_rows_do_not_overlap():
     rows = tables.table_rows("us_size_factor")
     for number, one in enumerate(rows):
-        for other in rows[number + 1:]:
+        for other in rows[number + 1 :]:
             if all(one[c] == other[c] for c in ("factor", "size_factor_group", "property")):
-                assert not (ranges_overlap(one, other, "width_min", "width_max")
-                            and ranges_overlap(one, other, "thickness_min", "thickness_max")), (one, other)
+                assert not (
+                    ranges_overlap(one, other, "width_min", "width_max")
+                    and ranges_overlap(one, other, "thickness_min", "thickness_max")
+                ), (one, other)
 
 
 def test_every_size_factor_group_of_the_lumber_is_in_the_factor_table():
@@ -165,10 +178,13 @@ def test_every_size_factor_group_of_the_lumber_is_in_the_factor_table():
     assert used <= known
 
 
-@pytest.mark.parametrize("name, column, low, high", [
-    ("us_effective_length", "load", "slenderness_min", "slenderness_max"),
-    ("us_roof_live_loads", "rise_min", "area_min_ft2", "area_max_ft2"),
-])
+@pytest.mark.parametrize(
+    "name, column, low, high",
+    [
+        ("us_effective_length", "load", "slenderness_min", "slenderness_max"),
+        ("us_roof_live_loads", "rise_min", "area_min_ft2", "area_max_ft2"),
+    ],
+)
 def test_ranges_follow_one_another_without_gap(name, column, low, high):
     rows = tables.table_rows(name)
     for group in dict.fromkeys(row[column] for row in rows):

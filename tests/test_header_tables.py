@@ -5,13 +5,13 @@ from collections import Counter
 import numpy
 import pytest
 import sympy
+from tests_tally import record_published
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, plf, psf, psi
 from structlib.rules.us import header_tables as headers
 from structlib.rules.us.span_tables import as_printed, printed_length
-from tests_tally import record_published
 
 CELLS = table_rows("us_header_spans")
 HALF = 0.5  # in, the rounding of the tables
@@ -157,14 +157,9 @@ def test_a_second_floor_was_not_fitted_and_comes_out():
 def test_an_array_of_building_widths_gives_what_single_widths_give():
     widths = numpy.array([12.0, 20.0, 36.0]) * ft
     many = headers.header_span(ROOF, "2-2x8", building_width=widths, ground_snow=30 * psf)
-    ones = [
-        headers.header_span(ROOF, "2-2x8", building_width=width, ground_snow=30 * psf) for width in widths
-    ]
+    ones = [headers.header_span(ROOF, "2-2x8", building_width=width, ground_snow=30 * psf) for width in widths]
     assert many.span == pytest.approx([one.span for one in ones])
-    assert (
-        many.jack_studs.tolist() == [one.jack_studs for one in ones]
-        and many.governs.tolist() == ["D + S"] * 3
-    )
+    assert many.jack_studs.tolist() == [one.jack_studs for one in ones] and many.governs.tolist() == ["D + S"] * 3
 
 
 def test_what_the_table_leaves_out_by_hand():
@@ -191,23 +186,15 @@ def test_four_plies_leave_nothing_out_in_bending():
 def test_a_header_whose_top_edge_is_free_spans_less():
     assert headers.unheld_header_span(10 * ft, "2-2x8") / ft == pytest.approx(7.0)
     assert headers.unheld_header_span(10 * ft, "2-2x6") / ft == pytest.approx(10.0)
-    assert headers.unheld_header_span(numpy.array([10.0, 20.0]) * ft, "3-2x12") / ft == pytest.approx(
-        [7.0, 14.0]
-    )
+    assert headers.unheld_header_span(numpy.array([10.0, 20.0]) * ft, "3-2x12") / ft == pytest.approx([7.0, 14.0])
 
 
 @pytest.mark.parametrize("basis", BASES, ids=lambda basis: basis.name)
 def test_every_basis_makes_its_whole_table(basis):
     for size in basis.sizes:
         for snow in basis.snows or (None,):
-            cell = headers.header_span(
-                basis, size, building_width=numpy.array(basis.widths), ground_snow=snow
-            )
-            assert (
-                (cell.span > 1 * ft).all()
-                and (numpy.diff(cell.span) < 0).all()
-                and (cell.jack_studs >= 1).all()
-            )
+            cell = headers.header_span(basis, size, building_width=numpy.array(basis.widths), ground_snow=snow)
+            assert (cell.span > 1 * ft).all() and (numpy.diff(cell.span) < 0).all() and (cell.jack_studs >= 1).all()
     assert basis.bearing / psi == pytest.approx(405)
     known = {
         "R502.5(1) clear-span floor": "recalled",
@@ -279,9 +266,7 @@ GOOD = {"building_width": 24 * ft, "ground_snow": 30 * psf}
 
 def one_sentence(error):
     text = str(error.value)
-    assert text and "\n" not in text and len(text) < 700 and "Error" not in text and not text.endswith("."), (
-        text
-    )
+    assert text and "\n" not in text and len(text) < 700 and "Error" not in text and not text.endswith("."), text
 
 
 @pytest.mark.parametrize("spoiler", NONSENSE.values(), ids=NONSENSE)

@@ -8,6 +8,7 @@ import sympy
 
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
+from structlib.ground.sizes import dressed_size
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.house import inputs
 from structlib.house.beam import (
@@ -22,7 +23,6 @@ from structlib.house.beam import (
 from structlib.house.file import demo_house
 from structlib.house.path import follow
 from structlib.house.plan import Joists, check_house, stretched, with_changes
-from structlib.ground.sizes import dressed_size
 from structlib.house.sizing import build_rack, cost_of, give_way, limit_widths, size_beams
 from structlib.mechanics.beams import Couple, LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat

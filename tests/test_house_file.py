@@ -78,7 +78,11 @@ def test_a_mark_at_the_start_and_other_line_ends_do_no_harm(tmp_path):
         ('name = "A house"', "", "the house has no 'name'"),
         ('name = "upper floor"', "", "level 1 has no 'name'"),
         ('kind = "floor"', "", "level 'upper floor' has no 'kind'"),
-        ('kind = "floor"', 'kind = "flor"', "line 6 of house.toml: kind of level 'upper floor' 'flor' is not known; did you mean 'floor'"),
+        (
+            'kind = "floor"',
+            'kind = "flor"',
+            "line 6 of house.toml: kind of level 'upper floor' 'flor' is not known; did you mean 'floor'",
+        ),
         ('at = "12 ft"', 'att = "12 ft"', "did you mean 'at'"),
         ('at = "12 ft"', "at = 12", "line 26 of house.toml: at of wall 'east'"),
         ('at = "12 ft"', 'at = "12"', "at of wall 'east'"),
@@ -132,11 +136,7 @@ def test_files_that_are_no_house(tmp_path, text):
 
 def test_layers_that_are_no_list(tmp_path):
     text = GOOD.replace('live = "30 psf"', 'live = "30 psf"\nlayers = 5')
-    text = (
-        text.replace("[[levels.layers]]\n", "")
-        .replace('name = "planks"\n', "")
-        .replace('weight = "3 psf"\n', "")
-    )
+    text = text.replace("[[levels.layers]]\n", "").replace('name = "planks"\n', "").replace('weight = "3 psf"\n', "")
     assert "layers of level 'upper floor'" in refusal(tmp_path, text)
 
 
@@ -160,9 +160,11 @@ def test_a_folder_is_no_file(tmp_path):
 
 
 def test_a_house_that_cannot_stand_is_read_and_then_named(tmp_path):
-    for old, new, words in (('at = "12 ft"', 'at = "0 ft"', "at least two walls or beams"),
-                            ('on = ["west", "east"]', 'on = ["west"]', "at least two walls or beams"),
-                            ('name = "west"', 'name = "wes"', "nothing in the house is called that")):
+    for old, new, words in (
+        ('at = "12 ft"', 'at = "0 ft"', "at least two walls or beams"),
+        ('on = ["west", "east"]', 'on = ["west"]', "at least two walls or beams"),
+        ('name = "west"', 'name = "wes"', "nothing in the house is called that"),
+    ):
         house = read_house(put(tmp_path, GOOD.replace(old, new)))
         with pytest.raises(BadInput, match=words):
             follow(house)

@@ -191,7 +191,9 @@ def test_every_fault_that_is_raised_is_in_the_table(request):
 
 
 def test_what_a_rulebook_cannot_read_names_its_line_too():
-    text = HOUSE.replace('on = "pad"', WOOD.replace("No.9", "No.2") + '\nplate = { species = "Elm", grade = "No.2" }\non = "pad"')
+    text = HOUSE.replace(
+        'on = "pad"', WOOD.replace("No.9", "No.2") + '\nplate = { species = "Elm", grade = "No.2" }\non = "pad"'
+    )
     judged = judge_element(follow(house_from_text(text, "mine.toml")), "north post", RULEBOOK)
     line = text[: text.index('name = "north post"')].count("\n") + 1
     assert judged.refused[0].startswith(f"north post cannot be judged: line {line} of mine.toml: species")
@@ -225,8 +227,10 @@ def test_a_file_of_version_1_names_its_lines(request):
 ])  # fmt: skip
 def test_a_line_is_found_by_its_keys(keys, line):
     # 1 name, 2 [[levels]], 3 live, 4 [[levels]], 5 joist, 6 and 8 [[levels.layers]]
-    text = "name = 'x'\n[[levels]]\n'live' = 3\n[[levels]] # two\njoist = { size = 2 }\n[[levels.layers]]\nweight = 1\n" \
-           "[[levels.layers]]\nweight = 2\n"
+    text = (
+        "name = 'x'\n[[levels]]\n'live' = 3\n[[levels]] # two\njoist = { size = 2 }\n[[levels.layers]]\nweight = 1\n"
+        "[[levels.layers]]\nweight = 2\n"
+    )
     assert line_of(text, keys) == line
 
 

@@ -8,7 +8,7 @@ import subprocess
 import sys
 import tomllib
 import warnings
-from functools import lru_cache
+from functools import cache
 from pathlib import Path
 
 import nbformat
@@ -30,7 +30,7 @@ def _tree(path):
     return _parsed(path.read_text(encoding="utf-8"), _short(path))
 
 
-@lru_cache(maxsize=None)  # several rules read every module; none of them changes what it reads
+@cache  # several rules read every module; none of them changes what it reads
 def _parsed(text, name):
     return ast.parse(text, filename=name)
 
@@ -49,7 +49,7 @@ FILE_ROOM = "structlib/house/file.py"
 PAPER_ROOM, FILE_ROOM = "structlib/pictures/paper.py", "structlib/house/file.py"
 
 
-@lru_cache(maxsize=None)
+@cache
 def _imports(path):
     return tuple(_found_imports(path))
 
@@ -67,7 +67,7 @@ def _found_imports(path):
             for name in node.names:
                 yield name.name, node.lineno, id(node) in inside
         elif isinstance(node, ast.ImportFrom):
-            base = package[:len(package) - node.level + 1] if node.level else []
+            base = package[: len(package) - node.level + 1] if node.level else []
             base += node.module.split(".") if node.module else []
             for name in node.names:
                 yield ".".join([*base, name.name]), node.lineno, id(node) in inside
@@ -79,9 +79,14 @@ def _room(dotted):
 
 
 def test_every_module_stands_in_a_room():
-    strays = [_short(path) for path in MODULES
-              if path.parent == PACKAGE and path.name not in ("__init__.py", "__main__.py")
-              or path.parent != PACKAGE and path.relative_to(PACKAGE).parts[0] not in FLOORS]
+    strays = [
+        _short(path)
+        for path in MODULES
+        if path.parent == PACKAGE
+        and path.name not in ("__init__.py", "__main__.py")
+        or path.parent != PACKAGE
+        and path.relative_to(PACKAGE).parts[0] not in FLOORS
+    ]
     _fail_with("modules outside the rooms " + ", ".join(FLOORS), strays)
 
 
@@ -109,8 +114,11 @@ def test_each_library_from_outside_stays_in_its_room():
         for name, line, inside in _imports(path):
             top = name.split(".")[0]
             allowed = {
-                "structlib": True, "numpy": True, "sympy": inside,
-                "matplotlib": _short(path) == PAPER_ROOM, "ipywidgets": _short(path) == WIDGET_ROOM,
+                "structlib": True,
+                "numpy": True,
+                "sympy": inside,
+                "matplotlib": _short(path) == PAPER_ROOM,
+                "ipywidgets": _short(path) == WIDGET_ROOM,
                 "jupyter_server": inside and _short(path) == SERVER_ROOM,
                 "IPython": inside and _short(path) == SHOW_ROOM,
                 "tomlkit": inside and _short(path) == FILE_ROOM,
@@ -138,13 +146,18 @@ def _dotted(path):
     return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
 
 
-@pytest.mark.parametrize("rooms", [(), ("ground",), ("ground", "mechanics", "rules", "house")],
-                         ids=["structlib", "ground", "ground to house"])
+@pytest.mark.parametrize(
+    "rooms",
+    [(), ("ground",), ("ground", "mechanics", "rules", "house")],
+    ids=["structlib", "ground", "ground to house"],
+)
 def test_heavy_libraries_wait_for_the_room_that_needs_them(rooms):
     names = ["structlib"] + [_dotted(path) for path in MODULES if path.relative_to(PACKAGE).parts[0] in rooms]
     heavy = ("sympy", "matplotlib", "ipywidgets", "scipy", "IPython", "jupyter_server")
-    code = (f"import sys\nfor name in {names!r}: __import__(name)\n"
-            f"print(*sorted(name for name in {heavy!r} if name in sys.modules))")
+    code = (
+        f"import sys\nfor name in {names!r}: __import__(name)\n"
+        f"print(*sorted(name for name in {heavy!r} if name in sys.modules))"
+    )
     run = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, cwd=ROOT, timeout=100)
     assert run.returncode == 0, run.stderr
     assert run.stdout.split() == [], f"loaded with {rooms or 'structlib'}: {run.stdout}"
@@ -152,8 +165,7 @@ def test_heavy_libraries_wait_for_the_room_that_needs_them(rooms):
 
 # ---- what stands where ----
 
-TOP_LEVEL = {"README.md", "DEVELOPERS.md", "LICENSE", "pyproject.toml",
-             "notebooks", "structlib", "tests", "data"}
+TOP_LEVEL = {"README.md", "DEVELOPERS.md", "LICENSE", "pyproject.toml", "notebooks", "structlib", "tests", "data"}
 
 
 def _git_files():
@@ -171,10 +183,20 @@ def _git_files():
 def _files():
     found = _git_files()
     if found is None:  # an unpacked archive, perhaps with a build or an environment in it
-        left_out = {".venv", "__pycache__", "build", "dist", ".git", ".hypothesis", ".pytest_cache",
-                    ".ipynb_checkpoints", "structlib.egg-info"}
-        found = [path for path in ROOT.rglob("*")
-                 if path.is_file() and left_out.isdisjoint(path.relative_to(ROOT).parts)]
+        left_out = {
+            ".venv",
+            "__pycache__",
+            "build",
+            "dist",
+            ".git",
+            ".hypothesis",
+            ".pytest_cache",
+            ".ipynb_checkpoints",
+            "structlib.egg-info",
+        }
+        found = [
+            path for path in ROOT.rglob("*") if path.is_file() and left_out.isdisjoint(path.relative_to(ROOT).parts)
+        ]
     return found
 
 
@@ -188,7 +210,7 @@ def test_the_top_level_holds_what_it_should():
 NOT_IN_A_FILE = {
     "a path of one machine": r"(?<![\w.])/(?:home|Users|root|tmp|work|opt|mnt)/\w|\b[A-Z]:\\\\?Users",
     "an address of a registry": r"p[y]pi\.|pythonh[o]sted|artif[a]ctory|index[-_]ur[l]"
-                                r"|extra[-_]ind[e]x|/simp[l]e/|registry\.np[m]",
+    r"|extra[-_]ind[e]x|/simp[l]e/|registry\.np[m]",
     "an unfinished place": r"\bTO[D]O\b|\bFIX[M]E\b|\bXX[X]\b|NotImplemented[E]rror",
 }
 
@@ -298,9 +320,13 @@ def _own_nodes(function):
 
 
 def _gives_something(function):
-    return any(isinstance(node, ast.Return) and node.value is not None
-               and not (isinstance(node.value, ast.Constant) and node.value.value is None)
-               or isinstance(node, (ast.Yield, ast.YieldFrom)) for node in _own_nodes(function))
+    return any(
+        isinstance(node, ast.Return)
+        and node.value is not None
+        and not (isinstance(node.value, ast.Constant) and node.value.value is None)
+        or isinstance(node, (ast.Yield, ast.YieldFrom))
+        for node in _own_nodes(function)
+    )
 
 
 def _documented_names(entries):
@@ -362,8 +388,9 @@ def _check_function(path, function, owner=""):
 
 
 def _fields(kind):
-    named = [node.target.id for node in kind.body
-             if isinstance(node, ast.AnnAssign) and isinstance(node.target, ast.Name)]
+    named = [
+        node.target.id for node in kind.body if isinstance(node, ast.AnnAssign) and isinstance(node.target, ast.Name)
+    ]
     return [name for name in named if not name.startswith("_")]
 
 
@@ -432,8 +459,8 @@ def test_the_docstring_rule_finds_what_it_should(tmp_path, monkeypatch):
     room.mkdir(parents=True)
     module = room / "faulty.py"
     head = 'def f(a, *, b):\n    """One line.\n\n    Parameters\n    ----------\n'
-    good = '    a : float\n        A length [mm].\n    b : float\n        A load [N].\n'
-    returns = '\n    Returns\n    -------\n    float\n        The product [N*mm].\n'
+    good = "    a : float\n        A length [mm].\n    b : float\n        A load [N].\n"
+    returns = "\n    Returns\n    -------\n    float\n        The product [N*mm].\n"
     end = returns + '\n    Examples\n    --------\n    >>> f(1, b=2)\n    2\n    """\n    return a * b\n'
     monkeypatch.setattr(sys.modules[__name__], "ROOT", tmp_path)
     monkeypatch.setattr(sys.modules[__name__], "PACKAGE", tmp_path / "structlib")
@@ -475,8 +502,10 @@ def test_every_house_says_that_it_is_invented():
 
 def test_the_list_of_tables_is_complete():
     text = (ROOT / "data" / "README.md").read_text(encoding="utf-8")
-    _fail_with("tables that data/README.md does not name",
-               [path.name for path in sorted((ROOT / "data").glob("*.csv")) if path.stem not in text])
+    _fail_with(
+        "tables that data/README.md does not name",
+        [path.name for path in sorted((ROOT / "data").glob("*.csv")) if path.stem not in text],
+    )
 
 
 # ---- notebooks ----
@@ -582,7 +611,7 @@ NO_VERDICT = ("safety",)
 
 def _verdicts(text):
     for found in VERDICT.finditer(text):
-        around = text[max(0, found.start() - 40):found.end() + 40].replace("\n", " ")
+        around = text[max(0, found.start() - 40) : found.end() + 40].replace("\n", " ")
         if not any(phrase in around for phrase in NO_VERDICT):
             yield around
 
@@ -630,8 +659,17 @@ def test_the_three_sliders_come_first_on_every_bench(path):
 
 def test_every_bench_stands_in_a_notebook():
     used = {name for path in NOTEBOOKS for _, name in _page_classes_of(path)}
-    classes = [node for path in PACKAGE.glob("pages/*_page.py") for node in _tree(path).body
-               if isinstance(node, ast.ClassDef)]
-    pages = {kind.name for kind in classes
-             if any(getattr(item, "name", "") == "controls" for item in kind.body)}
+    classes = [
+        node for path in PACKAGE.glob("pages/*_page.py") for node in _tree(path).body if isinstance(node, ast.ClassDef)
+    ]
+    pages = {kind.name for kind in classes if any(getattr(item, "name", "") == "controls" for item in kind.body)}
     assert pages <= used, f"no notebook shows {sorted(pages - used)}"
+
+
+# ---- lint and format ----
+
+
+@pytest.mark.parametrize("what", [("check", "."), ("format", "--check", ".")], ids=lambda what: what[0])
+def test_ruff_has_nothing_to_say(what):
+    ended = subprocess.run([sys.executable, "-m", "ruff", *what], cwd=ROOT, capture_output=True, text=True, check=False)
+    assert ended.returncode == 0, ended.stdout + ended.stderr

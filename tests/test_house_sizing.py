@@ -3,15 +3,17 @@
 import numpy
 import pytest
 
-from structlib.ground.lumber import find_material, lvl, stock_sizes, user_lvl
+from structlib.ground.engineered import user_lvl
+from structlib.ground.lumber import find_material, lvl
 from structlib.ground.refusals import BadInput, OutsideRule
+from structlib.ground.sizes import stock_sizes
 from structlib.ground.units import ft, inch, lb, plf, psf, psi
 from structlib.house.beam import BeamJob, TypedLoad, check_beam, evenly_loaded
 from structlib.house.sizing import build_rack, cost_of, give_way, limit_widths, rack_demand, size_beams
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
-from structlib.rules.us.bearing import PLATE_NOT_NAMED
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.us.bearing import PLATE_NOT_NAMED
 
 SPAN = 12 * ft
 SEAT = Seat(3 * inch, "plate", 425 * psi, "plate", "seen")
@@ -32,7 +34,9 @@ MADE = user_lvl(
 FULL_NAMES = {
     "bending": ["bending"],
     "shear": ["shear, left end", "shear, right end"],
-    "bearing": [f"bearing, {end} seat, {face}" for end in ("left", "right") for face in ("beam", "plate", PLATE_NOT_NAMED)],
+    "bearing": [
+        f"bearing, {end} seat, {face}" for end in ("left", "right") for face in ("beam", "plate", PLATE_NOT_NAMED)
+    ],
     "seat length": ["seat length, left", "seat length, right"],
     "sag under live load": ["sag under live load"],
     "sag under all load": ["sag under all load"],
@@ -45,22 +49,14 @@ def even(load_type, line):
 
 
 def job(left=SEAT, right=SEAT, loads=None, **changes):
-    loads = (
-        (even("dead", 120 * plf), even("live", 240 * plf), even("snow", 90 * plf)) if loads is None else loads
-    )
+    loads = (even("dead", 120 * plf), even("live", 240 * plf), even("snow", 90 * plf)) if loads is None else loads
     return BeamJob(SPAN - left.length / 2 - right.length / 2, left, right, loads, **{"unbraced_length": 0.0, **changes})
 
 
 def rack():
-    stock = [
-        (wood, 1.5 * inch, depth * inch)
-        for wood in (STUD, NO3, FIR)
-        for depth in (3.5, 5.5, 7.25, 9.25, 11.25)
-    ]
+    stock = [(wood, 1.5 * inch, depth * inch) for wood in (STUD, NO3, FIR) for depth in (3.5, 5.5, 7.25, 9.25, 11.25)]
     stock += [(wood, 1.75 * inch, depth * inch) for wood in (LVL, MADE) for depth in (7.25, 9.5, 14.0, 18.0)]
-    stock += [(TIMBER, 5.5 * inch, depth * inch) for depth in (9.5, 11.5, 13.5)] + [
-        (FIR, 0.75 * inch, 9.25 * inch)
-    ]
+    stock += [(TIMBER, 5.5 * inch, depth * inch) for depth in (9.5, 11.5, 13.5)] + [(FIR, 0.75 * inch, 9.25 * inch)]
     return build_rack(stock, plies=(1, 2, 3))
 
 
@@ -161,9 +157,7 @@ def test_a_stud_beside_a_no3_does_not_bring_the_rack_down():
 def test_strengths_worked_out_once_serve_dry_and_wet():
     strengths = RULEBOOK.prepare(RACK)
     for one_job in (job(), job(wet=True), job()):
-        assert (
-            size_beams(one_job, RACK, RULEBOOK, strengths).share == size_beams(one_job, RACK, RULEBOOK).share
-        ).all()
+        assert (size_beams(one_job, RACK, RULEBOOK, strengths).share == size_beams(one_job, RACK, RULEBOOK).share).all()
 
 
 def test_passing_rows_come_with_least_wood_first():
@@ -232,9 +226,7 @@ def test_a_candidate_outside_the_rules_has_no_limit_width(changes):
 
 
 def test_a_seat_too_short_for_the_code_has_no_limit_width():
-    limit, which, names = limit_widths(
-        lambda width: floor_job(width, left=Seat(1.25 * inch, "plate")), RACK, RULEBOOK
-    )
+    limit, which, names = limit_widths(lambda width: floor_job(width, left=Seat(1.25 * inch, "plate")), RACK, RULEBOOK)
     assert (limit == 0.0).all() and {names[i] for i in which} <= {"seat length", "bending"}
     exact, _, _ = limit_widths(lambda width: floor_job(width, left=Seat(1.5 * inch, "plate")), RACK, RULEBOOK)
     assert (exact > 0).any()
@@ -270,9 +262,9 @@ def test_of_unlike_ends_the_one_that_keeps_its_whole_shear_counts():
     strengths = RULEBOOK.prepare(RACK)
 
     def shear_of(one_job, combination):
-        return RULEBOOK.beam_shares(
-            RACK, strengths, rack_demand(one_job, RACK, combination, RULEBOOK), one_job.use
-        )["shear"]
+        return RULEBOOK.beam_shares(RACK, strengths, rack_demand(one_job, RACK, combination, RULEBOOK), one_job.use)[
+            "shear"
+        ]
 
     for combination in RULEBOOK.combinations(["dead", "live", "snow"]):
         assert shear_of(hung, combination) == pytest.approx(shear_of(job(loaded_on="side"), combination))

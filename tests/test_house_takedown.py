@@ -27,10 +27,16 @@ def widths(house):
         (around_a_wall(12 * ft, 12 * ft, joists="continuous"), (7.5, 7.5)),  # every beam table: 1.25 w L in the middle
         (around_a_wall(24 * ft, 0.0, kind="roof"), (12, 0)),  # a pair on two walls: half of the house each
         # moments about the far wall: 2 ft beyond each wall, 25/24 of it here and 1/24 of the other taken away
-        (around_a_wall(24 * ft, 0.0, kind="roof", left_overhang=2 * ft, right_overhang=2 * ft), (12 - 1 / 12, 2 + 1 / 12)),
+        (
+            around_a_wall(24 * ft, 0.0, kind="roof", left_overhang=2 * ft, right_overhang=2 * ft),
+            (12 - 1 / 12, 2 + 1 / 12),
+        ),
         (around_a_wall(12 * ft, 0.0, kind="roof", ridge="beam"), (6, 0)),
         # moments about the ridge: 14 ft of load at 7 ft, over 12 ft of leverage, is 98/12 ft
-        (around_a_wall(12 * ft, 0.0, kind="roof", ridge="beam", right_overhang=2 * ft), (98 / 12 - 2 - 1 / 6, 2 + 1 / 6)),
+        (
+            around_a_wall(12 * ft, 0.0, kind="roof", ridge="beam", right_overhang=2 * ft),
+            (98 / 12 - 2 - 1 / 6, 2 + 1 / 6),
+        ),
     ],
 )
 def test_widths_on_the_wall_by_hand(house, by_hand):
@@ -72,8 +78,10 @@ def test_joists_weigh_in_by_their_spacing():
 def test_a_two_level_house_by_hand():
     house = around_a_wall(12 * ft, 14 * ft)
     roof = level("roof", ("upper left", "upper middle", "upper right"), kind="roof", ridge="beam")
-    more = [wall(f"upper {name}", at, on=(name,), weight=8 * psf) for name, at in
-            (("left", -12 * ft), ("middle", 0.0), ("right", 14 * ft))]
+    more = [
+        wall(f"upper {name}", at, on=(name,), weight=8 * psf)
+        for name, at in (("left", -12 * ft), ("middle", 0.0), ("right", 14 * ft))
+    ]
     house = dataclasses.replace(house, levels=(roof, *house.levels), walls=house.walls + tuple(more))
     found = take_down(follow(house), "middle", 5 * ft)
     assert found.total["snow"] / plf == pytest.approx(30 * 13)
@@ -93,5 +101,10 @@ def test_load_types_are_never_summed_on_the_way():
 
 def test_what_the_take_down_says_is_what_the_path_says():
     path = follow(demo_house())
-    for name, at in (("middle wall", 3 * ft), ("main beam", 3 * ft), ("kitchen opening", 18 * ft), ("west foundation", ft)):
+    for name, at in (
+        ("middle wall", 3 * ft),
+        ("main beam", 3 * ft),
+        ("kitchen opening", 18 * ft),
+        ("west foundation", ft),
+    ):
         assert dict(take_down(path, name, at).total) == pytest.approx(dict(path.line_on(name, at)))

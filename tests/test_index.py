@@ -5,7 +5,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from structlib.__main__ import ROOMS, entries, main
+from structlib.__main__ import ROOMS, main
 
 ROOT = Path(__file__).resolve().parents[1] / "structlib"
 
@@ -29,5 +29,9 @@ def test_every_public_function_and_record_with_a_docstring_is_listed_under_its_r
     for path in ROOT.rglob("*.py"):
         module = ".".join(path.relative_to(ROOT).with_suffix("").parts)
         for node in ast.parse(path.read_text(encoding="utf-8")).body:
-            if isinstance(node, (ast.FunctionDef, ast.ClassDef)) and not node.name.startswith("_") and module != "__main__":
+            if (
+                isinstance(node, (ast.FunctionDef, ast.ClassDef))
+                and not node.name.startswith("_")
+                and module != "__main__"
+            ):
                 assert f"{module}.{node.name}" in listed or not ast.get_docstring(node), (module, node.name)

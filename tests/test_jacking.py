@@ -25,9 +25,7 @@ def test_a_jack_that_lifts_the_middle_level_carries_five_eighths():
     springs = formulas.simple_uniform_deflection(**BEAM)
     force = jacking.midspan_jack_force(lift=springs, span=4000.0, bending_stiffness=1e12)
     assert force == pytest.approx(5 / 8 * 3.0 * 4000.0, rel=1e-12)
-    assert jacking.midspan_jack_moment(lift=springs, **BEAM) == pytest.approx(
-        -3.0 * 4000.0**2 / 32, rel=1e-12
-    )
+    assert jacking.midspan_jack_moment(lift=springs, **BEAM) == pytest.approx(-3.0 * 4000.0**2 / 32, rel=1e-12)
 
 
 def test_the_ends_let_go_at_eight_fifths_of_the_springing_sag():
@@ -44,9 +42,7 @@ def test_a_beam_worked_by_hand_in_pounds_and_inches():
     stiffness = 1.6e6 * psi * inertia * inch**4
     off = jacking.midspan_lift_off(line_load=300 * plf, span=14 * ft, bending_stiffness=stiffness)
     assert off / inch == pytest.approx(25 * 168**4 / (48 * 1.6e6 * inertia), rel=1e-9)
-    moment = jacking.midspan_jack_moment(
-        lift=off, line_load=300 * plf, span=14 * ft, bending_stiffness=stiffness
-    )
+    moment = jacking.midspan_jack_moment(lift=off, line_load=300 * plf, span=14 * ft, bending_stiffness=stiffness)
     assert moment / (lb * ft) == pytest.approx(-300 * 14**2 / 8, rel=1e-9)
 
 
@@ -127,9 +123,7 @@ def test_scaling_twice_the_span_asks_an_eighth_for_the_same_lift():
     assert ratio == pytest.approx(16.0) and jacking.midspan_lift_off(**long) / jacking.midspan_lift_off(
         **short
     ) == pytest.approx(16.0)
-    force = [
-        jacking.midspan_jack_force(lift=1.0, span=span, bending_stiffness=1e12) for span in (4000.0, 8000.0)
-    ]
+    force = [jacking.midspan_jack_force(lift=1.0, span=span, bending_stiffness=1e12) for span in (4000.0, 8000.0)]
     assert force[1] / force[0] == pytest.approx(1 / 8)
 
 

@@ -7,10 +7,10 @@ import pytest
 
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.mechanics import formulas, jacking, shoring
+from structlib.pages.kit.show import published, start_values
 from structlib.pages.topics.meanwhile import tables as meanwhile_tables
 from structlib.pages.topics.meanwhile.jack import JackPage, lifted_level
 from structlib.pages.topics.meanwhile.page import MeanwhilePage
-from structlib.pages.kit.show import published, start_values
 from structlib.pictures.scene import label_overlaps, labels_of, outside
 
 MEANWHILE = [
@@ -40,9 +40,7 @@ JACK = [
 
 @pytest.mark.parametrize("frame", ["page", "wide", "tall"])
 @pytest.mark.parametrize("system", ["us", "metric"])
-@pytest.mark.parametrize(
-    ("kind", "sweep"), [(MeanwhilePage, MEANWHILE), (JackPage, JACK)], ids=["walls", "jack"]
-)
+@pytest.mark.parametrize(("kind", "sweep"), [(MeanwhilePage, MEANWHILE), (JackPage, JACK)], ids=["walls", "jack"])
 def test_no_text_overlaps_and_nothing_leaves_the_picture(kind, sweep, system, frame):
     page = kind(system)
     for changes in sweep:
@@ -165,9 +163,7 @@ def test_the_arrows_of_joists_in_one_piece_are_the_greater_push(frame):
 def test_joists_in_one_piece_are_compared_with_ten_eighths():
     rows = rows_of(MeanwhilePage(), way="continuous")
     wall = formulas.two_span_uniform_middle_reaction(line_load=50 * psf, span=12 * ft)
-    each = shoring.continuous_temporary_wall_reaction(
-        line_load=50 * psf, span=12 * ft, offset=2 * ft, middle_load=0.0
-    )
+    each = shoring.continuous_temporary_wall_reaction(line_load=50 * psf, span=12 * ft, offset=2 * ft, middle_load=0.0)
     assert wall / plf == pytest.approx(750.0)
     assert rows["all temporary walls"][:2] == (
         f"{2 * each / plf:.0f} plf",

@@ -19,8 +19,15 @@ SAWN = MeasuredJoists(width=2 * inch, depth=7.5 * inch, spacing=16 * inch, weigh
 HOLE = dataclasses.replace(SAWN, cut=Cut(what="hole", place=5 * ft, size=2 * inch, below=2 * inch))
 ROUND = MeasuredJoists(width=8 * inch, depth=8 * inch, spacing=16 * inch, weight=0.0, shape="round", taper=1 * inch)
 HEWN = MeasuredJoists(width=6 * inch, depth=8 * inch, spacing=16 * inch, weight=0.0, shape="hewn", wane=1 * inch)
-ANOTHER = {"species": "Hem-Fir", "grade": "No.2", "shape": "flat sides", "what": "notch in the top", "made": "engineered",
-           "state": "rot", "weight": 2 * psf}
+ANOTHER = {
+    "species": "Hem-Fir",
+    "grade": "No.2",
+    "shape": "flat sides",
+    "what": "notch in the top",
+    "made": "engineered",
+    "state": "rot",
+    "weight": 2 * psf,
+}
 
 
 def house(joists, **more):
@@ -49,19 +56,38 @@ def other(one, value):
 ])  # fmt: skip
 def test_every_field_of_measured_joists_has_an_effect(joists, wanted):
     fields = {one.name: one for one in dataclasses.fields(joists)}
-    assert set(fields) == {"width", "depth", "spacing", "weight", "plies", "shape", "wane", "taper", "species", "grade", "made",
-                           "state", "cut"}
+    assert set(fields) == {
+        "width",
+        "depth",
+        "spacing",
+        "weight",
+        "plies",
+        "shape",
+        "wane",
+        "taper",
+        "species",
+        "grade",
+        "made",
+        "state",
+        "cut",
+    }
     for name in wanted:
-        assert told(dataclasses.replace(joists, **{name: other(fields[name], getattr(joists, name))})) != told(joists), name
+        assert told(dataclasses.replace(joists, **{name: other(fields[name], getattr(joists, name))})) != told(
+            joists
+        ), name
 
 
-@pytest.mark.parametrize("joists, wanted", [(SAWN, ("what", "place", "size", "length")), (HOLE, ("place", "size", "below"))])
+@pytest.mark.parametrize(
+    "joists, wanted", [(SAWN, ("what", "place", "size", "length")), (HOLE, ("place", "size", "below"))]
+)
 def test_every_field_of_a_cut_has_an_effect(joists, wanted):
     fields = {one.name: one for one in dataclasses.fields(joists.cut)}
     assert set(fields) == {"what", "place", "size", "length", "below"}
     for name in wanted:
         value = 8 * inch if name == "place" else other(fields[name], getattr(joists.cut, name))
-        assert told(dataclasses.replace(joists, cut=dataclasses.replace(joists.cut, **{name: value}))) != told(joists), name
+        assert told(dataclasses.replace(joists, cut=dataclasses.replace(joists.cut, **{name: value}))) != told(
+            joists
+        ), name
 
 
 def test_a_house_with_old_joists_comes_back_from_its_file(tmp_path):

@@ -81,9 +81,7 @@ def test_flat_sided_log_against_polygon(diameter, width):
     assert shapes.flat_sided_inertia(diameter=diameter, width=width) == pytest.approx(inertia, rel=1e-6)
 
 
-@pytest.mark.parametrize(
-    "width, depth, leg", [(6.0, 8.0, 1.0), (7.0, 7.0, 3.5), (4.0, 9.0, 0.25), (5.0, 6.0, 0.0)]
-)
+@pytest.mark.parametrize("width, depth, leg", [(6.0, 8.0, 1.0), (7.0, 7.0, 3.5), (4.0, 9.0, 0.25), (5.0, 6.0, 0.0)])
 def test_hewn_and_rounded_against_polygon(width, depth, leg):
     area, _, inertia = polygon(hewn(width, depth, leg))
     assert shapes.hewn_area(width=width, depth=depth, wane=leg) == pytest.approx(area)
@@ -91,9 +89,7 @@ def test_hewn_and_rounded_against_polygon(width, depth, leg):
     if leg:
         area, _, inertia = polygon(rounded(width, depth, leg))
         assert shapes.rounded_area(width=width, depth=depth, radius=leg) == pytest.approx(area, rel=1e-6)
-        assert shapes.rounded_inertia(width=width, depth=depth, radius=leg) == pytest.approx(
-            inertia, rel=1e-6
-        )
+        assert shapes.rounded_inertia(width=width, depth=depth, radius=leg) == pytest.approx(inertia, rel=1e-6)
 
 
 def sliced_shear_ratio(width_at, low, high, slices=200_000):

@@ -103,9 +103,7 @@ def test_beams_without_load_rest():
 
 def test_a_point_load_at_either_end_of_its_span():
     point = SpanPoint(0, np.array([0.0, 4000.0]), 6000.0)
-    many = solve_many(
-        spans=np.full(2, 4000.0), bending_stiffness=2e12, line_loads=5.0, point_loads=[point]
-    )
+    many = solve_many(spans=np.full(2, 4000.0), bending_stiffness=2e12, line_loads=5.0, point_loads=[point])
     assert many.reactions.tolist() == [[16000.0, 10000.0], [10000.0, 16000.0]]
     np.testing.assert_allclose(many.greatest_moment, 1e7, rtol=1e-14)
 

@@ -336,12 +336,18 @@ def _some_beam(rng):
     cases = []
     for _ in range(3):
         start = rng.uniform(0.0, 0.5) * length
-        cases.append(rng.choice((
-            (LineLoad(start, length, rng.uniform(1.0, 9.0), rng.uniform(1.0, 9.0)), PointLoad(start, 900.0)),
-            (LineLoad(0.0, length, rng.uniform(1.0, 9.0)),),
-            (Couple(start, 4e5), PointLoad(rng.uniform(0.0, 1.0) * length, rng.uniform(-900.0, 5000.0))),
-        )))
-    return Beam(length, ((length / 3, 1e12), (length, 2e12)), supports, [load for case in cases for load in case]), cases
+        cases.append(
+            rng.choice(
+                (
+                    (LineLoad(start, length, rng.uniform(1.0, 9.0), rng.uniform(1.0, 9.0)), PointLoad(start, 900.0)),
+                    (LineLoad(0.0, length, rng.uniform(1.0, 9.0)),),
+                    (Couple(start, 4e5), PointLoad(rng.uniform(0.0, 1.0) * length, rng.uniform(-900.0, 5000.0))),
+                )
+            )
+        )
+    return Beam(
+        length, ((length / 3, 1e12), (length, 2e12)), supports, [load for case in cases for load in case]
+    ), cases
 
 
 def test_loads_solved_apart_and_added_up_are_the_loads_solved_together():
@@ -349,8 +355,12 @@ def test_loads_solved_apart_and_added_up_are_the_loads_solved_together():
     for _ in range(60):
         beam, cases = _some_beam(rng)
         factors = [rng.choice((1.0, 0.75, 1.6)) for _ in cases]
-        together = Beam(beam.length, beam.bending_stiffness, beam.supports, [
-            load if factor == 1.0 else _grown(load, factor) for case, factor in zip(cases, factors) for load in case])
+        together = Beam(
+            beam.length,
+            beam.bending_stiffness,
+            beam.supports,
+            [load if factor == 1.0 else _grown(load, factor) for case, factor in zip(cases, factors) for load in case],
+        )
         one, other = combined(zip(solve_each(beam, cases), factors)), solve(together)
         greatest = max(abs(reaction.force) for reaction in other.reactions)
         for a, b in zip(one.reactions, other.reactions, strict=True):
@@ -369,8 +379,10 @@ def test_what_does_not_add_up_is_refused():
     resting = Beam(4000.0, 1e12, [Support(0.0), Support(4000.0, can_lift=True)], [PointLoad(900.0, 100.0)])
     with pytest.raises(BadInput, match="lift or sink"):
         combined([(solve(resting), 1.0)])
-    one, other = (solve(Beam(4000.0, stiffness, [Support(0.0), Support(4000.0)], [PointLoad(900.0, 100.0)]))
-                  for stiffness in (1e12, 2e12))
+    one, other = (
+        solve(Beam(4000.0, stiffness, [Support(0.0), Support(4000.0)], [PointLoad(900.0, 100.0)]))
+        for stiffness in (1e12, 2e12)
+    )
     with pytest.raises(BadInput, match="of one beam"):
         combined([(one, 1.0), (other, 1.0)])
     with pytest.raises(BadInput, match="of one beam"):

@@ -102,9 +102,7 @@ def test_simple_span_under_a_point_load_is_proved():
     y_far = y_left.subs(a, L - b)
     place = formulas.simple_point_greatest_deflection_place(span=L, nearer_distance=b)
     _assert_same(y_far.diff(x).subs(x, place), 0)
-    greatest = formulas.simple_point_greatest_deflection(
-        point_load=P, span=L, nearer_distance=b, bending_stiffness=EI
-    )
+    greatest = formulas.simple_point_greatest_deflection(point_load=P, span=L, nearer_distance=b, bending_stiffness=EI)
     _assert_same(greatest, y_far.subs(x, place))
 
 

@@ -53,7 +53,9 @@ def found_by_name(tree):
             sides = [node.left, *node.comparators]
             named = any(isinstance(side, ast.Attribute) and side.attr == "name" for side in sides)
             lines += [node.lineno] * (named and any(_literal(side) for side in sides))
-        elif isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute) and node.args and _literal(node.args[0]):
+        elif (
+            isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute) and node.args and _literal(node.args[0])
+        ):
             asks = node.func.attr == "check"
             starts = node.func.attr in ("startswith", "endswith") and (
                 isinstance(node.func.value, ast.Attribute) and node.func.value.attr == "name"
@@ -69,7 +71,12 @@ def _literal(node):
 
 
 def test_the_counting_finds_what_it_should():
-    assert names_in("by NDS 2018 3.7 and IRC Table R301.5, from structlib.rules.us import x") == ["NDS", "IRC", "R301.5", "rules.us"]
+    assert names_in("by NDS 2018 3.7 and IRC Table R301.5, from structlib.rules.us import x") == [
+        "NDS",
+        "IRC",
+        "R301.5",
+        "rules.us",
+    ]
     assert names_in("system='us', bus, MIRCE, an sdi of rusty USages, rules.usage") == []
     source = 'a.name == "x"; b.name in ("x", "y"); r.check("x"); c.name.startswith("x"); c.kind == "x"; a.name == b; check("x")'
     assert found_by_name(ast.parse(source)) == [1, 1, 1, 1]

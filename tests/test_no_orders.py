@@ -19,8 +19,7 @@ VERBS = (
 AWAY = r"(?:take|pull|knock|get)\s+(?:\w+\s+){1,4}?(?:out|off|down|away)"
 #: What such a verb does its work on: "Cut the beam" is an order, "Cut joists end over the wall" is none.
 OBJECT = (
-    "(?:it|them|that|this|those|these|the|an?|one|two|your|each|every|all|both|any|old|out|up|back|off|"
-    "through|right)"
+    "(?:it|them|that|this|those|these|the|an?|one|two|your|each|every|all|both|any|old|out|up|back|off|through|right)"
 )
 #: Where an order begins: a text, a line, a sentence, an item of a list, after a colon, a semicolon or "then".
 BEGINS = r"(?:\A|[.!?:;…,]\s|\n|\bthen\s|\band so\s|[-*•]\s|\d[.)]\s)"

@@ -16,8 +16,25 @@ from structlib.pages.kit import show
 
 NOTEBOOKS = Path(__file__).resolve().parents[1] / "notebooks"
 #: What no argument of a call may answer with anything but a sentence, unless it takes it.
-NASTY = (math.nan, math.inf, -1.0, 1e-300, 1e300, "", "12 ft", None, True, [], (1.0, 2.0), {}, np.float64(2.5),
-         np.int64(3), np.float32("nan"), np.array([1.0, 2.0]), object())
+NASTY = (
+    math.nan,
+    math.inf,
+    -1.0,
+    1e-300,
+    1e300,
+    "",
+    "12 ft",
+    None,
+    True,
+    [],
+    (1.0, 2.0),
+    {},
+    np.float64(2.5),
+    np.int64(3),
+    np.float32("nan"),
+    np.array([1.0, 2.0]),
+    object(),
+)
 
 
 def _code(path):
@@ -67,8 +84,11 @@ def _arguments(function, args, given):
     parameters = inspect.signature(function).parameters
     bound = inspect.signature(function).bind(*args, **given)
     bound.apply_defaults()
-    plain = {name: value for name, value in bound.arguments.items()
-             if parameters[name].kind not in (inspect.Parameter.VAR_KEYWORD, inspect.Parameter.VAR_POSITIONAL)}
+    plain = {
+        name: value
+        for name, value in bound.arguments.items()
+        if parameters[name].kind not in (inspect.Parameter.VAR_KEYWORD, inspect.Parameter.VAR_POSITIONAL)
+    }
     return plain, bound
 
 

@@ -101,7 +101,9 @@ def test_share_of_a_measured_joist_by_hand():
 
 def test_weight_that_stays_counts_by_its_own_time_factor():
     """100 psf of weight and 1 psf of people: dead load alone asks more, since wood gives 0.9 of its ten-year value for it."""
-    one = MeasuredJoist(measured_section("sawn", width=2 * inch, depth=8 * inch), 16 * inch, 1, "Eastern White Pine", "No.2")
+    one = MeasuredJoist(
+        measured_section("sawn", width=2 * inch, depth=8 * inch), 16 * inch, 1, "Eastern White Pine", "No.2"
+    )
     found = compared(one, span=8 * ft, dead=100 * psf, live=1 * psf, rulebook=RULEBOOK).question("bending")
     stress = 100 * 16 / 144 * 96**2 / 8 / (2 * 8**2 / 6)
     assert found.combination == "D" and found.asked / psi == pytest.approx(stress)
@@ -109,7 +111,9 @@ def test_weight_that_stays_counts_by_its_own_time_factor():
 
 
 def test_no_repetitive_factor_beyond_two_feet():
-    near, far = (joist("Hem-Fir", "No.2", span=10 * ft, spacing=gap).question("bending") for gap in (24 * inch, 24.1 * inch))
+    near, far = (
+        joist("Hem-Fir", "No.2", span=10 * ft, spacing=gap).question("bending") for gap in (24 * inch, 24.1 * inch)
+    )
     assert near.given[0] / far.given[0] == pytest.approx(1.15)
 
 
@@ -140,6 +144,7 @@ def test_any_joist_between_lies_inside_the_range(span, depth, width, live, wood_
 @pytest.mark.parametrize("low, high", [(5.0, 6.0), (7.0, 7.75), (7.25, 7.75), (9.0, 9.25), (5.25, 9.5)])
 def test_the_range_brackets_brute_force_across_the_steps_of_the_size_factor(low, high):
     """A hair above 7 1/4 in a joist counts as a 2x10: hundreds of depths, none outside the range."""
+
     def bending(depth):
         return joist("Hem-Fir", "No.2", depth=depth).question("bending").shares[0]
 
@@ -151,9 +156,7 @@ def test_the_range_brackets_brute_force_across_the_steps_of_the_size_factor(low,
     ends = measured_unknowns(jumps={"depth": size_jumps()}, depth=(low * inch, high * inch))
     found = unknown_range(bending, ends)
     places = {low + (high - low) * k / 400 for k in range(401)}
-    places |= {
-        step + more for step in (5.5, 7.25, 9.25) for more in (0.0, 1e-4) if low <= step + more <= high
-    }
+    places |= {step + more for step in (5.5, 7.25, 9.25) for more in (0.0, 1e-4) if low <= step + more <= high}
     every = [stress_over_value(depth) for depth in places]
     assert found.least.answer <= min(every) * (1 + 1e-9)
     # just past a step, the range looks a millionth of the depth further and not a ten-thousandth of an inch
@@ -194,9 +197,7 @@ def test_mid_beam_in_exact_shares():
     assert found.before.sagging == pytest.approx(w * L**2 / 8)
     assert found.after.hogging == pytest.approx(w * (L / 2) ** 2 / 8)
     assert found.after.sagging == pytest.approx(9 / 128 * w * (L / 2) ** 2)
-    assert found.after.middle == pytest.approx(1.25 * w * L / 2) and found.after.end == pytest.approx(
-        0.375 * w * L / 2
-    )
+    assert found.after.middle == pytest.approx(1.25 * w * L / 2) and found.after.end == pytest.approx(0.375 * w * L / 2)
     cut = with_mid_beam(span=L, lasting=13 * plf, passing=53 * plf, bending_stiffness=4.5e11, joists="cut")
     assert cut.after.middle == pytest.approx(w * L / 2) and cut.after.hogging == pytest.approx(0, abs=1e-3)
     assert cut.after.sag == pytest.approx(cut.before.sag / 16)
@@ -225,9 +226,7 @@ def test_people_on_one_half_only_by_superposition():
 
 def test_a_snug_beam_takes_only_what_comes_later():
     """By superposition: the lasting load stays on the long span, the passing load goes on two."""
-    found = with_mid_beam(
-        span=16 * ft, lasting=13 * plf, passing=53 * plf, bending_stiffness=4.5e11, snug=True
-    )
+    found = with_mid_beam(span=16 * ft, lasting=13 * plf, passing=53 * plf, bending_stiffness=4.5e11, snug=True)
     assert found.after.middle == pytest.approx(1.25 * 53 * plf * 8 * ft)
     none = with_mid_beam(span=16 * ft, lasting=13 * plf, passing=0.0, bending_stiffness=4.5e11, snug=True)
     assert none.after.middle == pytest.approx(0, abs=1e-6 * 13 * plf * 16 * ft)
@@ -240,9 +239,7 @@ def test_a_snug_beam_takes_only_what_comes_later():
 def test_tub_by_hand():
     tub = find_heavy_thing("cast-iron tub")
     assert tub.weight / lb == pytest.approx(325 + 180 + 45 * 62.4 * 231 / 1728)
-    assert tile_load() / psf == pytest.approx(16) and tile_load(mortar="1 in mortar") / psf == pytest.approx(
-        23
-    )
+    assert tile_load() / psf == pytest.approx(16) and tile_load(mortar="1 in mortar") / psf == pytest.approx(23)
 
 
 @pytest.mark.parametrize("direction, joists", [("across the joists", 5), ("along the joists", 3)])
@@ -292,9 +289,7 @@ def test_every_heavy_thing_has_a_weight_and_fits_a_long_floor():
     for name in heavy_things():
         thing = find_heavy_thing(name)
         assert thing.weight > 0 and thing.verified == "common practice"
-        assert patch_on_joists(
-            thing, span=16 * ft, spacing=16 * inch, lasting=0.0, design=50 * psf, place=8 * ft
-        )
+        assert patch_on_joists(thing, span=16 * ft, spacing=16 * inch, lasting=0.0, design=50 * psf, place=8 * ft)
 
 
 # ---- signs ----
@@ -339,9 +334,7 @@ def test_outside_causes_come_first_and_gates_are_kept():
         lambda: with_mid_beam(span=400 * ft, lasting=1.0, passing=1.0, bending_stiffness=1e12),
         lambda: with_mid_beam(span=5000.0, lasting=0.0, passing=0.0, bending_stiffness=1e12),
         lambda: with_mid_beam(span=5000.0, lasting=1.0, passing=1.0, bending_stiffness=1e12, joists="hinged"),
-        lambda: with_mid_beam(
-            span=5000.0, lasting=1.0, passing=1.0, bending_stiffness=1e12, joists="cut", snug=True
-        ),
+        lambda: with_mid_beam(span=5000.0, lasting=1.0, passing=1.0, bending_stiffness=1e12, joists="cut", snug=True),
         lambda: beam_line_load(100.0, spacing=0.0),
         lambda: find_heavy_thing("bath"),
         lambda: tile_load(mortar="thin"),
@@ -361,18 +354,14 @@ def test_outside_causes_come_first_and_gates_are_kept():
         lambda: MeasuredJoists(width=2 * inch, depth=8 * inch, spacing=math.nan, weight=0.0),
         lambda: vibration.simple_span_frequency(bending_stiffness=0.0, line_weight=1.0, span=1.0),
         lambda: vibration.frequency_from_sag(sag=-1.0),
-        lambda: vibration.midspan_weight_frequency(
-            bending_stiffness=1.0, line_weight=1.0, span=1.0, point_weight=-1.0
-        ),
+        lambda: vibration.midspan_weight_frequency(bending_stiffness=1.0, line_weight=1.0, span=1.0, point_weight=-1.0),
         lambda: tapered_log(start_diameter=0.0, end_diameter=1.0, span=1.0, line_load=1.0, modulus=1.0),
         lambda: tapered_log(start_diameter=[1.0], end_diameter=1.0, span=1.0, line_load=1.0, modulus=1.0),
         lambda: tapered_diameter(start_diameter=1.0, end_diameter=1.0, span=1.0, position=2.0),
         lambda: bare_span(bending_stiffness=math.inf),
         lambda: point_load_limit(span=100.0),
         lambda: vibration_span(modulus=1e4, width=38, depth=235, spacing=400, subfloor=15.5, tied="straps"),
-        lambda: vibration_span(
-            modulus=[1e4], width=38, depth=235, spacing=400, subfloor=15.5, tied="strapping"
-        ),
+        lambda: vibration_span(modulus=[1e4], width=38, depth=235, spacing=400, subfloor=15.5, tied="strapping"),
     ],
 )
 def test_nonsense_is_refused(ask):
@@ -380,9 +369,7 @@ def test_nonsense_is_refused(ask):
         ask()
 
 
-@pytest.mark.parametrize(
-    "changed", [dict(width=45.0), dict(depth=300.0), dict(spacing=500.0), dict(subfloor=18.0)]
-)
+@pytest.mark.parametrize("changed", [dict(width=45.0), dict(depth=300.0), dict(spacing=500.0), dict(subfloor=18.0)])
 def test_vibration_rule_is_refused_outside_its_table(changed):
     size = dict(modulus=1e4, width=38, depth=235, spacing=400, subfloor=15.5, tied="strapping") | changed
     with pytest.raises(OutsideRule):
@@ -399,8 +386,6 @@ def test_glue_and_thicker_subfloor_let_joists_span_farther():
 def test_short_spans_join_long_ones_at_three_metres():
     """K and its limit K3 meet where the span is exactly 3 m, and below it the help stands still."""
     for depth in range(90, 287, 7):
-        found = vibration_span(
-            modulus=11000, width=38, depth=depth, spacing=400, subfloor=15.5, tied="strapping"
-        )
+        found = vibration_span(modulus=11000, width=38, depth=depth, spacing=400, subfloor=15.5, tied="strapping")
         assert found.short == (found.bare_span * math.exp(0.25 - 0.33 * math.log(depth / 184)) <= 3000)
         assert found.short == (found.span <= 3000)

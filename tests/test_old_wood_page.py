@@ -8,11 +8,10 @@ import pytest
 from structlib.ground.measured_sections import measured_section
 from structlib.ground.units import ft, inch, lb, psf, psi
 from structlib.house.old_floor import compared
-from structlib.pages.topics.old_wood import floors
-from structlib.pages.topics.old_wood import tables
 from structlib.pages.kit.controls import Pick, Slide
-from structlib.pages.topics.old_wood.page import OldWoodPage
 from structlib.pages.kit.show import start_values
+from structlib.pages.topics.old_wood import floors, tables
+from structlib.pages.topics.old_wood.page import OldWoodPage
 from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import MeasuredJoist
@@ -40,9 +39,7 @@ def drawn(number, system="us"):
         if isinstance(control, Pick):
             values[control.name] = draw.choice(control.options)[1]
             continue
-        value = draw.choice(
-            (control.low, control.high, control.default, draw.uniform(control.low, control.high))
-        )
+        value = draw.choice((control.low, control.high, control.default, draw.uniform(control.low, control.high)))
         if isinstance(control, Slide):
             value = control.low + round((value - control.low) / control.step) * control.step
         values[control.name] = int(value) if control.dimension == "count" else value
@@ -226,9 +223,7 @@ def test_tables_say_what_is_well_known():
         "96 %",
     )
     beams = {row[0]: row for row in floors.new_beam().rows}
-    assert (
-        beams["beam, joists run through"][4] == "325 plf" and beams["beam, joists cut on it"][4] == "260 plf"
-    )
+    assert beams["beam, joists run through"][4] == "325 plf" and beams["beam, joists cut on it"][4] == "260 plf"
     # 10 psf on both halves and 30 psf on one, 16 in on 6.5 ft: 1.25 and 0.625 of a half's load
     half = beams["the same, people on one half only"]
     assert half[4] == f"{(1.25 * 10 + 0.625 * 30) * 6.5:.0f} plf"
@@ -299,7 +294,9 @@ def test_a_log_of_white_pine_is_never_shown_as_another_wood():
         assert "Douglas" not in said and "%" not in shown.scene.alt and "Eastern White Pine" in shown.gates[0]
         rows = {row[0]: row for row in shown.rows}
         assert all(row[2] == row[3] == "" for row in shown.rows)
-        assert rows["sag under live load"][1] == rows["first frequency, empty floor"][1] == "not known: the wood decides"
+        assert (
+            rows["sag under live load"][1] == rows["first frequency, empty floor"][1] == "not known: the wood decides"
+        )
         assert rows["bending"][1] == page.compute(start_values(page, wood="any", **log)).rows[0][1]
         assert not page.compute(start_values(page, wood="Douglas Fir-Larch", **log)).gates
 

@@ -14,9 +14,10 @@ import structlib.pages
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf, psi
+from structlib.pages.kit.controls import Page, Slide
+from structlib.pages.kit.show import start_values
 from structlib.pages.topics.beam.page import BeamPage
 from structlib.pages.topics.boards.page import BoardsPage
-from structlib.pages.kit.controls import Page, Slide
 from structlib.pages.topics.meanwhile.jack import JackPage
 from structlib.pages.topics.meanwhile.page import MeanwhilePage
 from structlib.pages.topics.old_wood.page import OldWoodPage
@@ -27,13 +28,23 @@ from structlib.pages.topics.push.page import PushPage
 from structlib.pages.topics.roof.page import RoofPage
 from structlib.pages.topics.seat.page import SeatPage
 from structlib.pages.topics.shared_plies.page import UnlikePliesPage
-from structlib.pages.kit.show import start_values
 from structlib.pages.topics.wall.page import WallPage
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import Compared, CutMember, Question, acting
 
 OF_ANOTHER_BOOK = re.compile(r"\b(NDS|IRC|ASCE|AISC|IBC)\b|United States")
-PAGES = (PathPage, WallPage, BeamPage, SeatPage, PostPage, RoofPage, PastPostPage, UnlikePliesPage, OldWoodPage, MeanwhilePage)
+PAGES = (
+    PathPage,
+    WallPage,
+    BeamPage,
+    SeatPage,
+    PostPage,
+    RoofPage,
+    PastPostPage,
+    UnlikePliesPage,
+    OldWoodPage,
+    MeanwhilePage,
+)
 #: Pages of mechanics alone, which ask no rulebook.
 NO_RULES = (BoardsPage, PushPage, JackPage)
 #: A wall and what holds a house meanwhile have loads and no verdict; the invented rulebook knows no old joists, no plies
@@ -68,7 +79,13 @@ def test_a_page_computes_under_another_rulebook_and_names_no_other(kind):
     first |= {"above": "none"} if isinstance(first.get("above"), str) else {}
     for values in (first, *(_anywhere(page, dice) for _ in range(25))):
         shown = page.compute(values, start_values(page))
-        texts = (shown.scene.title, shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row))
+        texts = (
+            shown.scene.title,
+            shown.scene.alt,
+            *shown.notes,
+            *shown.gates,
+            *(cell for row in shown.rows for cell in row),
+        )
         # where a wood comes from is a fact of that wood
         told = [text for text in texts if not re.match("(Design values|Values) of ", text)]
         assert not [text for text in told if OF_ANOTHER_BOOK.search(text)]
@@ -81,15 +98,28 @@ def test_the_post_s_demands_stay_and_each_kind_without_a_rule_is_told_in_a_sente
     values = start_values(page, plate="spf", blocks="blocks", above="none", live=0.0, snow=0.0, height=8 * ft)
     found, shown = page.result(tuple(values.items())), page.compute(values)
     rows = {row[0]: row for row in shown.rows}
-    assert rows["plate under the post"][1] == rows["load on the post"][1] and rows["plate under the post"][3] == "not judged"
+    assert (
+        rows["plate under the post"][1] == rows["load on the post"][1]
+        and rows["plate under the post"][3] == "not judged"
+    )
     for kind in ("plate", "capacity", "least pad", "held top"):
-        assert len([note for note in shown.notes if note.startswith("Not judged: ") and "no rule for" in note
-                    and f" {kind} here" in note]) == 1
+        assert (
+            len(
+                [
+                    note
+                    for note in shown.notes
+                    if note.startswith("Not judged: ") and "no rule for" in note and f" {kind} here" in note
+                ]
+            )
+            == 1
+        )
     assert shown.scene.title.endswith("not judged: plate under the post")
     assert {"squash", "soil under the pad"} <= set(rows) and "fewest plies for this load" not in rows
     # by hand: both beam ends with their own weight, and the post's own; 1.25 of it under the strength combination
     beam, post = found.beam.member, found.column
-    dead = (values["dead"] + beam.weight_per_length) * values["span"] + post.material.weight_density * post.area * 8 * ft
+    dead = (values["dead"] + beam.weight_per_length) * values[
+        "span"
+    ] + post.material.weight_density * post.area * 8 * ft
     squash, sink = found.post[0], found.soil_pressure
     assert squash.share == pytest.approx(1.25 * dead / (RESISTANCE * post.material.compression * post.area), rel=1e-12)
     assert sink.share == pytest.approx(dead / values["pad"] ** 2 / SOIL_GIVES, rel=1e-12)
@@ -102,7 +132,9 @@ def test_a_roof_keeps_its_demands_and_its_ridge_beam_is_judged():
     rows = {row[0]: row for row in shown.rows}
     load = 1.25 * 15 + 1.5 * 30
     push = load * 16 / 12 * 24**2 / (8 * 6)
-    assert rows["push at each eave, a pair"][1] == rows["tie"][1] == f"{push:,.0f} lb" and rows["tie"][3] == "not judged"
+    assert (
+        rows["push at each eave, a pair"][1] == rows["tie"][1] == f"{push:,.0f} lb" and rows["tie"][3] == "not judged"
+    )
     assert rows["rafters"][1] == rows["greatest bending in a rafter"][1] == f"{load * 16 / 12 * 12**2 / 8:,.0f} lb-ft"
     assert shown.scene.title == f"Each eave is pushed by {push:,.0f} lb; not judged: rafters, tie" and not shown.gates
     for what in ("rafter", "tie", "roof snow", "blown snow", "joint nails", "roof gates"):
@@ -120,10 +152,14 @@ def test_a_roof_keeps_its_demands_and_its_ridge_beam_is_judged():
 def test_one_post_has_one_load_on_the_path_page_and_on_the_post_page(rulebook):
     path, page, dice = PathPage(rulebook=rulebook), PostPage(rulebook=rulebook), random.Random(11)
     post = path.house.posts[0]
-    same = dict(post_wood="hem-fir", size=post.wood.size[2:], made="nailed", height=post.height, post_plies=post.wood.plies)
+    same = dict(
+        post_wood="hem-fir", size=post.wood.size[2:], made="nailed", height=post.height, post_plies=post.wood.plies
+    )
     for _ in range(12):
-        beam = {name: dice.choice((4, 5, 6.25, 9)) * ft if name == "span" else dice.choice((1, 2, 3, 5))
-                for name in ("span", "plies")}
+        beam = {
+            name: dice.choice((4, 5, 6.25, 9)) * ft if name == "span" else dice.choice((1, 2, 3, 5))
+            for name in ("span", "plies")
+        }
         there = path.result(tuple(start_values(path, **beam, wood="fir").items())).post
         here = page.path(start_values(page, **beam, **same)).element("pad").total().sum_for_equilibrium_only()
         assert here == pytest.approx(there, rel=1e-12)
@@ -146,7 +182,9 @@ def test_plies_that_another_rulebook_does_not_join_have_no_verdict_and_keep_what
 
 def test_the_seat_keeps_its_push_where_no_rule_is_and_the_beam_above_its_share():
     page = SeatPage(rulebook=DUMMY)
-    values = start_values(page, above="none", span=6 * ft, seat=3 * inch, dead=0.0, live=400 * plf, roof_live=0.0, snow=0.0)
+    values = start_values(
+        page, above="none", span=6 * ft, seat=3 * inch, dead=0.0, live=400 * plf, roof_live=0.0, snow=0.0
+    )
     found, shown = page.result(tuple(values.items())), page.compute(values)
     beam = found.beam.member
     line = 1.25 * beam.weight_per_length + 1.5 * 400 * plf  # 6 ft clear and half of each seat
@@ -179,9 +217,24 @@ def test_shared_plies_keep_what_is_asked_and_say_once_that_no_rule_judges_it():
     page, dice = UnlikePliesPage(rulebook=DUMMY), random.Random("shared plies")
     for values in (start_values(page), *(_drawn(page, dice) for _ in range(40))):
         shown = page.compute(values, start_values(page))
-        texts = (shown.scene.title, shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row))
+        texts = (
+            shown.scene.title,
+            shown.scene.alt,
+            *shown.notes,
+            *shown.gates,
+            *(cell for row in shown.rows for cell in row),
+        )
         assert not [text for text in texts if OF_ANOTHER_BOOK.search(text)]
-        assert len([note for note in shown.notes if note.startswith("Not judged: ") and "no rule for a shared beam here" in note]) == 1
+        assert (
+            len(
+                [
+                    note
+                    for note in shown.notes
+                    if note.startswith("Not judged: ") and "no rule for a shared beam here" in note
+                ]
+            )
+            == 1
+        )
         assert not [row for row in shown.rows if "%" in row[3]]
     # by hand: two 2x10 of E 1.6 million psi beside 1 3/4 in of 2.0 million; 1.5 of the load under its strength combination
     shown = page.compute(start_values(page, span=10 * ft, load=400 * plf))
@@ -191,7 +244,10 @@ def test_shared_plies_keep_what_is_asked_and_say_once_that_no_rule_judges_it():
     assert rows["bending, old plies"][1] == f"{old / psi:,.0f} psi" and rows["bending, old plies"][3] == "not judged"
     assert "takes 42 %" in shown.scene.title and 2.0 * 1.75 / (2.0 * 1.75 + 1.6 * 3.0) == pytest.approx(0.42, abs=0.005)
     assert shown.scene.title.endswith("not judged: bending, sag, fasteners between the pieces")
-    flitch = {row[0]: row for row in page.compute(start_values(page, arrangement="flitch", load=400 * plf, new_depth=9.25 * inch)).rows}
+    flitch = {
+        row[0]: row
+        for row in page.compute(start_values(page, arrangement="flitch", load=400 * plf, new_depth=9.25 * inch)).rows
+    }
     share = 29e6 * 0.5 / (29e6 * 0.5 + 1.6e6 * 3.0)
     told = flitch["load into the plate along the beam"]
     assert told[1] == f"{1.5 * 400 * share:.0f} plf" and told[3] == "not judged"
@@ -205,8 +261,13 @@ def test_an_old_joist_s_demands_stay_without_a_rule_and_another_rule_is_used_whe
     # 10 and 30 psf every 16 in on 13 ft, factors 1.25 and 1.5: 76.67 plf, 1,620 lb-ft, 498 lb; 2 in by 7 1/2 in
     line = (1.25 * 10 + 1.5 * 30) * 16 / 12
     assert rows["bending"][1:4] == (f"{line * 13**2 / 8 * 12 / (2 * 7.5**2 / 6):,.0f} psi", "", "not judged")
-    assert rows["bending"][4] == "1.25 x dead + 1.5 x live" and shown.scene.title.endswith("not judged: the joist, the cut")
-    assert rows["shear at the ends"][1] == f"{1.5 * line * 6.5 / 15:.0f} psi" and rows["push on the notched end"][1] == f"{line * 6.5:.0f} lb"
+    assert rows["bending"][4] == "1.25 x dead + 1.5 x live" and shown.scene.title.endswith(
+        "not judged: the joist, the cut"
+    )
+    assert (
+        rows["shear at the ends"][1] == f"{1.5 * line * 6.5 / 15:.0f} psi"
+        and rows["push on the notched end"][1] == f"{line * 6.5:.0f} lb"
+    )
     for kind in ("measured joist", "cut", "compared woods", "cut limits", "measured conditions"):
         assert len([note for note in shown.notes if note.startswith("Not judged: ") and f" {kind} here" in note]) == 1
 
@@ -217,21 +278,36 @@ def test_an_old_joist_s_demands_stay_without_a_rule_and_another_rule_is_used_whe
             woods, strong = (find_material("Hem-Fir", "No.2"), find_material("Hem-Fir", "No.1")), demands[0]
             half = numpy.array([wood.bending / 2 for wood in woods])
             name = "at the cut" if isinstance(member, CutMember) else "bend"
-            asked = Question(name, name, strong.bending_stress, half, "stress", acting(strong.combination), "strength",
-                             "invented", "common practice")
+            asked = Question(
+                name,
+                name,
+                strong.bending_stress,
+                half,
+                "stress",
+                acting(strong.combination),
+                "strength",
+                "invented",
+                "common practice",
+            )
             return Compared(woods, ("transcribed", "transcribed"), (asked,), "No.2")
 
     page = OldWoodPage(rulebook=Knows())
     rows = {row[0]: row for row in page.compute(values).rows}
     values = [find_material("Hem-Fir", grade).bending / psi / 2 for grade in ("No.1", "No.2")]
     shares = [100 * line * 13**2 / 8 * 12 / 18.75 / value for value in values]
-    assert rows["bend"][3] == f"{shares[0]:.0f} % to {shares[1]:.0f} %" and rows["bend"][4] == "1.25 x dead + 1.5 x live; invented"
+    assert (
+        rows["bend"][3] == f"{shares[0]:.0f} % to {shares[1]:.0f} %"
+        and rows["bend"][4] == "1.25 x dead + 1.5 x live; invented"
+    )
 
 
 def test_a_beam_that_runs_on_keeps_its_demands_under_a_rulebook_without_a_rule_for_it():
     page = PastPostPage(rulebook=DUMMY)
     values = start_values(page, above="none", post_dead=0.0, post_live=0.0, overhang=2 * ft)
-    found, shown = page.result(tuple((name, value) for name, value in values.items() if name != "drawn")), page.compute(values)
+    found, shown = (
+        page.result(tuple((name, value) for name, value in values.items() if name != "drawn")),
+        page.compute(values),
+    )
     rows = {row[0]: row for row in shown.rows}
     # by hand: 60 plf and its own weight on 14 ft, 1.25 times, 240 plf 1.5 times, turned about A, 12 ft from B
     dead, live = 60 * plf + found.member.weight_per_length, 240 * plf

@@ -31,12 +31,8 @@ def test_a_tip_load_of_a_joist_by_hand():
     given = dict(point_load=800 * lb, span=12 * ft, overhang=2 * ft)
     # turning about the near support: R * 12 = 800 * 2
     assert -overhang.overhang_tip_back_reaction(**given) / lb == pytest.approx(float(Fraction(800 * 2, 12)))
-    assert overhang.overhang_tip_near_reaction(**given) / lb == pytest.approx(
-        float(800 + Fraction(800 * 2, 12))
-    )
-    assert -overhang.overhang_tip_moment(point_load=800 * lb, overhang=2 * ft) / (lb * ft) == pytest.approx(
-        1600
-    )
+    assert overhang.overhang_tip_near_reaction(**given) / lb == pytest.approx(float(800 + Fraction(800 * 2, 12)))
+    assert -overhang.overhang_tip_moment(point_load=800 * lb, overhang=2 * ft) / (lb * ft) == pytest.approx(1600)
 
 
 def test_the_tip_sinks_as_two_integrals_say():
@@ -62,9 +58,7 @@ def test_the_load_that_balances_leaves_no_push_behind():
 
 
 def test_formulas_of_an_overhang_take_arrays():
-    lifts = overhang.overhang_tip_back_reaction(
-        point_load=800.0, span=12.0, overhang=numpy.array([1.0, 2.0, 3.0])
-    )
+    lifts = overhang.overhang_tip_back_reaction(point_load=800.0, span=12.0, overhang=numpy.array([1.0, 2.0, 3.0]))
     assert lifts.tolist() == pytest.approx([-800 / 12, -1600 / 12, -200.0])
 
 
@@ -82,9 +76,7 @@ def test_hold_down_counts_six_tenths_of_what_helps_and_all_of_what_lifts():
     assert hold_down_demand(dead_push=1000.0, passing_push=-500.0) == 0.0
     assert hold_down_demand(dead_push=-200.0, passing_push=-500.0) == pytest.approx(700.0)
     assert hold_down_demand(dead_push=-200.0, passing_push=500.0) == pytest.approx(200.0)
-    both = hold_down_demand(
-        dead_push=numpy.array([1000.0, -200.0]), passing_push=numpy.array([-900.0, -500.0])
-    )
+    both = hold_down_demand(dead_push=numpy.array([1000.0, -200.0]), passing_push=numpy.array([-900.0, -500.0]))
     assert both.tolist() == pytest.approx([300.0, 700.0])
 
 
@@ -104,17 +96,13 @@ def test_three_spans_by_the_three_moment_equation():
     inner = (3 - 2 * end) / 2
     assert continuous.three_span_uniform_support_moment(line_load=1.0, span=1.0) == float(moment)
     assert continuous.three_span_uniform_end_reaction(line_load=1.0, span=1.0) == float(end)
-    assert continuous.three_span_uniform_inner_reaction(line_load=1.0, span=1.0) == pytest.approx(
-        float(inner)
-    )
+    assert continuous.three_span_uniform_inner_reaction(line_load=1.0, span=1.0) == pytest.approx(float(inner))
 
 
 @pytest.mark.parametrize("spans", [2, 3])
 def test_the_solver_finds_the_places_of_no_moment(spans):
     supports = _spans(spans)
-    found = zero_moment_places(
-        solve(Beam(1000.0 * spans, 1e12, supports, (LineLoad(0.0, 1000.0 * spans, 2.0),)))
-    )
+    found = zero_moment_places(solve(Beam(1000.0 * spans, 1e12, supports, (LineLoad(0.0, 1000.0 * spans, 2.0),))))
     place = {2: continuous.two_span_inflection_places, 3: continuous.three_span_inflection_places}[spans]
     assert found == pytest.approx(place(span=1000.0), abs=1e-6)
 
@@ -126,9 +114,7 @@ def test_a_simple_span_changes_nowhere():
 
 def test_zero_moment_places_of_an_overhang_with_a_tip_load():
     # w = 2 on the span, P = 100 at the tip: R = 1000 - 20, zero where 980 x = x^2
-    beam = Beam(
-        1200.0, 1e12, (Support(0.0), Support(1000.0)), (LineLoad(0.0, 1000.0, 2.0), PointLoad(1200.0, 100.0))
-    )
+    beam = Beam(1200.0, 1e12, (Support(0.0), Support(1000.0)), (LineLoad(0.0, 1000.0, 2.0), PointLoad(1200.0, 100.0)))
     assert zero_moment_places(solve(beam)) == pytest.approx((980.0,), abs=1e-6)
 
 
@@ -214,7 +200,7 @@ def test_envelopes_hold_every_arrangement_between_them():
     found = solve_arrangements(Beam(3000.0, 1e12, _spans(3)), span_loads(_spans(3), 3000.0, 1.0))
     x = numpy.linspace(0.0, 3000.0, 61)
     least, most = found.moments(x)
-    for on, solution in found.cases:
+    for _on, solution in found.cases:
         assert numpy.all(solution.moment(x) <= most + 1e-6) and numpy.all(solution.moment(x) >= least - 1e-6)
         assert solution.moment(x) == pytest.approx(solve(solution.beam).moment(x), abs=1e-3)
 
@@ -284,9 +270,7 @@ def test_a_cantilever_is_worst_where_it_is_twice_as_deep_as_at_the_tip():
     assert even.stress_place == 0.0  # an even load is always worst at the wall
 
 
-@pytest.mark.parametrize(
-    "sizes", [(0.0, 200.0), (-5.0, 200.0), (200.0, float("nan")), (200.0, "9 in"), (200.0, None)]
-)
+@pytest.mark.parametrize("sizes", [(0.0, 200.0), (-5.0, 200.0), (200.0, float("nan")), (200.0, "9 in"), (200.0, None)])
 def test_a_depth_of_nothing_is_refused(sizes):
     with pytest.raises(BadInput, match="depth"):
         tapered.TaperedMember(3600.0, 38.0, *sizes, 10_000.0)

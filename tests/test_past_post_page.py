@@ -11,11 +11,11 @@ from structlib.ground.showing import show
 from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, kip, lb, plf, psi
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
-from structlib.pages.topics.past_post import tables
+from structlib.pages.kit.show import published, start_values
 from structlib.pages.kit.verdict import CAUTION
 from structlib.pages.topics.meanwhile.page import GATE as MEANWHILE
+from structlib.pages.topics.past_post import tables
 from structlib.pages.topics.past_post.page import BEYOND_THE_POST, BEYOND_THE_WALL, LONG_PIECES, PastPostPage
-from structlib.pages.kit.show import published, start_values
 from structlib.pictures.drawings.past_post import draw_past_post, sample_view
 from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
 
@@ -71,9 +71,7 @@ def test_the_camera_stays_while_span_and_overhang_move(kind):
         wood = next(item for item in flat(scene.items) if getattr(item, "role", "") == "wood")
         xs = [x for x, _ in wood.points]
         spans = {"two": 2, "three": 3, "out": 2}.get(kind, 1)
-        drawn.append(
-            (min(xs), (max(xs) - min(xs)) / (spans * span + (2 * ft if kind in ("over", "wall") else 0)))
-        )
+        drawn.append((min(xs), (max(xs) - min(xs)) / (spans * span + (2 * ft if kind in ("over", "wall") else 0))))
     assert len({round(left, 6) for left, _ in drawn}) == 1
     assert max(scale for _, scale in drawn) == pytest.approx(min(scale for _, scale in drawn))
 
@@ -90,9 +88,7 @@ def test_what_lifts_is_said_in_its_own_word_and_drawn_in_its_own_line():
     scene = _shown().scene
     label = next(label for label in labels_of(scene) if label.text.startswith("hold down"))
     assert label.role == "governs" and label.bold
-    assert any(
-        getattr(item, "role", "") == "governs" and not isinstance(item, Line) for item in flat(scene.items)
-    )
+    assert any(getattr(item, "role", "") == "governs" and not isinstance(item, Line) for item in flat(scene.items))
     calm = _shown(post_dead=0.0, post_live=0.0, overhang=0.5 * ft).scene
     assert not any(label.text.startswith("hold") for label in labels_of(calm))
 
@@ -100,9 +96,7 @@ def test_what_lifts_is_said_in_its_own_word_and_drawn_in_its_own_line():
 def test_the_picture_says_which_stretches_are_loaded():
     scene = _shown(drawn="lift").scene
     assert "live 240 plf: past B" in " ".join(label.text for label in labels_of(scene))
-    assert "live 240 plf: everywhere" in " ".join(
-        label.text for label in labels_of(_shown(drawn="all").scene)
-    )
+    assert "live 240 plf: everywhere" in " ".join(label.text for label in labels_of(_shown(drawn="all").scene))
 
 
 @pytest.mark.parametrize("frame", FRAMES)
@@ -200,9 +194,7 @@ def test_long_sawn_pieces_are_told_to_have_joints():
 def test_the_last_note_is_the_caution_and_nothing_is_called_fine(kind):
     shown = _shown(kind=kind)
     assert shown.notes[-1] == CAUTION and any("ASCE 7-16, transcribed" in note for note in shown.notes)
-    text = " ".join(
-        [shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row)]
-    )
+    text = " ".join([shown.scene.alt, *shown.notes, *shown.gates, *(cell for row in shown.rows for cell in row)])
     assert not re.search(r"\b(safe|approved|OK)\b", text)
 
 
@@ -292,10 +284,7 @@ def test_the_printed_values_are_met(name):
 def test_tables_say_what_the_library_finds():
     table = tables.middle_post_taken_out(line_load=300 * plf, span=12 * ft, bending_stiffness=1e12)
     rows = {row[0]: row for row in table.rows}
-    assert (
-        rows["greatest moment"][-1] == "4.0 and 4.0 times"
-        and rows["greatest sag"][-1] == "16.0 and 38.5 times"
-    )
+    assert rows["greatest moment"][-1] == "4.0 and 4.0 times" and rows["greatest sag"][-1] == "16.0 and 38.5 times"
     assert rows["push of the middle post"][1:3] == ("3,600 lb", "4,500 lb")
     # 0.6 of nothing is nothing: with dead load left out both columns are P a / L
     bare = tables.past_the_wall(span=12 * ft, dead=0.0, live=0.0, post_dead=0.0, post_live=1200 * lb)

@@ -32,12 +32,21 @@ from structlib.rules.choice import RULEBOOK
 
 def small_house(**changes):
     """A floor on three walls, 12 ft and 14 ft apart, 20 ft long; 10 psf dead by hand, 40 psf live."""
-    walls = [Wall(name=name, on=("soil",), at=at * ft, start=0.0, end=20 * ft, height=8 * ft, weight=0.0)
-             for name, at in (("west", 0), ("middle", 12), ("east", 26))]
+    walls = [
+        Wall(name=name, on=("soil",), at=at * ft, start=0.0, end=20 * ft, height=8 * ft, weight=0.0)
+        for name, at in (("west", 0), ("middle", 12), ("east", 26))
+    ]
     from structlib.house.plan import Layer
 
-    floor = Level(name="floor", kind="floor", on=("west", "middle", "east"), start=0.0, end=20 * ft,
-                  layers=(Layer(name="all of it", weight=10 * psf),), live=40 * psf)
+    floor = Level(
+        name="floor",
+        kind="floor",
+        on=("west", "middle", "east"),
+        start=0.0,
+        end=20 * ft,
+        layers=(Layer(name="all of it", weight=10 * psf),),
+        live=40 * psf,
+    )
     return dataclasses.replace(House(name="small", levels=(floor,), walls=tuple(walls)), **changes)
 
 
@@ -58,20 +67,31 @@ def test_continuous_joists_bring_more_than_half():
 
 def test_every_level_keeps_its_own_spans():
     house = small_house()
-    attic = Level(name="attic", kind="floor", on=("attic wall west", "attic wall"), start=0.0, end=20 * ft, live=20 * psf)
-    more = (Wall(name="attic wall west", on=("soil",), at=4 * ft, start=0.0, end=20 * ft, height=0.0, weight=0.0),
-            Wall(name="attic wall", on=("middle",), at=12 * ft, start=0.0, end=20 * ft, height=8 * ft, weight=8 * psf))
+    attic = Level(
+        name="attic", kind="floor", on=("attic wall west", "attic wall"), start=0.0, end=20 * ft, live=20 * psf
+    )
+    more = (
+        Wall(name="attic wall west", on=("soil",), at=4 * ft, start=0.0, end=20 * ft, height=0.0, weight=0.0),
+        Wall(name="attic wall", on=("middle",), at=12 * ft, start=0.0, end=20 * ft, height=8 * ft, weight=8 * psf),
+    )
     path = follow(dataclasses.replace(house, levels=(attic, *house.levels), walls=house.walls + more))
     assert path.line_on("middle", ft)["live"] / plf == pytest.approx(20 * 4 + 40 * 13)
     assert path.line_on("middle", ft)["dead"] / plf == pytest.approx(64 + 10 * 13)
 
 
 def test_an_overhang_lifts_the_far_end():
-    house = small_house(beams=(Beam(name="beam", on=("a", "b"), at=12 * ft, start=0.0, end=20 * ft),),
-                        posts=(Post(name="a", on="pad a", x=12 * ft, y=0.0, height=8 * ft),
-                               Post(name="b", on="pad b", x=12 * ft, y=15 * ft, height=8 * ft)),
-                        pads=(Pad(name="pad a", x=12 * ft, y=0.0, side=30 * inch), Pad(name="pad b", x=12 * ft, y=15 * ft, side=30 * inch)),
-                        loads=(Load(name="tip", on="beam", x=12 * ft, y=20 * ft, dead=3000 * lb),))
+    house = small_house(
+        beams=(Beam(name="beam", on=("a", "b"), at=12 * ft, start=0.0, end=20 * ft),),
+        posts=(
+            Post(name="a", on="pad a", x=12 * ft, y=0.0, height=8 * ft),
+            Post(name="b", on="pad b", x=12 * ft, y=15 * ft, height=8 * ft),
+        ),
+        pads=(
+            Pad(name="pad a", x=12 * ft, y=0.0, side=30 * inch),
+            Pad(name="pad b", x=12 * ft, y=15 * ft, side=30 * inch),
+        ),
+        loads=(Load(name="tip", on="beam", x=12 * ft, y=20 * ft, dead=3000 * lb),),
+    )
     path = follow(house)
     assert path.element("pad a").total()["dead"] / lb == pytest.approx(-1000.0)
     assert path.element("pad b").total()["dead"] / lb == pytest.approx(4000.0)
@@ -89,9 +109,13 @@ def test_a_ridge_off_the_middle_shares_by_statics():
 
 def roof_house(on=("west", "east"), **changes):
     """Rafters 6 in 12 over 24 ft, every 16 in without a weight of their own in it, 30 psf of snow, nothing dead."""
-    roof = Level(name="roof", kind="roof", on=on, start=0.0, end=20 * ft, snow=30 * psf, roof_live=0.0, slope=(6.0, 12.0))
-    walls = tuple(Wall(name=name, on=("soil",), at=at * ft, start=0.0, end=20 * ft, height=8 * ft, weight=0.0)
-                  for name, at in (("west", 0), ("middle", 12), ("east", 24)))
+    roof = Level(
+        name="roof", kind="roof", on=on, start=0.0, end=20 * ft, snow=30 * psf, roof_live=0.0, slope=(6.0, 12.0)
+    )
+    walls = tuple(
+        Wall(name=name, on=("soil",), at=at * ft, start=0.0, end=20 * ft, height=8 * ft, weight=0.0)
+        for name, at in (("west", 0), ("middle", 12), ("east", 24))
+    )
     return House(name="roof", levels=(dataclasses.replace(roof, **changes),), walls=walls)
 
 
@@ -137,8 +161,9 @@ def test_the_thrust_of_one_pair_and_of_one_tie():
 
 
 def test_a_heavy_thing_across_the_rafters_pushes_where_it_stands():
-    house = dataclasses.replace(roof_house(), loads=(
-        Load(name="panels", on="roof", x=6 * ft, y=5 * ft, dead=1000 * lb, length=10 * ft),))
+    house = dataclasses.replace(
+        roof_house(), loads=(Load(name="panels", on="roof", x=6 * ft, y=5 * ft, dead=1000 * lb, length=10 * ft),)
+    )
     path = follow(house)
     # 100 plf at 6 ft of 24: 25 plf at the far eave, turned about the ridge over 12 ft and 6 ft of rise
     assert [path.thrust("roof", at * ft).line["dead"] / plf for at in (3, 10, 17)] == pytest.approx([0.0, 50.0, 0.0])
@@ -158,8 +183,10 @@ def test_what_cannot_tie_a_roof_is_named(changes, sentence):
 
 
 def test_joists_tie_the_rafters_only_from_wall_to_wall_and_all_along():
-    for changes, sentence in (({"roof": {"tied_by": "upper floor"}}, "whose joists do not lie on"),
-                              ({"attic floor": {"start": 5 * ft}}, "which reaches from 5 ft to 28 ft along the house")):
+    for changes, sentence in (
+        ({"roof": {"tied_by": "upper floor"}}, "whose joists do not lie on"),
+        ({"attic floor": {"start": 5 * ft}}, "which reaches from 5 ft to 28 ft along the house"),
+    ):
         with pytest.raises(BadInput, match=sentence):
             follow(demo_house(), changes)
 
@@ -213,8 +240,10 @@ def test_a_load_without_a_way_down_is_named_where_it_is(fault):
 
 
 def test_a_file_names_the_line_of_its_fault():
-    text = 'version = 2\nname = "x"\n\n[[levels]]\nname = "floor"\nkind = "floor"\non = ["a", "b"]\nstart = "0 ft"\n' \
-           'end = "20 ft"\nlive = "40"\n'
+    text = (
+        'version = 2\nname = "x"\n\n[[levels]]\nname = "floor"\nkind = "floor"\non = ["a", "b"]\nstart = "0 ft"\n'
+        'end = "20 ft"\nlive = "40"\n'
+    )
     with pytest.raises(BadInput, match="^line 10 of the text: live of level 'floor'"):
         house_from_text(text)
 
@@ -244,25 +273,63 @@ WORDS_ALONE = {("House", "note"), ("House", "invented"), ("Layer", "name"), ("Ho
 def rich_house():
     """The demo house with everything in it that a file can say."""
     beam = Wood(species="Douglas Fir-Larch", grade="No.2", size="2x12", plies=3)
-    house = with_changes(demo_house(), {
-        "roof": {"left_overhang": 1 * ft, "right_overhang": 1 * ft, "snow": 20 * psf, "ridge_at": 12 * ft,
-                 "ground_snow": 25 * psf, "tie_nails": 9, "ridge_board": Board(thickness=0.75 * inch, depth=9.25 * inch),
-                 "joist": Joists(species="Hem-Fir", grade="No.2", size="2x8", spacing=16 * inch)},
-        "kitchen opening": {"beam": beam, "position": "flush", "wall_above": 3 * inch, "greatest_depth": 11 * inch, "greatest_width": 4 * inch},
-        "main beam": {"greatest_depth": 11 * inch, "greatest_width": 5 * inch, "position": "flush"},
-        "north pad": {"soil": "clay or silt"},
-        "middle wall": {"thickness": 4.7 * inch},
-        "north post": {"plate": Plate(species="Hem-Fir", grade="No.2")},
-    })
-    flitch = FlitchBeam(species="Hem-Fir", grade="No.2", size="2x10", thickness=0.5 * inch, depth=9 * inch, bolts=0.5 * inch)
+    house = with_changes(
+        demo_house(),
+        {
+            "roof": {
+                "left_overhang": 1 * ft,
+                "right_overhang": 1 * ft,
+                "snow": 20 * psf,
+                "ridge_at": 12 * ft,
+                "ground_snow": 25 * psf,
+                "tie_nails": 9,
+                "ridge_board": Board(thickness=0.75 * inch, depth=9.25 * inch),
+                "joist": Joists(species="Hem-Fir", grade="No.2", size="2x8", spacing=16 * inch),
+            },
+            "kitchen opening": {
+                "beam": beam,
+                "position": "flush",
+                "wall_above": 3 * inch,
+                "greatest_depth": 11 * inch,
+                "greatest_width": 4 * inch,
+            },
+            "main beam": {"greatest_depth": 11 * inch, "greatest_width": 5 * inch, "position": "flush"},
+            "north pad": {"soil": "clay or silt"},
+            "middle wall": {"thickness": 4.7 * inch},
+            "north post": {"plate": Plate(species="Hem-Fir", grade="No.2")},
+        },
+    )
+    flitch = FlitchBeam(
+        species="Hem-Fir", grade="No.2", size="2x10", thickness=0.5 * inch, depth=9 * inch, bolts=0.5 * inch
+    )
     steel = SteelBeam(shape="W8x18", braced=12 * ft)
-    more = [Beam(name=name, on=("south post", "middle post"), at=house.part("main beam").at, start=house.part("middle post").y,
-                 end=house.part("south post").y, **{name: made_of}) for name, made_of in (("flitch", flitch), ("steel", steel))]
-    tub = Load(name="tub", on="main beam", x=11 * ft, y=3 * ft, dead=400 * lb, live=300 * lb, roof_live=10 * lb, snow=10 * lb)
-    porch = Level(name="porch roof", kind="roof", on=("west foundation", "east foundation"), start=0.0, end=28 * ft,
-                  slope=(3.0, 12.0), snow=25 * psf, right_snow=10 * psf, roof_live=20 * psf,
-                  joist=Joists(species="Hem-Fir", grade="No.2", size="2x10", spacing=16 * inch),
-                  tie=Tie(species="Hem-Fir", grade="No.2", size="2x6", height=0.2, spacing=16 * inch))
+    more = [
+        Beam(
+            name=name,
+            on=("south post", "middle post"),
+            at=house.part("main beam").at,
+            start=house.part("middle post").y,
+            end=house.part("south post").y,
+            **{name: made_of},
+        )
+        for name, made_of in (("flitch", flitch), ("steel", steel))
+    ]
+    tub = Load(
+        name="tub", on="main beam", x=11 * ft, y=3 * ft, dead=400 * lb, live=300 * lb, roof_live=10 * lb, snow=10 * lb
+    )
+    porch = Level(
+        name="porch roof",
+        kind="roof",
+        on=("west foundation", "east foundation"),
+        start=0.0,
+        end=28 * ft,
+        slope=(3.0, 12.0),
+        snow=25 * psf,
+        right_snow=10 * psf,
+        roof_live=20 * psf,
+        joist=Joists(species="Hem-Fir", grade="No.2", size="2x10", spacing=16 * inch),
+        tie=Tie(species="Hem-Fir", grade="No.2", size="2x6", height=0.2, spacing=16 * inch),
+    )
     return dataclasses.replace(house, beams=(*house.beams, *more), loads=(tub,), levels=(*house.levels, porch))
 
 
@@ -271,15 +338,28 @@ def told(house):
     try:
         path = follow(house)
         pushes = [path.thrust(one.name) for one in house.levels if one.kind == "roof"]
-        return repr(pushes) + repr([(one.name, one.gives) for one in path.elements]) + repr(
-            [(name, one.checks, one.gates, one.refused) for name, one in judge(path, RULEBOOK).items()])
+        return (
+            repr(pushes)
+            + repr([(one.name, one.gives) for one in path.elements])
+            + repr([(name, one.checks, one.gates, one.refused) for name, one in judge(path, RULEBOOK).items()])
+        )
     except BadInput as error:
         return str(error)
 
 
-OTHER = {"size": ("2x6", "2x8"), "species": ("Hem-Fir", "Douglas Fir-Larch"), "grade": ("No.1", "No.2"),
-         "soil": ("gravel or sandy gravel",), "shape": ("W8x24",), "on": ("soil",), "wall": ("east lower wall",), "left_on": ("north post",),
-         "right_on": ("south post",), "name": ("another name",), "tied_by": ("upper floor",)}
+OTHER = {
+    "size": ("2x6", "2x8"),
+    "species": ("Hem-Fir", "Douglas Fir-Larch"),
+    "grade": ("No.1", "No.2"),
+    "soil": ("gravel or sandy gravel",),
+    "shape": ("W8x24",),
+    "on": ("soil",),
+    "wall": ("east lower wall",),
+    "left_on": ("north post",),
+    "right_on": ("south post",),
+    "name": ("another name",),
+    "tied_by": ("upper floor",),
+}
 
 
 def another(one, value):
@@ -309,12 +389,15 @@ def every_field(record, rebuilt):
         if about["kind"] == "record" and value is not None:
             yield from every_field(value, again)
         elif about["kind"] == "records":
-            for number, part in enumerate(value[:1]):
+            for _number, part in enumerate(value[:1]):
                 put = lambda new, again=again, value=value: again((new, *value[1:]))  # noqa: E731
                 yield from every_field(part, put)
         elif (type(record).__name__, one.name) not in WORDS_ALONE and not (value is None and about["kind"] != "length"):
             new = another(one, value)
-            yield f"{type(record).__name__}.{one.name}", None if new is None else (lambda again=again, new=new: again(new))
+            yield (
+                f"{type(record).__name__}.{one.name}",
+                None if new is None else (lambda again=again, new=new: again(new)),
+            )
 
 
 def fields_of_every_kind():
@@ -322,14 +405,36 @@ def fields_of_every_kind():
     first = {}
     for part in house.parts():
         first.setdefault((type(part).__name__, part.name), part)
-    wanted = ("flitch", "steel", "roof", "porch roof", "upper floor", "middle wall", "kitchen opening", "main beam", "north post", "north pad", "tub")
-    for (kind, name), part in first.items():
+    wanted = (
+        "flitch",
+        "steel",
+        "roof",
+        "porch roof",
+        "upper floor",
+        "middle wall",
+        "kitchen opening",
+        "main beam",
+        "north post",
+        "north pad",
+        "tub",
+    )
+    for (_kind, name), part in first.items():
         if name in wanted:
+
             def rebuilt(new, part=part):
-                lists = {one.name: getattr(house, one.name) for one in dataclasses.fields(house) if one.metadata["kind"] == "records"}
-                return dataclasses.replace(house, **{key: tuple(new if row is part else row for row in rows) for key, rows in lists.items()})
+                lists = {
+                    one.name: getattr(house, one.name)
+                    for one in dataclasses.fields(house)
+                    if one.metadata["kind"] == "records"
+                }
+                return dataclasses.replace(
+                    house, **{key: tuple(new if row is part else row for row in rows) for key, rows in lists.items()}
+                )
+
             for field, change in every_field(part, rebuilt):
-                if name not in ("flitch", "steel") or not field.startswith("Beam."):  # those of a beam are tried on the main beam
+                if name not in ("flitch", "steel") or not field.startswith(
+                    "Beam."
+                ):  # those of a beam are tried on the main beam
                     yield f"{name}: {field}", change
 
 
@@ -349,9 +454,15 @@ def test_no_field_of_the_file_is_without_an_effect():
 def test_a_ply_that_hangs_past_a_post_is_a_gate_and_presses_on_the_rest_alone():
     """The demo's main beam is 6 in wide with seats of 5 1/2 in; three 2x6 give it 5 1/2 in, three 2x4 3 1/2 in."""
     wood = demo_house().part("north post").wood
-    before, after = (judge(follow(demo_house(), {"north post": {"wood": dataclasses.replace(wood, size=size)}}),
-                           RULEBOOK)["main beam"] for size in ("2x6", "2x4"))
+    before, after = (
+        judge(follow(demo_house(), {"north post": {"wood": dataclasses.replace(wood, size=size)}}), RULEBOOK)[
+            "main beam"
+        ]
+        for size in ("2x6", "2x4")
+    )
     assert [gate for gate in after.gates if "hangs past the post" in gate and "north post" in gate]
-    pressed = [next(check for check in one.checks if check.name == "bearing, right seat, beam") for one in (before, after)]
+    pressed = [
+        next(check for check in one.checks if check.name == "bearing, right seat, beam") for one in (before, after)
+    ]
     # three 2x4 are 4 1/2 in by 3 1/2 in, and no seat is longer than what it is on
     assert pressed[1].asked / pressed[0].asked == pytest.approx(5.5 * 5.5 / (4.5 * 3.5))

@@ -173,11 +173,7 @@ def test_ghost_and_shape_share_one_factor():
     before = PreviousBeam(184.15, X, tuple(2 * s for s in SAG))
     scene = draw_opening(replace(OPENING, previous=before))
     bottom = max(y for _, y in beam(scene).points)
-    drop = [
-        max(y for _, y in line.points) - bottom
-        for line in items(scene, Line, "ghost")
-        if len(line.points) > 5
-    ]
+    drop = [max(y for _, y in line.points) - bottom for line in items(scene, Line, "ghost") if len(line.points) > 5]
     (moved,) = items(scene, Line, "moved")
     assert drop[0] / (max(y for _, y in moved.points) - bottom) == pytest.approx(2, rel=0.02)
     assert "Dashed: before the change." in scene.caption
@@ -266,9 +262,7 @@ def test_diagrams_peak_below_the_place_of_the_beam_where_they_do():
     scene = draw_opening(OPENING)
     (peak,) = items(scene, Polygon, "moment_dot")
     shape = beam(scene)
-    assert np.mean([x for x, _ in peak.points]) == pytest.approx(
-        np.mean([x for x, _ in shape.points]), abs=0.5
-    )
+    assert np.mean([x for x, _ in peak.points]) == pytest.approx(np.mean([x for x, _ in shape.points]), abs=0.5)
     assert "2,698 lb" in texts(scene) and "5,830 lb-ft" in texts(scene)
 
 
@@ -397,9 +391,7 @@ def test_cut_joists_show_a_gap_and_continuous_ones_do_not():
     for continuous in (True, False):
         levels = (replace(HOUSE.levels[2], continuous=continuous),)
         scene = draw_house_section(replace(HOUSE, levels=levels))
-        pieces[continuous] = [
-            s for s in items(scene, Polygon, "wood") if height_of(s) < 14 and width_of(s) > 50
-        ]
+        pieces[continuous] = [s for s in items(scene, Polygon, "wood") if height_of(s) < 14 and width_of(s) > 50]
     assert len(pieces[True]) == 1 and len(pieces[False]) == 2
 
 
@@ -486,9 +478,7 @@ def test_houses_that_cannot_be_are_refused_in_one_sentence(change, words):
     assert "\n" not in str(caught.value)
 
 
-@pytest.mark.parametrize(
-    "draw, view", [(draw_opening, OPENING), (draw_boards, BOARDS), (draw_house_section, HOUSE)]
-)
+@pytest.mark.parametrize("draw, view", [(draw_opening, OPENING), (draw_boards, BOARDS), (draw_house_section, HOUSE)])
 def test_an_unknown_frame_is_refused(draw, view):
     with pytest.raises(BadInput, match="did you mean 'page'"):
         draw(view, "pages")

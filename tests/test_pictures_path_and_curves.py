@@ -201,9 +201,7 @@ def test_curves_alt_text_holds_every_number():
 
 
 def test_arrows_of_a_spread_load_follow_its_profile():
-    scene = draw_beam_curves(
-        curves_view(spread_loads=(CurveSpread(0.0, 4000.0, 0.0, 2.0, "0 to 137 lb/ft"),))
-    )
+    scene = draw_beam_curves(curves_view(spread_loads=(CurveSpread(0.0, 4000.0, 0.0, 2.0, "0 to 137 lb/ft"),)))
     lengths = [arrow.tip[1] - arrow.tail[1] for arrow in items(scene, Arrow, "force")]
     assert lengths == sorted(lengths) and lengths[-1] > 4 * lengths[0]
 

@@ -226,12 +226,7 @@ def from_figure(figure):
                     outlines[-1][1].append((x, y))
                 else:
                     outlines[-1] = (*outlines[-1][:2], True)
-        elif (
-            isinstance(artist, Text)
-            and artist.get_text()
-            and artist.get_gid() is None
-            and artist.axes is not None
-        ):
+        elif isinstance(artist, Text) and artist.get_text() and artist.get_gid() is None and artist.axes is not None:
             texts.append((artist.get_text(), *artist.get_position()))
     return outlines, texts
 
@@ -247,9 +242,7 @@ def test_both_renderers_draw_the_same_outlines_and_texts_at_the_same_places(name
         # a rounded step may hide a tenth, never more
         assert np.array(points) == pytest.approx(np.array(other_points), abs=0.051)
     assert [text for text, *_ in svg_texts] == [text for text, *_ in texts]
-    assert np.array([place for _, *place in svg_texts]) == pytest.approx(
-        np.array([p for _, *p in texts]), abs=0.051
-    )
+    assert np.array([place for _, *place in svg_texts]) == pytest.approx(np.array([p for _, *p in texts]), abs=0.051)
 
 
 @drawings

@@ -8,8 +8,10 @@ import pytest
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.pages.kit import show
-from structlib.pages.topics.post import pads as pad_cases, cases as post_cases, transfer as transfer_cases
+from structlib.pages.topics.post import cases as post_cases
 from structlib.pages.topics.post import myths
+from structlib.pages.topics.post import pads as pad_cases
+from structlib.pages.topics.post import transfer as transfer_cases
 
 
 def _number(text):

@@ -7,12 +7,12 @@ import pytest
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf
-from structlib.pages.topics.post.page import UNKNOWN, PostPage
 from structlib.pages.kit.show import start_values
+from structlib.pages.topics.post.page import UNKNOWN, PostPage
 from structlib.pictures.drawings import parts
 from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
-from structlib.rules.us import columns, footings
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.us import columns, footings
 
 PAGE = PostPage()
 SWEEP = [
@@ -49,9 +49,7 @@ def test_no_label_meets_another_and_nothing_leaves_the_picture(changes, frame, s
 
 
 def _axes(scene):
-    return [
-        item.points for item in flat(scene.items) if type(item) is Line and item.role in ("axis", "ground")
-    ]
+    return [item.points for item in flat(scene.items) if type(item) is Line and item.role in ("axis", "ground")]
 
 
 @pytest.mark.parametrize("frame", parts.FRAMES)
@@ -130,9 +128,7 @@ def test_the_beam_above_feeds_the_post():
     longer = _rows(span=8 * ft)
     number = lambda row: float(row[1].split()[0].replace(",", ""))  # noqa: E731
     own = 3.5  # pounds a foot and more of the beam, and the post's own 40 lb, stay
-    assert number(longer["load on the post"]) / number(two["load on the post"]) == pytest.approx(
-        8 / 7, rel=own / 1000
-    )
+    assert number(longer["load on the post"]) / number(two["load on the post"]) == pytest.approx(8 / 7, rel=own / 1000)
 
 
 @pytest.mark.parametrize(("held", "bows"), [("none", "sideways"), ("all", "along its depth")])

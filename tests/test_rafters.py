@@ -19,13 +19,17 @@ def both(span, rise, left, right, height, held_by="tie"):
     half = span / 2
     pull = 0.0
     if held_by == "tie":
-        pull = frames_uneven.uneven_tie_force(left_load=left, right_load=right, building_span=span, rise=rise, height_fraction=height)
+        pull = frames_uneven.uneven_tie_force(
+            left_load=left, right_load=right, building_span=span, rise=rise, height_fraction=height
+        )
     found = []
     for near, far in ((left, right), (right, left)):
         lift = near * half / 2
         if held_by == "tie":
             lift = frames_uneven.uneven_eave_reaction(near_load=near, far_load=far, building_span=span)
-        found.append(solve_rafter(run=half, rise=rise, loads=((0.0, half, near),), lift=lift, pull=pull, height_fraction=height))
+        found.append(
+            solve_rafter(run=half, rise=rise, loads=((0.0, half, near),), lift=lift, pull=pull, height_fraction=height)
+        )
     return found
 
 
@@ -36,10 +40,23 @@ def test_a_pair_is_that_of_the_frame_solver(seed):
     rise, held_by = span / 2 * slope, draw.choice(("tie", "tie", "ridge beam"))
     height = draw.choice((0.0, draw.uniform(0.05, 0.8))) if held_by == "tie" else 0.0
     left, right = draw.uniform(0.5, 3), draw.choice((0.0, draw.uniform(0.5, 3)))
-    frame = solve_frame(rafter_pair(building_span=span, rise=rise, left_load=left, right_load=right, axial_stiffness=EA,
-                                    bending_stiffness=EI, held_by=held_by, height_fraction=height, tie_axial_stiffness=TIE))
+    frame = solve_frame(
+        rafter_pair(
+            building_span=span,
+            rise=rise,
+            left_load=left,
+            right_load=right,
+            axial_stiffness=EA,
+            bending_stiffness=EI,
+            held_by=held_by,
+            height_fraction=height,
+            tie_axial_stiffness=TIE,
+        )
+    )
     pair = both(span, rise, left, right, height, held_by)
-    moved = pair_moves(*pair, axial_stiffness=EA, bending_stiffness=EI, tie_axial_stiffness=TIE if held_by == "tie" else None)
+    moved = pair_moves(
+        *pair, axial_stiffness=EA, bending_stiffness=EI, tie_axial_stiffness=TIE if held_by == "tie" else None
+    )
     for side, one in zip(("left", "right"), pair):
         bars = [name for name in frame.frame.bars if name.startswith(f"{side} rafter")]
         close = lambda value, other: value == pytest.approx(other, rel=1e-6, abs=1e-6 * span)  # noqa: E731
@@ -52,16 +69,18 @@ def test_a_pair_is_that_of_the_frame_solver(seed):
         ends = (frame.shape(bars[0], 0.0), frame.shape(bars[-1], 1.0))
         sags = []
         for name in bars:
-            start, (across, up) = frame.frame.joints[frame.frame.bars[name].start], frame.frame.run(name)
+            start, (_across, up) = frame.frame.joints[frame.frame.bars[name].start], frame.frame.run(name)
             for i in range(201):
                 at = (start.y + i / 200 * up) / rise
-                moved_x, moved_y = (point - (1 - at) * low - at * high for point, low, high in zip(frame.shape(name, i / 200), *ends))
+                moved_x, moved_y = (
+                    point - (1 - at) * low - at * high for point, low, high in zip(frame.shape(name, i / 200), *ends)
+                )
                 sags.append(abs(moved_x * one.rise * (1 if side == "left" else -1) - moved_y * one.run) / one.length)
         assert one.greatest_sag[0] / EI == pytest.approx(max(sags), rel=2e-4)
         assert one.on_ridge == pytest.approx((left if side == "left" else right) * span / 2 - one.lift)
         for name in bars:
             bar = frame.frame.bars[name]
-            start, (across, up) = frame.frame.joints[bar.start], frame.frame.run(name)
+            start, (_across, up) = frame.frame.joints[bar.start], frame.frame.run(name)
             for share in (0.0, 0.3, 0.7, 1.0):
                 x, y = frame.shape(name, share)
                 at = (start.y + share * up) / rise
@@ -91,12 +110,15 @@ def test_a_load_line_of_a_pair_with_its_ridge_off_the_middle():
     """Three-hinged with 60 on plan, ridge at a third of 24, rise 4: both rafters are simple beams bent by their load."""
     push = 60 * 24 * frames_uneven.thrust_of_force(span=24.0, crown=8.0, rise=4.0, place=4.0) * 8 / 24
     push += 60 * 16 * frames_uneven.thrust_of_force(span=24.0, crown=8.0, rise=4.0, place=16.0)
-    found = frames_uneven.three_hinged_reactions(span=24.0, crown=8.0, rise=4.0, left_force=480.0, left_place=4.0,
-                                                 right_force=960.0, right_place=8.0)
+    found = frames_uneven.three_hinged_reactions(
+        span=24.0, crown=8.0, rise=4.0, left_force=480.0, left_place=4.0, right_force=960.0, right_place=8.0
+    )
     assert push == pytest.approx(found["thrust"])
     left = solve_rafter(run=8.0, rise=4.0, loads=((0.0, 8.0, 60.0),), lift=found["left"], pull=push)
     right = solve_rafter(run=16.0, rise=4.0, loads=((0.0, 16.0, 60.0),), lift=found["right"], pull=push)
-    assert left.greatest_moment[0] == pytest.approx(60 * 8**2 / 8) and right.greatest_moment[0] == pytest.approx(60 * 16**2 / 8)
+    assert left.greatest_moment[0] == pytest.approx(60 * 8**2 / 8) and right.greatest_moment[0] == pytest.approx(
+        60 * 16**2 / 8
+    )
     # at the ridge both press each other with one push: what they pass on along and square to them adds up to it
     for one in (left, right):
         slope = math.atan2(one.rise, one.run)
@@ -113,9 +135,17 @@ def test_the_influence_line_of_the_push_is_that_of_a_three_hinged_frame(seed):
         place = draw.uniform(0, span)
         on_left = place <= crown
         found = frames_uneven.three_hinged_reactions(
-            span=span, crown=crown, rise=rise, left_force=1.0 if on_left else 0.0, left_place=min(place, crown),
-            right_force=0.0 if on_left else 1.0, right_place=min(span - place, span - crown))
-        assert frames_uneven.thrust_of_force(span=span, crown=crown, rise=rise, place=place) == pytest.approx(found["thrust"], abs=1e-12)
+            span=span,
+            crown=crown,
+            rise=rise,
+            left_force=1.0 if on_left else 0.0,
+            left_place=min(place, crown),
+            right_force=0.0 if on_left else 1.0,
+            right_place=min(span - place, span - crown),
+        )
+        assert frames_uneven.thrust_of_force(span=span, crown=crown, rise=rise, place=place) == pytest.approx(
+            found["thrust"], abs=1e-12
+        )
 
 
 @pytest.mark.parametrize("bad", [dict(run=0.0), dict(rise=-1.0), dict(rise=math.nan), dict(height_fraction=1.0)])

@@ -21,12 +21,25 @@ SLOPE = math.hypot(12, 6)
 
 def house(**changes):
     """24 ft wide, 6 in 12, 2x8 rafters every 16 in with their weight in 15 psf on plan, 30 psf of snow, a 2x6 tie."""
-    roof = dict(name="roof", kind="roof", on=("west", "east"), start=0.0, end=12 * ft, slope=(6.0, 12.0), snow=30 * psf,
-                roof_live=0.0, ground_snow=40 * psf, tie=Tie(**FIR, size="2x6"), tie_nails=9,
-                layers=(Layer(name="all of it", weight=15 * psf * 12 / SLOPE),),
-                joist=Joists(**FIR, size="2x8", spacing=16 * inch, weighed=False))
-    walls = tuple(Wall(name=name, on=("soil",), at=at * ft, start=0.0, end=12 * ft, height=8 * ft, weight=0.0)
-                  for name, at in (("west", 0), ("east", 24)))
+    roof = dict(
+        name="roof",
+        kind="roof",
+        on=("west", "east"),
+        start=0.0,
+        end=12 * ft,
+        slope=(6.0, 12.0),
+        snow=30 * psf,
+        roof_live=0.0,
+        ground_snow=40 * psf,
+        tie=Tie(**FIR, size="2x6"),
+        tie_nails=9,
+        layers=(Layer(name="all of it", weight=15 * psf * 12 / SLOPE),),
+        joist=Joists(**FIR, size="2x8", spacing=16 * inch, weighed=False),
+    )
+    walls = tuple(
+        Wall(name=name, on=("soil",), at=at * ft, start=0.0, end=12 * ft, height=8 * ft, weight=0.0)
+        for name, at in (("west", 0), ("east", 24))
+    )
     return House(name="roof", levels=(Level(**{**roof, **changes}),), walls=walls)
 
 
@@ -93,9 +106,14 @@ def test_snow_on_one_slope_is_the_house_followed_again():
     for fields in (left, right):
         again = follow(with_changes(house(), {"roof": fields}))
         found = judge_element(again, "roof", RULEBOOK)
-        loaded = max((one for one in answers(found, RafterMember)), key=lambda one: max(each.moment for each in one.demands))
+        loaded = max(
+            (one for one in answers(found, RafterMember)), key=lambda one: max(each.moment for each in one.demands)
+        )
         most = max(loaded.demands, key=lambda each: each.moment)
-        assert most.moment / (lb * ft) == pytest.approx(55 * 16 / 12 * 12**2 / 8) and len(answers(found, RafterMember)) == 2
+        assert (
+            most.moment / (lb * ft) == pytest.approx(55 * 16 / 12 * 12**2 / 8)
+            and len(answers(found, RafterMember)) == 2
+        )
         assert answers(found, TieMember)[0].demands[-1].force / lb == pytest.approx(560)
 
 
@@ -112,7 +130,9 @@ def test_a_ridge_board_is_as_deep_as_the_cut_end_of_the_rafter():
 
 def test_a_ridge_beam_is_a_beam_without_a_floor_and_the_rafters_lean_on_it():
     beam = Beam(name="ridge", on=("a", "b"), at=12 * ft, start=0.0, end=12 * ft, wood=Wood(**FIR, size="2x12", plies=3))
-    posts = tuple(Post(name=name, on="soil", x=12 * ft, y=y, height=14 * ft) for name, y in (("a", 0.0), ("b", 12 * ft)))
+    posts = tuple(
+        Post(name=name, on="soil", x=12 * ft, y=y, height=14 * ft) for name, y in (("a", 0.0), ("b", 12 * ft))
+    )
     roof = dict(on=("west", "ridge", "east"), ridge="beam", tie=None, tie_nails=None)
     whole = house(**roof)
     path = follow(House(name="r", levels=whole.levels, walls=whole.walls, beams=(beam,), posts=posts))
@@ -125,7 +145,15 @@ def test_a_ridge_beam_is_a_beam_without_a_floor_and_the_rafters_lean_on_it():
     most = max(rafter.demands, key=lambda one: one.axial)
     assert most.axial / lb == pytest.approx(60 * 12 / 2 * 6 / SLOPE)
     with pytest.raises(BadInput, match="leave tie_nails out"):
-        follow(House(name="r", levels=(house(**{**roof, "tie_nails": 5}).levels[0],), walls=whole.walls, beams=(beam,), posts=posts))
+        follow(
+            House(
+                name="r",
+                levels=(house(**{**roof, "tie_nails": 5}).levels[0],),
+                walls=whole.walls,
+                beams=(beam,),
+                posts=posts,
+            )
+        )
 
 
 def test_the_joists_of_the_demo_tie_its_rafters():
@@ -141,6 +169,8 @@ def test_the_joists_of_the_demo_tie_its_rafters():
 
 def test_without_a_rule_every_demand_of_a_roof_stays():
     found = judged(DUMMY, ridge_board=Board(thickness=0.75 * inch, depth=7.25 * inch))
-    assert not found.checks and len(found.answers) == 4 and all("has no rule for" in one.refused for one in found.answers)
+    assert (
+        not found.checks and len(found.answers) == 4 and all("has no rule for" in one.refused for one in found.answers)
+    )
     strong = answers(found, RafterMember)[0].demands[0]
     assert strong.moment / (lb * ft) == pytest.approx((1.25 * 15 + 1.5 * 30) * 16 / 12 * 12**2 / 8)

@@ -13,8 +13,8 @@ from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, lb, plf, psf
 from structlib.mechanics import frames, frames_spread
 from structlib.pages.kit.bench import picture_html
-from structlib.pages.topics.roof.page import RIDGE, RoofPage
 from structlib.pages.kit.show import start_values
+from structlib.pages.topics.roof.page import RIDGE, RoofPage
 from structlib.pictures.drawings import parts
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
 from structlib.pictures.scene import Arrow, Line, Polygon, flat, label_overlaps, labels_of, outside
@@ -77,9 +77,7 @@ def test_no_label_meets_another_and_nothing_leaves_the_picture(changes, frame, s
 def test_camera_and_places_of_texts_stay_while_sliders_move(frame):
     def still(scene):
         ground = [item.points for item in flat(scene.items) if type(item) is Line and item.role == "ground"]
-        texts = {
-            (label.x, label.y) for label in labels_of(scene) if label.text[:1].isalpha() and label.y > 80
-        }
+        texts = {(label.x, label.y) for label in labels_of(scene) if label.text[:1].isalpha() and label.y > 80}
         return ground, texts
 
     def rafter_depth(scene):
@@ -114,11 +112,7 @@ def test_rows_of_a_tied_pair_are_hand_arithmetic_and_the_rules_own_answers():
     rows = _rows(span=14 * ft, rise=6, snow=35 * psf, dead=15 * psf, depth=9.25 * inch)
     # 50 psf, 28 ft, 7 ft of rise: 50 x 28^2 / 56 = 700 plf; times 16/12 a pair
     assert rows["the same, by length of wall"][1] == "700 plf"
-    assert (
-        rows["push at each eave, a pair"][1]
-        == show(700 * 16 / 12 * lb, "force")
-        == rows["pull in the tie"][1]
-    )
+    assert rows["push at each eave, a pair"][1] == show(700 * 16 / 12 * lb, "force") == rows["pull in the tie"][1]
     assert rows["greatest bending in a rafter"][1] == show(50 * 16 / 12 * 14**2 / 8 * lb * ft, "moment")
     wood = find_material("Douglas Fir-Larch", "No.2", "2x10")
     load = 50 * psf * 16 * inch
@@ -167,9 +161,7 @@ def test_a_ridge_beam_carries_half_and_its_sag_lets_the_eaves_part():
     own = find_material("Douglas Fir-Larch", "No.2", "2x12").weight_density * 4.5 * 11.25 * inch**2
     end = (540 * plf + own) * (12 * ft) / 2
     assert rows["load on an end post"][1] == show(end, "force")
-    sag = (
-        next(one.asked for one in _result(**changes).even.ridge.checks if one.name == "sag under all load")
-    )
+    sag = next(one.asked for one in _result(**changes).even.ridge.checks if one.name == "sag under all load")
     assert float(rows["eaves part by"][1].split()[0]) == pytest.approx(2 * sag * 0.5 / inch, abs=0.02)
     assert "bending" in rows and "tie" not in " ".join(rows)
 
@@ -330,12 +322,17 @@ def test_more_nails_where_snow_on_one_side_pushes_more():
     """15 psf everywhere and 120 psf on one slope push like 75 psf on both: 1200 lb, not 720."""
     more, less = _by_hand_nails(1200, 1.15), _by_hand_nails(720, 1.15)
     found = _result(ground=120 * psf)
-    even, one = (re.findall(r"alone (\d+) ", RULEBOOK.joint_nails(answer.member, answer.demands).told)
-                 for case in found.cases for answer in case.answers(TieJointMember))
+    even, one = (
+        re.findall(r"alone (\d+) ", RULEBOOK.joint_nails(answer.member, answer.demands).told)
+        for case in found.cases
+        for answer in case.answers(TieJointMember)
+    )
     assert (even, one) == ([str(less)], [str(more)]) and more > less
     # the table ends at 70 psf: neither count alone is shown as the count
     assert found.nails.nails is None and "ends at 70" in found.nails.told
-    assert f"by calculation alone {more} (" in found.nails.told and found.nails.told.endswith(f"{found.nails.verified})")
+    assert f"by calculation alone {more} (" in found.nails.told and found.nails.told.endswith(
+        f"{found.nails.verified})"
+    )
     row = _rows(ground=120 * psf, snow=84 * psf)[NAILS]
     assert row[1] == "no count" and "ends at 70" in row[4]
 

@@ -4,9 +4,11 @@ import pytest
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, psf
-from structlib.pages.topics.roof import example as roof_example, snow as roof_snow, tables as roof_tables, work as roof_work
-from structlib.pages.topics.roof import myths
-from structlib.pages.topics.roof import predictions
+from structlib.pages.topics.roof import example as roof_example
+from structlib.pages.topics.roof import myths, predictions
+from structlib.pages.topics.roof import snow as roof_snow
+from structlib.pages.topics.roof import tables as roof_tables
+from structlib.pages.topics.roof import work as roof_work
 from structlib.pictures.drawings import parts
 from structlib.pictures.drawings.headroom import HeadroomCurve, HeadroomView, draw_headroom
 from structlib.pictures.scene import label_overlaps, outside
@@ -54,9 +56,7 @@ def test_collar_tie_balances_about_the_ridge():
         turning = 6 * (_pounds(low) if low != "none" else 0.0)
         if high != "none":
             way = -1 if high.startswith("pressed") else 1
-            turning += (
-                way * 0.3 * 6 * _pounds(high.removeprefix("pressed with ").removeprefix("pulled with "))
-            )
+            turning += way * 0.3 * 6 * _pounds(high.removeprefix("pressed with ").removeprefix("pulled with "))
         assert turning == pytest.approx(4320, abs=6)
 
 
@@ -209,8 +209,8 @@ def test_myths_and_predictions_by_hand():
 
 
 def test_size_of_the_demo_roof_is_that_of_the_page():
-    from structlib.pages.topics.roof.page import RoofPage
     from structlib.pages.kit.show import start_values
+    from structlib.pages.topics.roof.page import RoofPage
 
     values = start_values(RoofPage())
     assert (2 * values["span"], values["rise"] * 2 * ft / 2, values["spacing"]) == (

@@ -126,18 +126,16 @@ def test_the_three_kinds_of_tie():
 
 
 def test_least_sizes_of_ties():
-    assert [
-        c.share <= 1 for c in rafter_tie_checks(width=1.5 * inch, depth=3.5 * inch, spacing=24 * inch)
-    ] == [True] * 3
-    assert [
-        c.share > 1 for c in rafter_tie_checks(width=0.75 * inch, depth=2.5 * inch, spacing=48 * inch)
-    ] == [True] * 3
+    assert [c.share <= 1 for c in rafter_tie_checks(width=1.5 * inch, depth=3.5 * inch, spacing=24 * inch)] == [
+        True
+    ] * 3
+    assert [c.share > 1 for c in rafter_tie_checks(width=0.75 * inch, depth=2.5 * inch, spacing=48 * inch)] == [
+        True
+    ] * 3
     good = collar_tie_checks(width=0.75 * inch, depth=3.5 * inch, spacing=48 * inch, height_fraction=0.7)
     assert all(check.share <= 1 + 1e-12 for check in good)
     refused(
-        lambda: collar_tie_checks(
-            width=0.75 * inch, depth=3.5 * inch, spacing=48 * inch, height_fraction=0.5
-        ),
+        lambda: collar_tie_checks(width=0.75 * inch, depth=3.5 * inch, spacing=48 * inch, height_fraction=0.5),
         OutsideRule,
         "no collar tie",
     )
@@ -158,9 +156,7 @@ def test_when_the_ridge_must_be_a_beam(rise, tie, needed, reasons):
 
 def test_a_ridge_board_is_as_deep_as_the_plumb_cut():
     """A 2x8 rafter at 12 in 12 is 7.25 sqrt(2) = 10.25 in deep at its plumb cut."""
-    found = ridge_board_checks(
-        board_width=0.75 * inch, board_depth=9.25 * inch, rafter_depth=7.25 * inch, rise=12
-    )
+    found = ridge_board_checks(board_width=0.75 * inch, board_depth=9.25 * inch, rafter_depth=7.25 * inch, rise=12)
     assert found[1].asked / inch == pytest.approx(7.25 * math.sqrt(2))
     assert found[1].share > 1
 
@@ -182,9 +178,7 @@ def test_the_heel_table_is_whole_and_all_of_it_is_recalled():
 def test_the_heel_table_grows_with_span_spacing_and_flatness():
     at = {tuple(row[name] for name in AXES): row["nails"] for row in CELLS}
     for (rise, spacing, pg, span), nails in at.items():
-        harder = [
-            key for key in at if key[2] == pg and key[0] <= rise and key[1] >= spacing and key[3] >= span
-        ]
+        harder = [key for key in at if key[2] == pg and key[0] <= rise and key[1] >= spacing and key[3] >= span]
         assert all(at[key] >= nails for key in harder)
 
 
@@ -261,9 +255,7 @@ def test_between_cells_the_harder_one_is_taken(rise, spacing, pg, span):
      {"edition": "IRC 2021"}, {"edition": None}],
 )  # fmt: skip
 def test_the_heel_table_is_never_stretched(change):
-    case = dict(
-        rise=6, spacing=16 * inch, ground_snow=ground(30), building_span=24 * ft, edition=HEEL_EDITION
-    )
+    case = dict(rise=6, spacing=16 * inch, ground_snow=ground(30), building_span=24 * ft, edition=HEEL_EDITION)
     assert heel_table_nails(**case).nails == 7
     refused(lambda: heel_table_nails(**{**case, **change}), OutsideRule)
 
@@ -279,9 +271,7 @@ def test_heel_nails_from_the_yield_of_a_nail():
     raised = heel_joint_nails(thrust=600 * lb, height_fraction=1 / 3, **joint)
     assert raised.demand / lb == pytest.approx(900) and raised.nails == 6
     assert heel_joint_nails(thrust=0.0, **joint).nails == 0
-    refused(
-        lambda: heel_joint_nails(thrust=600 * lb, height_fraction=0.5, **joint), OutsideRule, "engineered"
-    )
+    refused(lambda: heel_joint_nails(thrust=600 * lb, height_fraction=0.5, **joint), OutsideRule, "engineered")
 
 
 @settings(max_examples=30)
@@ -320,9 +310,7 @@ def test_a_bolt_by_hand():
     along, across = 5600.0, 3150.0  # psi, as tabulated for G 0.50 and 1/2 in
     tilted = along * across / (along * math.sin(angle) ** 2 + across * math.cos(angle) ** 2)
     ratio, one = tilted / along, 1.0
-    k1 = (math.sqrt(ratio + 2 * ratio**2 * (1 + one + one**2) + one**2 * ratio**3) - ratio * (1 + one)) / (
-        1 + ratio
-    )
+    k1 = (math.sqrt(ratio + 2 * ratio**2 * (1 + one + one**2) + one**2 * ratio**3) - ratio * (1 + one)) / (1 + ratio)
     reduction = 3.6 * (1 + 0.25 * math.degrees(angle) / 90)
     value = k1 * 0.5 * 1.5 * along / reduction
     found = first(bolted_rafter_joint(**JOINT), "the bolt that takes most")
@@ -352,9 +340,7 @@ def test_bolts_in_one_row_along_the_pull_are_refused():
     row = {**JOINT, "places": [(0.0, 0.0), (3 * inch, 0.0)]}
     refused(lambda: bolted_rafter_joint(**row), OutsideRule, "in line")
     nearly = {**JOINT, "places": [(0.0, -0.45 * inch), (4 * inch, 0.45 * inch)]}
-    refused(
-        lambda: bolted_rafter_joint(**nearly), OutsideRule, "in line"
-    )  # 0.9 in is under a quarter of 4 in
+    refused(lambda: bolted_rafter_joint(**nearly), OutsideRule, "in line")  # 0.9 in is under a quarter of 4 in
 
 
 def test_net_section_by_hand():
@@ -374,9 +360,7 @@ def test_staggered_holes_closer_than_four_diameters_count_together():
     assert together.asked > apart.asked == pytest.approx(single.asked)
 
 
-@pytest.mark.parametrize(
-    "places", [[], None, "here", [(0,)], [(math.nan, 0)], [(-1, 0)], [(0, 0), (1, 0)], [(0, 99)]]
-)
+@pytest.mark.parametrize("places", [[], None, "here", [(0,)], [(math.nan, 0)], [(-1, 0)], [(0, 0), (1, 0)], [(0, 99)]])
 def test_bad_places_of_bolts_are_refused(places):
     refused(lambda: bolted_rafter_joint(**{**JOINT, "places": places}))
 
@@ -452,9 +436,7 @@ def test_the_shares_take_symbols():
     import sympy
 
     ft_, Ft, fb, Fb = sympy.symbols("f_t F_t f_b F_b", positive=True)
-    both = bending_and_tension_share(
-        tension_stress=ft_, tension_value=Ft, bending_stress=fb, bending_value=Fb
-    )
+    both = bending_and_tension_share(tension_stress=ft_, tension_value=Ft, bending_stress=fb, bending_value=Fb)
     assert sympy.simplify(both - (ft_ / Ft + fb / Fb)) == 0
     edge = relieved_edge_share(tension_stress=ft_, bending_stress=fb, bending_value=Fb)
     assert sympy.simplify(edge - (fb - ft_) / Fb) == 0
@@ -491,9 +473,7 @@ def test_bad_numbers_for_a_rafter_are_refused(bad):
 def test_what_the_rafter_rules_do_not_cover_is_refused():
     refused(lambda: tension_value(FIR, width=0.75 * inch, depth=5.5 * inch, time_factor=1.0), OutsideRule)
     refused(lambda: tension_value("fir", width=1.5 * inch, depth=5.5 * inch, time_factor=1.0))
-    refused(
-        lambda: rafter_checks(FIR, axial=900 * lb, moment=0.0, **{**RAFTER, "length": 40 * ft}), OutsideRule
-    )
+    refused(lambda: rafter_checks(FIR, axial=900 * lb, moment=0.0, **{**RAFTER, "length": 40 * ft}), OutsideRule)
     refused(lambda: rafter_checks(FIR, axial=-900 * lb, moment=0.0, hole_area=8000.0, **RAFTER))
 
 
@@ -507,17 +487,13 @@ def test_layers_by_hand():
     assert found.change == pytest.approx(4 / 53) and found.above
     assert "that you entered (town code)" in found.sentence
     colder = KeptMember("rafter", 13 * plf, 40 * plf, 16 * inch, variable_after=44 * plf)
-    (found,) = layer_changes(
-        [colder], [Layer("insulation", 0.6 * psf)], trigger=0.05, trigger_source="town code"
-    )
+    (found,) = layer_changes([colder], [Layer("insulation", 0.6 * psf)], trigger=0.05, trigger_source="town code")
     assert found.change == pytest.approx((0.8 + 4) / 53)
 
 
 def test_taking_away_a_layer_lowers_the_load():
     member = KeptMember("rafter", 13 * plf, 40 * plf, 16 * inch)
-    (found,) = layer_changes(
-        [member], [Layer("old slate out", -6 * psf)], trigger=0.05, trigger_source="town code"
-    )
+    (found,) = layer_changes([member], [Layer("old slate out", -6 * psf)], trigger=0.05, trigger_source="town code")
     assert found.change < 0 and not found.above
 
 
@@ -534,9 +510,7 @@ def test_above_means_more_than_the_trigger_that_was_entered(load, more, trigger)
 def test_a_missing_trigger_is_refused():
     member, layers = [KeptMember("rafter", 13 * plf, 40 * plf, 16 * inch)], [Layer("roofing", 3 * psf)]
     refused(lambda: layer_changes(members=member, layers=layers), match="trigger is missing")
-    refused(
-        lambda: layer_changes(member, layers, trigger=None, trigger_source="code"), match="trigger is missing"
-    )
+    refused(lambda: layer_changes(member, layers, trigger=None, trigger_source="code"), match="trigger is missing")
     refused(lambda: layer_changes(member, layers, trigger=0.05), match="where the trigger comes from")
     for bad in (5, -0.01, math.nan, "5 %", True, [0.05]):
         refused(lambda: layer_changes(member, layers, trigger=bad, trigger_source="code"))
@@ -552,9 +526,7 @@ def test_bad_layers_and_members_are_refused():
                 [KeptMember("a", 0.0, 0.0, 400.0)], [KeptMember("a", 1.0, math.nan, 400.0)],
                 [KeptMember("a", 1.0, 1.0, 0.0)]):  # fmt: skip
         refused(lambda: layer_changes(bad, layers, **ask))
-    refused(
-        lambda: layer_changes([good], [Layer("all of it", -100 * psf)], **ask), match="more is taken away"
-    )
+    refused(lambda: layer_changes([good], [Layer("all of it", -100 * psf)], **ask), match="more is taken away")
 
 
 # ---- bad input to the tie rules ---------------------------------------------------------------------------

@@ -17,8 +17,8 @@ import structlib.rules.us
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, psi
-from structlib.rules.us import column_stability, columns, factors, stability, steel_columns
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.us import column_stability, columns, factors, stability, steel_columns
 from structlib.rules.us.column_strength import column_capacity, fewest_plies, held_length, longest_height
 from structlib.rules.us.inputs import at_most
 
@@ -92,9 +92,7 @@ def test_k_runs_from_0_65_to_2_4():
         with pytest.raises(BadInput, match="end factor"):
             held_length("held_width", None, 8 * ft, outside)
         with pytest.raises(BadInput, match="end factor"):
-            steel_columns.steel_capacity(
-                steel_columns.steel_post("NPS 3 std"), height=8 * ft, end_factor=outside
-            )
+            steel_columns.steel_capacity(steel_columns.steel_post("NPS 3 std"), height=8 * ft, end_factor=outside)
 
 
 # Slenderness
@@ -151,8 +149,7 @@ def test_a_beam_of_slenderness_50_is_judged_and_one_above_it_is_refused():
 def test_a_beam_no_deeper_than_wide_does_not_roll():
     given = dict(width=3.5 * inch, bending_value=900 * psi, modulus_stability=580000 * psi)
     square, deeper = (
-        stability.beam_stability_factor(unbraced_length=16 * ft, depth=depth * inch, **given)
-        for depth in (3.5, 3.6)
+        stability.beam_stability_factor(unbraced_length=16 * ft, depth=depth * inch, **given) for depth in (3.5, 3.6)
     )
     assert square == 1.0 and deeper < 1.0
 

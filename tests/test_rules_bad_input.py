@@ -7,9 +7,9 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft
 from structlib.rules.check import BeamUse, least_verified
+from structlib.rules.choice import RULEBOOK
 from structlib.rules.us import bearing, bending, deflection, factors, shear, stability
 from structlib.rules.us.deflection import sag_divisors
-from structlib.rules.choice import RULEBOOK
 
 WOOD = find_material("Hem-Fir", "No.2")
 

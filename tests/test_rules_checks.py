@@ -8,8 +8,8 @@ import pytest
 from structlib.ground.lumber import find_material, lvl
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, plf, psi
-from structlib.house.with_steel import check_steel
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam, demands_on
+from structlib.house.with_steel import check_steel
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import (
     VERIFIED_ORDER,
@@ -22,8 +22,8 @@ from structlib.rules.check import (
     governing,
     least_verified,
 )
-from structlib.rules.us.bearing import PLATE_NOT_NAMED
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.us.bearing import PLATE_NOT_NAMED
 from structlib.rules.us.steel_sections import steel_shape
 
 WOOD = find_material("Hem-Fir", "No.2")
@@ -37,7 +37,9 @@ def job(loads=None, left=SEAT, right=SEAT, clear=SPAN - 3 * inch, **changes):
             TypedLoad("dead", LineLoad(0.0, SPAN, 100 * plf)),
             TypedLoad("live", LineLoad(0.0, SPAN, 200 * plf)),
         )
-    return BeamJob(clear, left, right, loads, **{"unbraced_length": 0.0, **changes})  # held all along where nothing is said
+    return BeamJob(
+        clear, left, right, loads, **{"unbraced_length": 0.0, **changes}
+    )  # held all along where nothing is said
 
 
 def check(a_job, material=WOOD, ply_width=1.5, depth=9.25, plies=2):
@@ -84,9 +86,7 @@ def test_time_factor_is_on_bending_and_shear_but_not_on_bearing_or_modulus():
 
 
 def test_dead_load_alone_can_govern_with_its_time_factor():
-    heavy = job(
-        (TypedLoad("dead", LineLoad(0.0, SPAN, 300 * plf)), TypedLoad("live", LineLoad(0.0, SPAN, 10 * plf)))
-    )
+    heavy = job((TypedLoad("dead", LineLoad(0.0, SPAN, 300 * plf)), TypedLoad("live", LineLoad(0.0, SPAN, 10 * plf))))
     bend = check(heavy).check("bending")
     assert bend.combination == "D" and factor(bend, "C_D") == 0.9
 
@@ -115,9 +115,7 @@ def test_a_beam_hung_or_loaded_from_its_side_keeps_its_whole_shear(changes):
         # the place named is where the beam has that shear
         force = shear.asked * result.member.area / 1.5
         demand = next(d for d in result.demands if d.combination.name == "D + L")
-        assert abs(demand.solution.shear(place, side="right" if end == "left" else "left")) == pytest.approx(
-            force
-        )
+        assert abs(demand.solution.shear(place, side="right" if end == "left" else "left")) == pytest.approx(force)
 
 
 def test_a_point_load_close_to_a_seat_is_kept_whole():
@@ -165,13 +163,15 @@ def test_what_nobody_vouched_for_is_known_least():
     assert least_verified([]) == least_verified(["", ""]) == last
     plate = check(job(left=seat)).check("bearing, left seat, plate of a friend")
     assert seat.below_verified == plate.verified == last
-    assert {field.default for kind in (Check, Factor, Seat) for field in dataclasses.fields(kind)
-            if "verified" in field.name} == {last}
+    assert {
+        field.default
+        for kind in (Check, Factor, Seat)
+        for field in dataclasses.fields(kind)
+        if "verified" in field.name
+    } == {last}
 
 
-@pytest.mark.parametrize(
-    "below, count", [("plate", 1), ("post", 1), ("steel", 1), ("masonry", 1), ("hanger", 0)]
-)
+@pytest.mark.parametrize("below, count", [("plate", 1), ("post", 1), ("steel", 1), ("masonry", 1), ("hanger", 0)])
 def test_seats_of_each_kind(below, count):
     seat = Seat(4 * inch, below)
     checks = check(job(left=seat, right=seat, clear=SPAN - 4 * inch)).checks
@@ -187,10 +187,7 @@ def test_a_seat_shorter_than_the_code_asks_fails_whatever_the_load():
         assert result.governs.name == "seat length, left"
         assert result.share == pytest.approx(least / (least - 0.25))
         exact = Seat(least * inch, below)
-        assert (
-            check(job(left=exact, right=exact, clear=10 * ft, loads=())).check("seat length, left").share
-            <= 1.0
-        )
+        assert check(job(left=exact, right=exact, clear=10 * ft, loads=())).check("seat length, left").share <= 1.0
 
 
 def test_wet_service_lowers_every_value_and_the_stiffness():
@@ -202,9 +199,7 @@ def test_wet_service_lowers_every_value_and_the_stiffness():
     for name in ("sag under live load", "sag under all load"):
         assert wet.check(name).asked == pytest.approx(dry.check(name).asked / 0.9)
     low = wet.demands[-1].solution.extremes.deflection.value
-    assert low == pytest.approx(
-        dry.demands[-1].solution.extremes.deflection.value / 0.9
-    )  # the curve that is drawn
+    assert low == pytest.approx(dry.demands[-1].solution.extremes.deflection.value / 0.9)  # the curve that is drawn
     dead = next(d for d in wet.demands if d.combination.name == "D").solution.extremes.deflection.value
     years = wet.check("sag after years")
     assert years.asked == pytest.approx(2.0 * dead + wet.check("sag under live load").asked)
@@ -267,9 +262,7 @@ def test_wet_lvl_and_slender_beams_are_refused_in_full():
         check(job(unbraced_length=24 * ft), depth=11.25, plies=1)
 
 
-@pytest.mark.parametrize(
-    "load", [LineLoad(0.0, SPAN, -1.0), LineLoad(0.0, SPAN, 1.0, -1.0), PointLoad(100.0, -5.0)]
-)
+@pytest.mark.parametrize("load", [LineLoad(0.0, SPAN, -1.0), LineLoad(0.0, SPAN, 1.0, -1.0), PointLoad(100.0, -5.0)])
 def test_uplift_is_refused(load):
     with pytest.raises(OutsideRule, match="lifts the beam.*engineer"):
         check(job((TypedLoad("live", load),)))

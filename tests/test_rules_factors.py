@@ -6,14 +6,15 @@ import numpy
 import pytest
 import sympy
 
-from structlib.ground.lumber import find_material, lvl, materials, user_lvl
+from structlib.ground.engineered import user_lvl
+from structlib.ground.lumber import find_material, lvl, materials
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, psi
 from structlib.rules.check import BeamUse
-from structlib.rules.us import bearing, bending, deflection, factors, shear, stability
-from structlib.rules.us.deflection import sag_divisors
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.us import bearing, bending, deflection, factors, shear, stability
 from structlib.rules.us.column_strength import compression_wet_factor
+from structlib.rules.us.deflection import sag_divisors
 
 FIR = find_material("Douglas Fir-Larch", "No.2")
 HEM = find_material("Hem-Fir", "No.2")
@@ -128,9 +129,7 @@ def test_lvl_depth_factor_is_the_makers_and_generic_grades_gain_nothing():
         source="an example",
     )
     assert size(mine, 1.75, 7.25) == pytest.approx((12 / 7.25) ** 0.136, rel=1e-12)
-    assert size(mine, 1.75, 2.0) == pytest.approx(
-        (12 / 3.5) ** 0.136, rel=1e-12
-    )  # no further gain below 3 1/2 in
+    assert size(mine, 1.75, 2.0) == pytest.approx((12 / 3.5) ** 0.136, rel=1e-12)  # no further gain below 3 1/2 in
 
 
 def test_repetitive_factor_from_three_members_on():
@@ -185,8 +184,7 @@ def test_time_factor_of_the_shortest_load(types, factor):
 
 def test_combinations_by_asce_7_16_2_4_1():
     found = {
-        c.name: (dict(c.factors), c.time_factor)
-        for c in RULEBOOK.combinations(["dead", "live", "roof live", "snow"])
+        c.name: (dict(c.factors), c.time_factor) for c in RULEBOOK.combinations(["dead", "live", "roof live", "snow"])
     }
     assert found == {
         "D": ({"dead": 1.0}, 0.9),
@@ -242,9 +240,7 @@ def test_stability_factor_edges():
     given = {"depth": 235.0, "width": 38.0, "bending_value": 8.0, "modulus_stability": 3200.0}
     assert stability.beam_stability_factor(unbraced_length=0.0, **given) == 1.0
     square = {**given, "width": 235.0}
-    assert (
-        stability.beam_stability_factor(unbraced_length=6000.0, **square) == 1.0
-    )  # 3.3.3.1: not deeper than wide
+    assert stability.beam_stability_factor(unbraced_length=6000.0, **square) == 1.0  # 3.3.3.1: not deeper than wide
     # R_B = 50 exactly: le = 2500 b^2 / d, and lu from le = 1.63 lu + 3 d
     le = 2500 * 38.0**2 / 235.0
     edge = (le - 3 * 235.0) / 1.63
@@ -366,15 +362,10 @@ def test_formulas_pass_symbols_through():
     assert bearing.bearing_stress(reaction=R, width=b, bearing_length=s) == R / (b * s)
     assert bearing.bearing_length_needed(reaction=R, width=b, bearing_value=s) == R / (b * s)
     assert (
-        sympy.simplify(
-            stability.slenderness_ratio(effective_length=le, depth=d, width=b) - sympy.sqrt(le * d) / b
-        )
-        == 0
+        sympy.simplify(stability.slenderness_ratio(effective_length=le, depth=d, width=b) - sympy.sqrt(le * d) / b) == 0
     )
     assert stability.critical_buckling_value(modulus_stability=E, slenderness=s) == 1.2 * E / s**2
-    assert float(stability.stability_factor_from_ratio(ratio=s).subs(s, 2.83)) == pytest.approx(
-        0.974, abs=5e-4
-    )
+    assert float(stability.stability_factor_from_ratio(ratio=s).subs(s, 2.83)) == pytest.approx(0.974, abs=5e-4)
 
 
 def test_unknown_names_are_answered_with_the_nearest():

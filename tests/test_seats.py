@@ -3,11 +3,11 @@
 import numpy
 import pytest
 import sympy
+from tests_tally import record_published
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, lb, psi
 from structlib.rules.us import seats
-from tests_tally import record_published
 
 
 @pytest.mark.parametrize("below, inches", [("plate", 1.5), ("post", 1.5), ("steel", 1.5), ("masonry", 3.0)])
@@ -40,9 +40,7 @@ def test_lap_of_joists_is_three_inches():
 )
 def test_joists_that_meet_over_a_beam(ply, plies, meeting, gap, each, enough, needed):
     found = seats.joists_over_beam(ply_width=ply * inch, plies=plies, meeting=meeting, gap=gap * inch)
-    assert (
-        found.each / inch == pytest.approx(each) and found.enough is enough and found.plies_needed == needed
-    )
+    assert found.each / inch == pytest.approx(each) and found.enough is enough and found.plies_needed == needed
 
 
 def test_joists_over_two_three_and_four_plies_at_once():
@@ -56,14 +54,10 @@ def test_jack_studs_of_the_header_worked_by_hand():
     """4,000 lb on 3 in at 425 psi: 3.137 in, three studs; exactly three inches takes two."""
     found = seats.jack_studs(reaction=4000 * lb, width=3 * inch, bearing_value=425 * psi)
     assert found.seat_needed / inch == pytest.approx(4000 / (3 * 425)) and found.count == 3
-    assert found.seat_given / inch == pytest.approx(4.5) and found.share == pytest.approx(
-        4000 / (3 * 425) / 4.5
-    )
+    assert found.seat_given / inch == pytest.approx(4.5) and found.share == pytest.approx(4000 / (3 * 425) / 4.5)
     assert seats.jack_studs(reaction=3 * 425 * 3 * lb, width=3 * inch, bearing_value=425 * psi).count == 2
     assert seats.jack_studs(reaction=0.0, width=3 * inch, bearing_value=425 * psi).count == 1
-    many = seats.jack_studs(
-        reaction=numpy.array([1000.0, 4000.0]) * lb, width=3 * inch, bearing_value=425 * psi
-    )
+    many = seats.jack_studs(reaction=numpy.array([1000.0, 4000.0]) * lb, width=3 * inch, bearing_value=425 * psi)
     assert many.count.tolist() == [1, 3]
 
 
@@ -82,9 +76,9 @@ def test_a_pocket_in_an_eight_inch_wall():
 def test_length_that_clears_the_diagonal_prints_itself():
     W, d = sympy.symbols("W d", positive=True)
     assert seats.tilted_length(room=W, across=d) == sympy.sqrt(W**2 - d**2)
-    assert seats.tilted_length(
-        room=numpy.array([5.0, 13.0]), across=numpy.array([3.0, 5.0])
-    ) == pytest.approx([4.0, 12.0])
+    assert seats.tilted_length(room=numpy.array([5.0, 13.0]), across=numpy.array([3.0, 5.0])) == pytest.approx(
+        [4.0, 12.0]
+    )
 
 
 def test_a_beam_between_two_walls_loses_seat_on_its_jacks():
@@ -99,21 +93,15 @@ def test_a_beam_between_two_walls_loses_seat_on_its_jacks():
 
 
 def test_a_beam_into_two_pockets_ends_in_the_middle_or_at_the_back():
-    even = seats.swing_in(
-        clear_width=144 * inch, across=9.25 * inch, near_pocket=8 * inch, far_pocket=4 * inch
-    )
+    even = seats.swing_in(clear_width=144 * inch, across=9.25 * inch, near_pocket=8 * inch, far_pocket=4 * inch)
     assert even.near_seat == pytest.approx(even.far_seat) and "both pockets" in even.sentence
-    shallow = seats.swing_in(
-        clear_width=144 * inch, across=9.25 * inch, near_pocket=8 * inch, far_pocket=2 * inch
-    )
+    shallow = seats.swing_in(clear_width=144 * inch, across=9.25 * inch, near_pocket=8 * inch, far_pocket=2 * inch)
     assert shallow.far_seat / inch == pytest.approx(2.0) and shallow.near_seat > shallow.far_seat
     easy = seats.swing_in(
         clear_width=144 * inch, across=9.25 * inch, near_pocket=8 * inch, far_pocket=4 * inch, play=1 * inch
     )
     assert easy.length < even.length
-    flat = seats.swing_in(
-        clear_width=144 * inch, across=3.5 * inch, near_pocket=8 * inch, far_pocket=4 * inch
-    )
+    flat = seats.swing_in(clear_width=144 * inch, across=3.5 * inch, near_pocket=8 * inch, far_pocket=4 * inch)
     assert flat.length > even.length  # swung level, only its width is in the way
 
 
@@ -158,10 +146,7 @@ NUMBERS = [
     *[(seats.jack_studs, STUDS, name, {"a symbol": sympy.Symbol("x")}) for name in STUDS],
     *[(seats.jack_studs, STUDS, name, {"zero": 0.0}) for name in ("width", "bearing_value", "stud_width")],
     *[(seats.masonry_pocket, POCKET, name, ONE) for name in POCKET],
-    *[
-        (seats.tilted_length, {"room": 5.0, "across": 3.0}, name, {"zero": 0.0})
-        for name in ("room", "across")
-    ],
+    *[(seats.tilted_length, {"room": 5.0, "across": 3.0}, name, {"zero": 0.0}) for name in ("room", "across")],
     (seats.tilted_length, {"room": 5.0, "across": 3.0}, "across", {"too deep": 5.0}),
     *[(seats.swing_in, SWING, name, ONE) for name in SWING],
     (seats.swing_in, {**SWING, "clear_width": 1 * ft, "near_pocket": 0.0}, "across", {"too deep": 13 * inch}),
@@ -176,9 +161,7 @@ CASES = [
 
 def one_sentence(error):
     text = str(error.value)
-    assert text and "\n" not in text and len(text) < 700 and "Error" not in text and not text.endswith("."), (
-        text
-    )
+    assert text and "\n" not in text and len(text) < 700 and "Error" not in text and not text.endswith("."), text
 
 
 @pytest.mark.parametrize("function, good, name", [(f, g, n) for f, g, n, _ in NUMBERS])

@@ -20,8 +20,9 @@ SETTING = "kernel_websocket_connection_class"
 
 
 def _server(configured, gateway=False):
-    return SimpleNamespace(web_app=SimpleNamespace(settings={SETTING: configured}),
-                           gateway_config=SimpleNamespace(gateway_enabled=gateway))
+    return SimpleNamespace(
+        web_app=SimpleNamespace(settings={SETTING: configured}), gateway_config=SimpleNamespace(gateway_enabled=gateway)
+    )
 
 
 class SomebodysConnection(BaseKernelWebsocketConnection):
@@ -52,9 +53,16 @@ def test_the_configured_connection_still_connects_in_its_own_way_and_holds_nothi
     socket.set_nodelay.assert_called_once_with(True)
 
 
-@pytest.mark.parametrize("configured, gateway", [
-    (GatewayWebSocketConnection, False), (GatewayWebSocketConnection, True), (SomebodysGateway, False),
-    (SomebodysConnection, True), (None, False)])
+@pytest.mark.parametrize(
+    "configured, gateway",
+    [
+        (GatewayWebSocketConnection, False),
+        (GatewayWebSocketConnection, True),
+        (SomebodysGateway, False),
+        (SomebodysConnection, True),
+        (None, False),
+    ],
+)
 def test_a_gateway_is_left_alone(configured, gateway):
     app = _server(configured, gateway)
     server._load_jupyter_server_extension(app)
@@ -63,8 +71,9 @@ def test_a_gateway_is_left_alone(configured, gateway):
 
 def test_every_notebook_names_the_template_that_asks_nothing_of_other_hosts_and_the_wheel_brings_it():
     shared = tomllib.loads((ROOT / "pyproject.toml").read_text())["tool"]["hatch"]["build"]["targets"]["wheel"]
-    folder = next(here for here, there in shared["shared-data"].items()
-                  if there == "share/jupyter/voila/templates/structlib")
+    folder = next(
+        here for here, there in shared["shared-data"].items() if there == "share/jupyter/voila/templates/structlib"
+    )
     assert {path.name for path in (ROOT / folder).iterdir()} == {"conf.json", "index.html.j2"}
     for path in (ROOT / "notebooks").glob("*.ipynb"):
         assert json.loads(path.read_text())["metadata"]["voila"] == {"template": "structlib"}, path.name

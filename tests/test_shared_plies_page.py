@@ -11,9 +11,9 @@ from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, plf, psi
 from structlib.mechanics import formulas
 from structlib.mechanics.composite import loose_stiffness
-from structlib.pages.topics.shared_plies import tables
-from structlib.pages.topics.shared_plies.page import ARRANGEMENTS, UnlikePliesPage
 from structlib.pages.kit.show import start_values
+from structlib.pages.topics.shared_plies import flitch, tables
+from structlib.pages.topics.shared_plies.page import ARRANGEMENTS, UnlikePliesPage
 from structlib.pictures.labels import Label
 from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
 from structlib.pictures.template import CAUTION, MARGIN, drilling_template, save_template
@@ -192,9 +192,7 @@ def test_the_last_note_is_the_caution_and_words_pass_no_verdict():
     for kind in KINDS:
         shown = _shown(arrangement=kind)
         assert shown.notes[-1] == CAUTION
-        text = " ".join(
-            [*shown.notes, *shown.gates, shown.scene.alt, *(cell for row in shown.rows for cell in row)]
-        )
+        text = " ".join([*shown.notes, *shown.gates, shown.scene.alt, *(cell for row in shown.rows for cell in row)])
         assert not re.search(r"\b(safe|approved|OK)\b", text)
 
 
@@ -225,8 +223,8 @@ def _millimetres(text):
 
 
 def test_the_template_is_in_true_size():
-    beam, bolts, _ = tables._example_bolts(plate_bears=True)
-    sheet = tables.template_sheet(start=0.0, end=40 * inch, plate_bears=True)
+    beam, bolts, _ = flitch._example_bolts(plate_bears=True)
+    sheet = flitch.template_sheet(start=0.0, end=40 * inch, plate_bears=True)
     root = ElementTree.fromstring(sheet.text)
     x, y, width, height = map(float, root.get("viewBox").split())
     # one unit of the drawing is one millimetre of the print
@@ -250,23 +248,19 @@ def test_the_template_is_in_true_size():
 
 def test_a_stretch_further_along_counts_from_the_same_end():
     start = 60 * inch
-    root = ElementTree.fromstring(tables.template_sheet(start=start, end=start + 40 * inch, plate_bears=True).text)
-    _, bolts, _ = tables._example_bolts(plate_bears=True)
+    root = ElementTree.fromstring(flitch.template_sheet(start=start, end=start + 40 * inch, plate_bears=True).text)
+    _, bolts, _ = flitch._example_bolts(plate_bears=True)
     inside = [hole.along for hole in bolts.holes if start <= hole.along <= start + 40 * inch]
     found = [float(one.get("cx")) - MARGIN + start for one in root.iter(f"{SVG}circle")]
     assert found == pytest.approx(inside, abs=1e-3) and found
 
 
 def test_a_template_is_written_whole_and_never_over_another(tmp_path, monkeypatch):
-    text, path = tables.template_sheet(plate_bears=True).text, tmp_path / "left end.svg"
+    text, path = flitch.template_sheet(plate_bears=True).text, tmp_path / "left end.svg"
     assert save_template(text, path).read_text(encoding="utf-8") == text
     with pytest.raises(BadInput, match="exists already"):
         save_template(text, path)
-    assert (
-        save_template(text + "<!-- -->", path, overwrite=True)
-        .read_text(encoding="utf-8")
-        .endswith("<!-- -->")
-    )
+    assert save_template(text + "<!-- -->", path, overwrite=True).read_text(encoding="utf-8").endswith("<!-- -->")
     assert [one.name for one in tmp_path.iterdir()] == ["left end.svg"]
 
     def broken(*_):
@@ -285,11 +279,11 @@ def test_a_template_is_written_whole_and_never_over_another(tmp_path, monkeypatc
     "ask",
     [
         lambda folder: save_template("no template", folder / "a.svg"),
-        lambda folder: save_template(tables.template_sheet(plate_bears=True).text, folder / "a.png"),
-        lambda folder: save_template(tables.template_sheet(plate_bears=True).text, folder / "nowhere" / "a.svg"),
-        lambda folder: tables.template_sheet(start=0.0, end=1 * inch, plate_bears=True),
-        lambda folder: tables.template_sheet(start=0.0, end=9 * ft, plate_bears=True),
-        lambda folder: tables.template_sheet(start=8 * inch, end=14 * inch, plate_bears=True),
+        lambda folder: save_template(flitch.template_sheet(plate_bears=True).text, folder / "a.png"),
+        lambda folder: save_template(flitch.template_sheet(plate_bears=True).text, folder / "nowhere" / "a.svg"),
+        lambda folder: flitch.template_sheet(start=0.0, end=1 * inch, plate_bears=True),
+        lambda folder: flitch.template_sheet(start=0.0, end=9 * ft, plate_bears=True),
+        lambda folder: flitch.template_sheet(start=8 * inch, end=14 * inch, plate_bears=True),
         lambda folder: drilling_template(
             [(50.0, 50.0)], diameter=0.0, depth=200.0, start=0.0, end=300.0, title="", shares=[("bolts", 0.5)], gates=()
         ),
@@ -322,7 +316,7 @@ def test_no_template_is_drawn_while_a_share_is_over_or_a_gate_stands(draw):
 
 def test_the_notebooks_flitch_gets_no_template_without_a_steel_seat():
     """Its end bolts use 249 %: 4,510 lb of push on 2/3 (6.94/9.25)^2 180 psi of 6.94 in of two plies."""
-    for ask in (tables.template_sheet, tables.template_pages):
+    for ask in (flitch.template_sheet, flitch.template_pages):
         with pytest.raises(OutsideRule, match="shear at the end bolts uses 249 %"):
             ask()
         with pytest.raises(OutsideRule, match="loaded from one side"):
@@ -334,10 +328,10 @@ def test_the_notebooks_flitch_gets_no_template_without_a_steel_seat():
 @pytest.mark.parametrize("drawing", ["", "S-201"])
 def test_every_sheet_carries_caution_shares_and_the_line_for_the_drawing(drawing):
     """By hand, M = 1/8 (569 plf) (12.25 ft)^2 and 8 % off for a hole: 87 % of the wood's 990 psi."""
-    text = tables.template_sheet(plate_bears=True, drawing=drawing).text
+    text = flitch.template_sheet(plate_bears=True, drawing=drawing).text
     pages = [
         " ".join(one.text for one in page.words)
-        for page in tables.template_pages(end=28 * inch, plate_bears=True, drawing=drawing)
+        for page in flitch.template_pages(end=28 * inch, plate_bears=True, drawing=drawing)
     ]
     sheet = " ".join(ElementTree.fromstring(text).itertext())
     assert len(pages) == 4
@@ -349,7 +343,7 @@ def test_every_sheet_carries_caution_shares_and_the_line_for_the_drawing(drawing
 
 
 def test_a_plate_cut_at_mid_span_leaves_the_wood_to_carry_all():
-    rows = tables.plate_pieces_table().rows
+    rows = flitch.plate_pieces_table().rows
     # w L^2 / 8 over 12.25 ft, on two 2x10 of 21.39 in3 each, with the bending value that the check shows
     load = 550 + (2 * 1.5 * 9.25 / 144) * 34 + 0.5 * 9 / 144 * 490
     stress = load * 12.25**2 / 8 * 12 / (2 * 21.390625)

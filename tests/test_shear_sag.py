@@ -4,17 +4,18 @@ import numpy
 import pytest
 import sympy
 
-from structlib.ground.lumber import find_material, lvl, user_lvl
+from structlib.ground.engineered import user_lvl
+from structlib.ground.lumber import find_material, lvl
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.sizing import build_rack, size_beams
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, Couple, LineLoad, PointLoad, Support, solve
+from structlib.pages.kit.show import start_values
 from structlib.pages.topics.beam.page import BeamPage
 from structlib.pages.topics.beam.words import ghost
 from structlib.pages.topics.past_post.page import PastPostPage
 from structlib.pages.topics.shared_plies.page import UnlikePliesPage
-from structlib.pages.kit.show import start_values
 from structlib.rules.check import Seat
 from structlib.rules.choice import RULEBOOK
 
@@ -67,9 +68,7 @@ def test_the_solver_adds_what_virtual_work_says(place):
         LineLoad(300.0, 2500.0, 4.0, 9.0), PointLoad(1200.0, 6000.0), Couple(2100.0, 5e6), PointLoad(4000.0, 900.0),
     )  # fmt: skip
     beam = Beam(length, EI, [Support(at) for at in supports], loads, shear_stiffness=GA)
-    assert solve(beam).deflection(place) == pytest.approx(
-        _by_virtual_work(length, supports, loads, place), rel=2e-4
-    )
+    assert solve(beam).deflection(place) == pytest.approx(_by_virtual_work(length, supports, loads, place), rel=2e-4)
 
 
 def test_an_even_load_on_a_simple_span_has_the_closed_form():
@@ -177,9 +176,7 @@ def test_every_page_with_lvl_has_its_shear_in_the_sag():
     demand = result.demands[-1]
     plain = solve(Beam(result.job.span, result.member.bending_stiffness, demand.solution.beam.supports,
                        demand.solution.beam.loads))  # fmt: skip
-    assert demand.solution.extremes.deflection.value == pytest.approx(
-        more * plain.extremes.deflection.value, rel=1e-9
-    )
+    assert demand.solution.extremes.deflection.value == pytest.approx(more * plain.extremes.deflection.value, rel=1e-9)
     past = PastPostPage()
     running = past.result(tuple(start_values(past, wood="lvl 2.0").items()))
     assert running.most.dead.beam.shear_stiffness == pytest.approx(

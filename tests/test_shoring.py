@@ -85,9 +85,7 @@ def test_up_and_down_balance_and_the_lever_never_helps(span, share, load, tip):
 def test_at_the_limit_the_far_wall_carries_nothing(span, share, load):
     case = dict(line_load=load, span=span, offset=share * span)
     limit = shoring.tip_load_that_lifts_the_far_end(**case)
-    assert shoring.far_wall_reaction(**case, tip_load=limit) == pytest.approx(
-        0.0, abs=1e-9 * (limit + load * span)
-    )
+    assert shoring.far_wall_reaction(**case, tip_load=limit) == pytest.approx(0.0, abs=1e-9 * (limit + load * span))
     assert (
         shoring.far_wall_reaction(**case, tip_load=1.01 * limit)
         < 0
@@ -100,9 +98,7 @@ def test_a_temporary_wall_where_the_wall_was_carries_what_the_wall_carried():
     assert shoring.temporary_wall_reaction(**case, tip_load=500.0) == 6500.0
     # two in the place of one, under joists in one piece: each has half of 10/8 of a span
     both = 2 * shoring.continuous_temporary_wall_reaction(**case, middle_load=500.0)
-    assert both == pytest.approx(
-        formulas.two_span_uniform_middle_reaction(line_load=3.0, span=4000.0) + 500.0
-    )
+    assert both == pytest.approx(formulas.two_span_uniform_middle_reaction(line_load=3.0, span=4000.0) + 500.0)
 
 
 def test_the_three_moments_of_the_continuous_case_come_out_of_the_slopes():
@@ -120,8 +116,7 @@ def test_arrays_and_symbols_pass_through():
     offsets = np.array([300.0, 600.0, 900.0])
     many = shoring.temporary_wall_reaction(line_load=2.0, span=3600.0, offset=offsets, tip_load=100.0)
     one = [
-        shoring.temporary_wall_reaction(line_load=2.0, span=3600.0, offset=offset, tip_load=100.0)
-        for offset in offsets
+        shoring.temporary_wall_reaction(line_load=2.0, span=3600.0, offset=offset, tip_load=100.0) for offset in offsets
     ]
     assert many == pytest.approx(one)
     w, L, a = sympy.symbols("w L a", positive=True)
@@ -132,8 +127,11 @@ def test_arrays_and_symbols_pass_through():
 @pytest.mark.parametrize("position", [400.0, 1300.0, 2000.0])
 def test_what_lands_below_against_a_sweep(position):
     floor = joist_out(way="outside", span=5000.0, offset=1000.0, lasting=0.4, passing=1.1).joist
-    simple = replace(floor, beam=replace(floor.beam, length=4000.0, loads=(LineLoad(0.0, 4000.0, 0.4),)),
-                     passing=((LineLoad(0.0, 4000.0, 1.1),),))
+    simple = replace(
+        floor,
+        beam=replace(floor.beam, length=4000.0, loads=(LineLoad(0.0, 4000.0, 0.4),)),
+        passing=((LineLoad(0.0, 4000.0, 1.1),),),
+    )
     landed = simple.landed(position - 5000.0, 5000.0 / simple.spacing)
     x = np.linspace(0, 4000.0, 40001)
     push = 5000.0 * (4000.0 - position) / 4000.0 + 0.4 * 2000.0

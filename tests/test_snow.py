@@ -81,9 +81,7 @@ EXAMPLES = {
 def test_worked_example(name):
     given_ = EXAMPLES[name]
     rows = [row for row in table_rows("us_snow_checks") if row["group"] == name]
-    note = (
-        f"pg {given_['pg']} psf, W {given_['width']} ft, {given_['rise']}:12, Ce 1.0, Ct {given_['thermal']}"
-    )
+    note = f"pg {given_['pg']} psf, W {given_['width']} ft, {given_['rise']}:12, Ce 1.0, Ct {given_['thermal']}"
     assert all(note in row["note"] for row in rows)
     snow_there = ground(given_["pg"])
     flat = flat_roof_snow(snow_there, exposure=1.0, thermal=given_["thermal"])
@@ -163,9 +161,7 @@ def test_a_fetch_under_20_ft_counts_as_20_ft(length):
     assert step_drift(ground(40), upper_length=length * ft, clear_height=9 * ft).height / ft == pytest.approx(
         1.604, abs=5e-4
     )
-    gable = unbalanced_gable(
-        ground(40), rise=6, eave_to_ridge=length * ft, simple_rafters=False, balanced=30.8 * psf
-    )
+    gable = unbalanced_gable(ground(40), rise=6, eave_to_ridge=length * ft, simple_rafters=False, balanced=30.8 * psf)
     # 1.604 ft of 19.2 pcf over the root of 2
     assert gable.surcharge / psf == pytest.approx(1.604 * 19.2 / 2**0.5, abs=0.02)
     assert gable.windward / psf == pytest.approx(0.3 * 30.8)
@@ -264,9 +260,7 @@ def test_more_ground_snow_is_never_less_on_the_roof(pg, more, importance):
         lambda one: minimum_low_slope_snow(one, rise=1, importance=importance),
         snow_density,
         lambda one: (
-            unbalanced_gable(
-                one, rise=5, eave_to_ridge=15 * ft, simple_rafters=True, importance=importance
-            ).leeward
+            unbalanced_gable(one, rise=5, eave_to_ridge=15 * ft, simple_rafters=True, importance=importance).leeward
         ),
     ):
         assert load(first) <= load(second) * (1 + 1e-12)
@@ -286,9 +280,7 @@ def test_insulating_an_old_roof_adds_snow():
     words = list(snow.THERMAL_CONDITIONS)
     values = [thermal_factor(word).value for word in words]
     assert values == sorted(values) and len(set(values)) == len(values)
-    before, after, change = thermal_change(
-        ground(40), before="heated", after="cold ventilated roof", exposure=1.0
-    )
+    before, after, change = thermal_change(ground(40), before="heated", after="cold ventilated roof", exposure=1.0)
     assert after > before and change == pytest.approx(after / before - 1)
 
 
@@ -303,9 +295,7 @@ def test_rain_on_snow_only_where_flat_and_little_snow():
 
 def test_the_narrow_roof_rule_ends_at_20_ft():
     narrow = unbalanced_gable(ground(40), rise=6, eave_to_ridge=20 * ft, simple_rafters=True)
-    wide = unbalanced_gable(
-        ground(40), rise=6, eave_to_ridge=20.01 * ft, simple_rafters=True, balanced=30.8 * psf
-    )
+    wide = unbalanced_gable(ground(40), rise=6, eave_to_ridge=20.01 * ft, simple_rafters=True, balanced=30.8 * psf)
     assert (narrow.windward, narrow.surcharge) == (0, 0)
     assert wide.windward / psf == pytest.approx(0.3 * 30.8) and wide.surcharge > 0
 

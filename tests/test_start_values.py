@@ -8,22 +8,42 @@ from decimal import Decimal
 
 import numpy as np
 import pytest
+from test_bench import _is_sentence, _moved_by, _widget, both_systems, every_page
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, psf
 from structlib.house.file import demo_house
 from structlib.house.plan import stretched, with_changes
 from structlib.pages.kit import show
-from structlib.pages.topics.beam import choices
-from structlib.pages.topics.beam.page import BeamPage
 from structlib.pages.kit.bench import Bench
 from structlib.pages.kit.controls import Pick, Steps, Switch, start_values
+from structlib.pages.topics.beam import choices
+from structlib.pages.topics.beam.page import BeamPage
 from structlib.pages.topics.post.page import PostPage
 from structlib.pages.topics.wall.page import WallPage
-from test_bench import _is_sentence, _moved_by, _widget, both_systems, every_page
 
-NOT_A_NUMBER = [math.nan, math.inf, -math.inf, -1.0, 1e300, "3", "", None, True, [1, 2], (), {}, b"2", 3j,
-                np.array([1.0, 2.0]), np.array([]), np.bool_(True), np.nan, np.float32("inf"), Decimal("nan")]
+NOT_A_NUMBER = [
+    math.nan,
+    math.inf,
+    -math.inf,
+    -1.0,
+    1e300,
+    "3",
+    "",
+    None,
+    True,
+    [1, 2],
+    (),
+    {},
+    b"2",
+    3j,
+    np.array([1.0, 2.0]),
+    np.array([]),
+    np.bool_(True),
+    np.nan,
+    np.float32("inf"),
+    Decimal("nan"),
+]
 
 
 def _unfit(control):
@@ -39,7 +59,7 @@ def _unfit(control):
     beyond = [control.high * 1.001 + 1]
     if control.dimension == "count":
         beyond += [control.low + 0.7, np.float64(control.low + 0.5)]
-    return NOT_A_NUMBER[: 3] + ([-1.0] if control.low >= 0 else []) + NOT_A_NUMBER[4:] + beyond
+    return NOT_A_NUMBER[:3] + ([-1.0] if control.low >= 0 else []) + NOT_A_NUMBER[4:] + beyond
 
 
 def _listed_numbers(pick):
@@ -51,8 +71,7 @@ def _fit(control):
     if isinstance(control, Switch):
         return [(True, True), (False, False)]
     if isinstance(control, Pick):
-        return [(one, one) for _, one in control.options] + [
-            (np.float64(one), one) for one in _listed_numbers(control)]
+        return [(one, one) for _, one in control.options] + [(np.float64(one), one) for one in _listed_numbers(control)]
     if isinstance(control, Steps):
         return [(one, one) for one in control.values] + [(np.float64(control.values[0]), control.values[0])]
     ends = [control.low, control.high]
@@ -64,8 +83,10 @@ def _fit(control):
 @every_page
 @both_systems
 def test_every_control_refuses_what_it_cannot_show_in_every_way_in(kind, system, tmp_path):
-    page, ways = kind(system=system), (
-        start_values, Bench, show.still, lambda page, **start: show.save(page, tmp_path / "x.svg", **start))
+    page, ways = (
+        kind(system=system),
+        (start_values, Bench, show.still, lambda page, **start: show.save(page, tmp_path / "x.svg", **start)),
+    )
     for control in page.controls({}):
         for value in _unfit(control):
             told = set()
@@ -99,8 +120,11 @@ def test_a_bench_starts_with_what_it_is_given(kind):
 @every_page
 def test_no_control_is_named_as_something_else_is(kind):
     """A control named 'shape' could not be set where the shape of the picture was asked for by that name."""
-    taken = {name for way in (Bench.__init__, start_values, show.still, show.save) for name in
-             inspect.signature(way).parameters}
+    taken = {
+        name
+        for way in (Bench.__init__, start_values, show.still, show.save)
+        for name in inspect.signature(way).parameters
+    }
     assert not taken & {control.name for control in kind().controls({})}
 
 
@@ -134,16 +158,21 @@ def _house(level=None, opening=None, **wider):
 JOIST = demo_house().part("upper floor").joist
 
 
-@pytest.mark.parametrize("page, told", [
-    (BeamPage(_house(opening={"clear_width": 25 * ft})), "span, clear must be between 3 ft and 20 ft, got 25 ft"),
-    (BeamPage(_house(opening={"clear_width": 2 * ft})), "span, clear must be between 3 ft and 20 ft, got 2 ft"),
-    (BeamPage(_house(opening={"left_seat": 17 * inch})), "seat, left end must be between 1/2 in and 16 in"),
-    (WallPage(_house(left=2.0)), "span, left joists must be between 3 ft and 20 ft"),
-    (WallPage(_house(right=2.0)), "span, right joists must be between 3 ft and 20 ft"),
-    (WallPage(_house(level={"live": 200 * psf})), "live load must be between 0 psf and 150 psf"),
-    (WallPage(_house(level={"joist": replace(JOIST, plies=4)})),
-     "plies of each joist must be between 1 and 3, got 4; for example 3"),
-])
+@pytest.mark.parametrize(
+    "page, told",
+    [
+        (BeamPage(_house(opening={"clear_width": 25 * ft})), "span, clear must be between 3 ft and 20 ft, got 25 ft"),
+        (BeamPage(_house(opening={"clear_width": 2 * ft})), "span, clear must be between 3 ft and 20 ft, got 2 ft"),
+        (BeamPage(_house(opening={"left_seat": 17 * inch})), "seat, left end must be between 1/2 in and 16 in"),
+        (WallPage(_house(left=2.0)), "span, left joists must be between 3 ft and 20 ft"),
+        (WallPage(_house(right=2.0)), "span, right joists must be between 3 ft and 20 ft"),
+        (WallPage(_house(level={"live": 200 * psf})), "live load must be between 0 psf and 150 psf"),
+        (
+            WallPage(_house(level={"joist": replace(JOIST, plies=4)})),
+            "plies of each joist must be between 1 and 3, got 4; for example 3",
+        ),
+    ],
+)
 def test_a_house_that_a_page_cannot_show_is_refused_with_its_number(page, told):
     for way in (start_values, Bench, show.still):
         with pytest.raises(BadInput) as refusal:

@@ -1,9 +1,8 @@
 """The tally at the end of a run is complete, whoever ran the tests."""
 
 import numpy as np
-from execnet.gateway_base import dumps, loads
-
 import tests_tally
+from execnet.gateway_base import dumps, loads
 
 
 def test_what_workers_send_adds_up_to_one_tally(monkeypatch):

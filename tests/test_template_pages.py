@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch
-from structlib.pages.topics.shared_plies import tables
+from structlib.pages.topics.shared_plies import flitch
 from structlib.pictures.paper import template_pdf
 from structlib.pictures.template_pages import OVERLAP, drilling_pages
 
@@ -53,20 +53,20 @@ def test_windows_fill_the_stretch_and_keep_to_the_paper(depth, start, length, wh
         if page.window[0] <= hole[0] <= page.window[1] and page.window[2] <= hole[1] <= page.window[3]
     ]
     assert centres
-    for x, y, page in centres:
+    for x, _y, page in centres:
         margin = (page.width - page.window[1] + page.window[0]) / 2
         assert x - margin == pytest.approx(hole[0] - page.window[0])
 
 
 def test_pages_and_holes_are_numbered_and_each_page_has_its_ruler():
-    pages = tables.template_pages(end=24 * inch, plate_bears=True)
+    pages = flitch.template_pages(end=24 * inch, plate_bears=True)
     for number, page in enumerate(pages, 1):
         told = " ".join(words.text for words in page.words)
         assert f"Page {number} of {len(pages)}" in told and "lay x on x" in told and "4 in (101.6 mm)" in told
-    later = tables.template_pages(start=5 * ft, end=6 * ft, plate_bears=True)
+    later = flitch.template_pages(start=5 * ft, end=6 * ft, plate_bears=True)
     further = " ".join(words.text for page in later for words in page.words)
     # the sixth row of the list of holes, not the first of this stretch
-    sixth = tables.holes_table(plate_bears=True).rows[5]
+    sixth = flitch.holes_table(plate_bears=True).rows[5]
     assert f"6: {sixth[1]}, {sixth[2]} up" in further
 
 
@@ -88,13 +88,14 @@ def _dark_rows(path, page, folder, dpi=100):
     """Pixels of one page, drawn by a program that knows nothing of ours: rows of True where ink is."""
     subprocess.run(
         ["pdftoppm", "-r", str(dpi), "-gray", "-f", str(page), "-l", str(page), str(path), str(folder / "p")],
-        check=True, timeout=60,
+        check=True,
+        timeout=60,
     )
     data = next(folder.glob("p*.pgm")).read_bytes()
     head = re.match(rb"P5\s+(\d+)\s+(\d+)\s+255\s", data)
     width, height = int(head[1]), int(head[2])
-    body = data[head.end():]
-    return [[value < 128 for value in body[row * width:(row + 1) * width]] for row in range(height)]
+    body = data[head.end() :]
+    return [[value < 128 for value in body[row * width : (row + 1) * width]] for row in range(height)]
 
 
 def _longest(row):
@@ -110,7 +111,7 @@ def _longest(row):
 
 @pytest.mark.skipif(shutil.which("pdftoppm") is None, reason="pdftoppm is not installed")
 def test_the_pdf_is_in_true_size(tmp_path):
-    path = template_pdf(tables.template_pages(end=24 * inch, plate_bears=True), tmp_path / "left end.pdf")
+    path = template_pdf(flitch.template_pages(end=24 * inch, plate_bears=True), tmp_path / "left end.pdf")
     boxes = re.findall(rb"/MediaBox\s*\[\s*([\d. ]+)\]", path.read_bytes())
     assert len(boxes) == 4 and all(tuple(map(float, box.split())) == (0, 0, 612, 792) for box in boxes)
     rows = _dark_rows(path, 1, tmp_path)
@@ -127,7 +128,7 @@ def test_the_pdf_is_in_true_size(tmp_path):
     # together are 1/2 in wide, and a line of 0.3 mm
     left, lower = edges[0][2], edges[-1][0]
     at = round(lower - 231)
-    near = [_longest(row[left + 150:left + 250]) for row in rows[at - 3:at + 4]]
+    near = [_longest(row[left + 150 : left + 250]) for row in rows[at - 3 : at + 4]]
     cross = [(length, begin) for length, begin in near if length > 40]
     assert cross
     for length, begin in cross:
@@ -136,7 +137,7 @@ def test_the_pdf_is_in_true_size(tmp_path):
 
 
 def test_a_pdf_is_written_whole_and_never_over_another(tmp_path, monkeypatch):
-    pages, path = tables.template_pages(plate_bears=True), tmp_path / "a.pdf"
+    pages, path = flitch.template_pages(plate_bears=True), tmp_path / "a.pdf"
     first = template_pdf(pages, path).read_bytes()
     assert first.startswith(b"%PDF")
     with pytest.raises(BadInput, match="exists already"):

@@ -57,7 +57,9 @@ def test_the_house_with_the_wall_out_and_one_joist_of_it_agree(joists):
         for holder in joist.holders:
             assert joist.push(holder, joist.full) / plf == pytest.approx(sum(lines(found.out, holder)), rel=1e-9)
             assert joist.push(holder, joist.empty) / plf == pytest.approx(lines(found.out, holder)[0], rel=1e-9)
-            assert joist.least(holder) <= joist.push(holder, joist.full) * (1 + 1e-12) <= joist.most(holder) * (1 + 1e-9)
+            assert (
+                joist.least(holder) <= joist.push(holder, joist.full) * (1 + 1e-12) <= joist.most(holder) * (1 + 1e-9)
+            )
     assert len(found.joists(AT)) == (2 if joists == "cut" else 1) and len(found.temporary) == 2
 
 
@@ -88,11 +90,24 @@ def test_what_stands_on_the_floor_goes_along_with_its_piece():
 
 def test_a_beam_in_line_beyond_the_wall_holds_its_part_of_the_floor():
     walls = (wall("left", -12 * ft), wall("middle", 0.0, end=8 * ft), wall("right", 12 * ft))
-    ends = (Post(name="a", on="soil", x=0.0, y=8 * ft, height=7 * ft), Post(name="b", on="soil", x=0.0, y=LENGTH, height=7 * ft))
+    ends = (
+        Post(name="a", on="soil", x=0.0, y=8 * ft, height=7 * ft),
+        Post(name="b", on="soil", x=0.0, y=LENGTH, height=7 * ft),
+    )
     beam = Beam(name="beam", on=("a", "b"), at=0.0, start=8 * ft, end=LENGTH)
-    house = House(name="small", levels=(level("floor", ("left", "middle", "beam", "right")),), walls=walls, beams=(beam,), posts=ends)
+    house = House(
+        name="small",
+        levels=(level("floor", ("left", "middle", "beam", "right")),),
+        walls=walls,
+        beams=(beam,),
+        posts=ends,
+    )
     found = wall_out(house, "middle", 2 * ft)
-    assert lines(found.out, "beam", 10 * ft) == lines(found.before, "beam", 10 * ft) == (pytest.approx(120), pytest.approx(480))
+    assert (
+        lines(found.out, "beam", 10 * ft)
+        == lines(found.before, "beam", 10 * ft)
+        == (pytest.approx(120), pytest.approx(480))
+    )
     assert lines(found.out, found.temporary[0], AT) == (pytest.approx(72), pytest.approx(288))
     assert lines(found.out, "left", AT)[1] < lines(found.out, "left", 10 * ft)[1]
     with pytest.raises(BadInput, match="reaches from"):
@@ -116,8 +131,16 @@ def _with(house, **more):
 
 
 POST = Post(name="upper post", on="opening", x=0.0, y=9 * ft, height=8 * ft)
-OPENING = Opening(name="opening", wall="middle", start=8 * ft, clear_width=4 * ft, height=6 * ft, wall_above=0.0,
-                  left_seat=38.0, right_seat=38.0)
+OPENING = Opening(
+    name="opening",
+    wall="middle",
+    start=8 * ft,
+    clear_width=4 * ft,
+    height=6 * ft,
+    wall_above=0.0,
+    left_seat=38.0,
+    right_seat=38.0,
+)
 
 
 @pytest.mark.parametrize(

@@ -10,18 +10,21 @@ from structlib.house.alternatives import Space, alternatives
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.house.sizing import build_rack, limit_widths, size_beams
 from structlib.mechanics.beams import LineLoad
-from structlib.pages.topics.beam.page import BeamPage
-from structlib.pages.topics.beam.choices import below_full, giving_way
-from structlib.pages.topics.post.page import PostPage
 from structlib.pages.kit.show import start_values
+from structlib.pages.topics.beam.choices import below_full, giving_way
+from structlib.pages.topics.beam.page import BeamPage
+from structlib.pages.topics.post.page import PostPage
 from structlib.rules.check import Seat
-from structlib.rules.us.bending import bending_value
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.us.bending import bending_value
 from structlib.rules.us.columns import Column, column_capacity, crushing_value
 from structlib.rules.us.service import in_service, service_sentences
 
 HEM = find_material("Hem-Fir", "No.2")  # F_b 850, F_v 150, F_c-perp 405, F_c 1300 psi, E 1.3e6, E_min 470,000
-LOADS = (TypedLoad("dead", LineLoad(0.0, 123 * inch, 100 * plf)), TypedLoad("live", LineLoad(0.0, 123 * inch, 300 * plf)))
+LOADS = (
+    TypedLoad("dead", LineLoad(0.0, 123 * inch, 100 * plf)),
+    TypedLoad("live", LineLoad(0.0, 123 * inch, 300 * plf)),
+)
 
 
 def job(**facts):

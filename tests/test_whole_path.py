@@ -24,7 +24,10 @@ def test_joists_in_one_piece_move_what_the_three_moment_equation_says_and_lose_n
     assert west.before["live"] - west.after["live"] == pytest.approx(gain * 13 / 24, rel=1e-9)
     assert east.before["live"] - east.after["live"] == pytest.approx(gain * 11 / 24, rel=1e-9)
     for kind in LOAD_TYPES:
-        sums = [sum(share.sum_and_moments[0][LOAD_TYPES.index(kind)] for share in path.into_the_soil) for path in (before, after)]
+        sums = [
+            sum(share.sum_and_moments[0][LOAD_TYPES.index(kind)] for share in path.into_the_soil)
+            for path in (before, after)
+        ]
         assert sums[0] == pytest.approx(sums[1], rel=1e-9, abs=1e-6)
     assert not {"roof", "attic floor", "ground floor"} & set(moved)
 

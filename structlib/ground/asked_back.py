@@ -38,7 +38,9 @@ def asked_back(share, *, low, high, limit=1.0, never="", always=""):
     6.0
     """
     if not callable(share):
-        raise BadInput(f"the share must be a function of one number, got {share!r}; for example lambda depth: 9.0 / depth")
+        raise BadInput(
+            f"the share must be a function of one number, got {share!r}; for example lambda depth: 9.0 / depth"
+        )
     for name, value, least in (("least value", low, -1e12), ("greatest value", high, low), ("limit", limit, 0.0)):
         if not isinstance(value, Real):
             raise BadInput(f"{name} must be one number, got {value!r}; for example 3600.0")

@@ -33,9 +33,7 @@ def check_within(name, value, limit, than):
         return
     check_number(name, value, low=0, high=120 * inch, shown=lambda size: show(size, "section length"))
     if numpy.any(numpy.asarray(value) > numpy.asarray(limit) * (1 + 1e-9)):
-        raise BadInput(
-            f"{name} must be at most {than}, got {show(float(numpy.max(value)), 'section length')}"
-        )
+        raise BadInput(f"{name} must be at most {than}, got {show(float(numpy.max(value)), 'section length')}")
 
 
 def notched_section_modulus(*, width, depth, notch):

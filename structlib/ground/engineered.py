@@ -35,21 +35,49 @@ def lvl(grade):
     row = table_row("lvl_grades", grade=grade)
     value = partial(in_library_units, row)
     return Material(
-        kind="lvl", species="LVL", grade=grade, name=f"LVL {grade} (generic)",
-        bending=value("Fb_psi"), tension=value("Ft_psi"), shear=value("Fv_psi"),
-        bearing=value("Fcperp_psi"), compression=value("Fc_psi"),
-        modulus=value("E_psi"), modulus_stability=stability_modulus(value("E_psi"), engineered=True),
-        specific_gravity=None, weight_density=value("weight_pcf"),
-        source=row["source"], verified=row["verified"],
+        kind="lvl",
+        species="LVL",
+        grade=grade,
+        name=f"LVL {grade} (generic)",
+        bending=value("Fb_psi"),
+        tension=value("Ft_psi"),
+        shear=value("Fv_psi"),
+        bearing=value("Fcperp_psi"),
+        compression=value("Fc_psi"),
+        modulus=value("E_psi"),
+        modulus_stability=stability_modulus(value("E_psi"), engineered=True),
+        specific_gravity=None,
+        weight_density=value("weight_pcf"),
+        source=row["source"],
+        verified=row["verified"],
         size_note="generic planning values; the maker's evaluation report governs; E is taken as shear-free, "
         "G and Emin are computed from it (recalled)",
-        shear_modulus=_shear_modulus(value("E_psi")), stability_verified="recalled", depth_exponent=row["depth_exponent"], reference_depth=value("reference_depth_in"),
-        greatest_depth_factor=row["greatest_depth_factor"], note=row["note"])
+        shear_modulus=_shear_modulus(value("E_psi")),
+        stability_verified="recalled",
+        depth_exponent=row["depth_exponent"],
+        reference_depth=value("reference_depth_in"),
+        greatest_depth_factor=row["greatest_depth_factor"],
+        note=row["note"],
+    )
 
 
-def user_lvl(*, bending, shear, bearing, modulus, depth_exponent, name, source, compression=None,
-             tension=None, reference_depth=12 * inch, weight_density=None, greatest_depth_factor=None,
-             modulus_kind="shear-free", modulus_stability=None):
+def user_lvl(
+    *,
+    bending,
+    shear,
+    bearing,
+    modulus,
+    depth_exponent,
+    name,
+    source,
+    compression=None,
+    tension=None,
+    reference_depth=12 * inch,
+    weight_density=None,
+    greatest_depth_factor=None,
+    modulus_kind="shear-free",
+    modulus_stability=None,
+):
     """Take laminated veneer lumber values that the user reads from the maker's evaluation report.
 
     Parameters
@@ -104,37 +132,79 @@ def user_lvl(*, bending, shear, bearing, modulus, depth_exponent, name, source, 
     """
     for word, text in (("name", name), ("source", source)):
         if not isinstance(text, str) or not text.strip():
-            raise BadInput(f"the {word} of the LVL values is missing, got {text!r}; "
-                           "write the evaluation report's name and number as the source")
-    for word, stress in (("bending", bending), ("shear", shear), ("bearing", bearing),
-                         ("compression", compression), ("tension", tension)):
+            raise BadInput(
+                f"the {word} of the LVL values is missing, got {text!r}; "
+                "write the evaluation report's name and number as the source"
+            )
+    for word, stress in (
+        ("bending", bending),
+        ("shear", shear),
+        ("bearing", bearing),
+        ("compression", compression),
+        ("tension", tension),
+    ):
         if stress is not None or word in ("bending", "shear", "bearing"):
             check_design_stress(word, stress)
     check_number("depth exponent", depth_exponent, low=0, high=0.5, hint="for example 0.136")
-    check_number("reference depth", reference_depth, low=0, high=10 * ft, low_allowed=False,
-                 shown=lambda length: show(length, "section length"), hint="for example 12*inch")
+    check_number(
+        "reference depth",
+        reference_depth,
+        low=0,
+        high=10 * ft,
+        low_allowed=False,
+        shown=lambda length: show(length, "section length"),
+        hint="for example 12*inch",
+    )
     if weight_density is None:
         weight_density = in_library_units(table_row("dead_loads", category="density", item="LVL"), "value")
-    check_number("weight density", weight_density, low=0, high=100 * pcf, low_allowed=False,
-                 shown=lambda weight: show(weight, "weight density"), hint="for example 42*pcf")
+    check_number(
+        "weight density",
+        weight_density,
+        low=0,
+        high=100 * pcf,
+        low_allowed=False,
+        shown=lambda weight: show(weight, "weight density"),
+        hint="for example 42*pcf",
+    )
     if check_choice("modulus kind", modulus_kind, MODULUS_KINDS) == "apparent":
         modulus = modulus * table_value("us_factors", "stability_modulus_shear_free")
     from_report = modulus_stability is not None
     if from_report:
-        check_number("Emin", modulus_stability, low=0, high=modulus, low_allowed=False,
-                     shown=lambda stress: show(stress, "stress"), hint="for example 1.0e6*psi")
+        check_number(
+            "Emin",
+            modulus_stability,
+            low=0,
+            high=modulus,
+            low_allowed=False,
+            shown=lambda stress: show(stress, "stress"),
+            hint="for example 1.0e6*psi",
+        )
     if greatest_depth_factor is not None:
         check_number("greatest depth factor", greatest_depth_factor, low=1, high=2, hint="for example 1.1")
     return Material(
-        kind="lvl", species="LVL", grade=name, name=name, bending=bending, tension=tension, shear=shear,
-        bearing=bearing, compression=compression, modulus=modulus,
+        kind="lvl",
+        species="LVL",
+        grade=name,
+        name=name,
+        bending=bending,
+        tension=tension,
+        shear=shear,
+        bearing=bearing,
+        compression=compression,
+        modulus=modulus,
         modulus_stability=modulus_stability if from_report else stability_modulus(modulus, engineered=True),
-        stability_verified="seen" if from_report else "recalled", shear_modulus=_shear_modulus(modulus),
-        specific_gravity=None, weight_density=weight_density, source=source, verified="seen",
+        stability_verified="seen" if from_report else "recalled",
+        shear_modulus=_shear_modulus(modulus),
+        specific_gravity=None,
+        weight_density=weight_density,
+        source=source,
+        verified="seen",
         size_note=f"values entered from the evaluation report, E as {modulus_kind}; "
         f"G {'is' if from_report else 'and Emin are'} computed from E (recalled)",
-        depth_exponent=depth_exponent, reference_depth=reference_depth,
-        greatest_depth_factor=greatest_depth_factor)
+        depth_exponent=depth_exponent,
+        reference_depth=reference_depth,
+        greatest_depth_factor=greatest_depth_factor,
+    )
 
 
 def _shear_modulus(modulus):

@@ -15,14 +15,22 @@ _LONGEST = 200 * ft
 
 
 def _area_load(name, value):
-    return check_number(name, value, low=0, high=5000 * psf, shown=lambda load: show(load, "area load"),
-                        hint="for example 10*psf")
+    return check_number(
+        name, value, low=0, high=5000 * psf, shown=lambda load: show(load, "area load"), hint="for example 10*psf"
+    )
 
 
 def _length(name, value, *, zero=True):
     refuse_list(name, value)
-    return check_number(name, value, low=0, high=_LONGEST, low_allowed=zero,
-                        shown=lambda length: show(length, "length"), hint="for example 12*ft")
+    return check_number(
+        name,
+        value,
+        low=0,
+        high=_LONGEST,
+        low_allowed=zero,
+        shown=lambda length: show(length, "length"),
+        hint="for example 12*ft",
+    )
 
 
 @dataclass(frozen=True)
@@ -81,8 +89,10 @@ class Layers(tuple):
             found = (layers,)
         for layer in found:
             if not isinstance(layer, Layer):
-                raise BadInput(f"layers must be a list of Layer, got {type(layer).__name__}; "
-                               f"for example Layers([Layer('subfloor', 3*psf)])")
+                raise BadInput(
+                    f"layers must be a list of Layer, got {type(layer).__name__}; "
+                    f"for example Layers([Layer('subfloor', 3*psf)])"
+                )
         if not found:
             raise BadInput("layers must hold at least one Layer, got an empty list")
         return super().__new__(cls, found)
@@ -113,10 +123,22 @@ def sheet_load(*, thickness, weight_density):
     >>> round(sheet_load(thickness=1.5*inch, weight_density=50*pcf) / psf, 4)
     6.25
     """
-    check_number("thickness", thickness, low=0, high=10 * ft,
-                 shown=lambda length: show(length, "section length"), hint="for example 0.75*inch")
-    check_number("weight density", weight_density, low=0, high=1000 * pcf,
-                 shown=lambda weight: show(weight, "weight density"), hint="for example 34*pcf")
+    check_number(
+        "thickness",
+        thickness,
+        low=0,
+        high=10 * ft,
+        shown=lambda length: show(length, "section length"),
+        hint="for example 0.75*inch",
+    )
+    check_number(
+        "weight density",
+        weight_density,
+        low=0,
+        high=1000 * pcf,
+        shown=lambda weight: show(weight, "weight density"),
+        hint="for example 34*pcf",
+    )
     return thickness * weight_density
 
 
@@ -353,8 +375,10 @@ class LoadsByType(Mapping):
         try:
             given = dict(values)
         except (TypeError, ValueError):
-            raise BadInput(f"loads by type must be a mapping, got {type(values).__name__}; "
-                           "for example LoadsByType({'dead': 10*psf, 'live': 40*psf})") from None
+            raise BadInput(
+                f"loads by type must be a mapping, got {type(values).__name__}; "
+                "for example LoadsByType({'dead': 10*psf, 'live': 40*psf})"
+            ) from None
         for kind, value in given.items():
             if kind not in LOAD_TYPES:
                 check_choice("load type", kind, LOAD_TYPES)

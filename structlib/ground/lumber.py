@@ -1,20 +1,18 @@
 """Species and grades of sawn lumber: rows of the data files as typed records, found by name and size."""
 
 from dataclasses import replace
-from functools import lru_cache, partial
+from functools import cache, lru_cache, partial
 
 # One room for its callers: sizes and engineered lumber are found here too.
-from structlib.ground.engineered import lvl, user_lvl
-from structlib.ground.material import Material, stability_modulus, wood_weight_density
+from structlib.ground.engineered import lvl
+from structlib.ground.material import Material, wood_weight_density
 from structlib.ground.refusals import BadInput, check_choice
-from structlib.ground.sizes import Stock, measured_size, nominal_size, stock_sizes
+from structlib.ground.sizes import nominal_size
 from structlib.ground.tables import in_library_units, table_rows
-from structlib.ground.units import psi
 
 KINDS = ("dimension", "southern pine", "timber", "lvl")
 
-_TABLES = {"dimension": "lumber_dimension", "southern pine": "lumber_southern_pine",
-           "timber": "lumber_timbers"}
+_TABLES = {"dimension": "lumber_dimension", "southern pine": "lumber_southern_pine", "timber": "lumber_timbers"}
 _SOUTHERN_PINE = "Southern Pine"
 
 
@@ -42,7 +40,7 @@ def materials(kind=None):
     return _materials_of(kind)
 
 
-@lru_cache(maxsize=None)
+@cache
 def _materials_of(kind):
     if kind == "lvl":
         return tuple(lvl(row["grade"]) for row in table_rows("lvl_grades"))
@@ -53,15 +51,26 @@ def _sawn(kind, row):
     value = partial(in_library_units, row)
     label, note, depth = _size_words(kind, row)
     return Material(
-        kind=kind, species=row["species"], grade=row["grade"],
+        kind=kind,
+        species=row["species"],
+        grade=row["grade"],
         name=f"{row['species']} {row['grade']}{label}",
-        bending=value("Fb_psi"), tension=value("Ft_psi"), shear=value("Fv_psi"),
-        bearing=value("Fcperp_psi"), compression=value("Fc_psi"),
-        modulus=value("E_psi"), modulus_stability=value("Emin_psi"),
-        specific_gravity=row["G"], weight_density=wood_weight_density(row["G"]),
-        source=row["source"], verified=row["verified"],
-        size_note=note, size_factor_group=row["size_factor_group"], tabulated_depth=depth,
-        note=row["note"])
+        bending=value("Fb_psi"),
+        tension=value("Ft_psi"),
+        shear=value("Fv_psi"),
+        bearing=value("Fcperp_psi"),
+        compression=value("Fc_psi"),
+        modulus=value("E_psi"),
+        modulus_stability=value("Emin_psi"),
+        specific_gravity=row["G"],
+        weight_density=wood_weight_density(row["G"]),
+        source=row["source"],
+        verified=row["verified"],
+        size_note=note,
+        size_factor_group=row["size_factor_group"],
+        tabulated_depth=depth,
+        note=row["note"],
+    )
 
 
 def _size_words(kind, row):
@@ -131,15 +140,18 @@ def _timber_of_size(found, thin, wide):
 
 def _southern_pine_of_size(found, width):
     if width is None:
-        raise BadInput(f"the values of {found[0].species} {found[0].grade} go by size; "
-                       "give it, for example 2x10")
+        raise BadInput(f"the values of {found[0].species} {found[0].grade} go by size; give it, for example 2x10")
     for row, one in zip(table_rows("lumber_southern_pine"), materials("southern pine")):
         if one in found and row["width_min"] <= width <= row["width_max"]:
             return one
     widest = max(one.tabulated_depth for one in found)
     if width > widest == 12:
         one = next(one for one in found if one.tabulated_depth == widest)
-        return replace(one, name=f"{one.species} {one.grade}, over 12 in wide",
-                       size_note="values for 12 in wide; the size factor applies over 12 in")
-    raise BadInput(f"{found[0].species} {found[0].grade} has no values for {width} in wide; "
-                   f"published are widths up to {widest} in")
+        return replace(
+            one,
+            name=f"{one.species} {one.grade}, over 12 in wide",
+            size_note="values for 12 in wide; the size factor applies over 12 in",
+        )
+    raise BadInput(
+        f"{found[0].species} {found[0].grade} has no values for {width} in wide; published are widths up to {widest} in"
+    )

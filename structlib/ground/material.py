@@ -94,8 +94,7 @@ class Material:
     size_note: str = measured("text", "size")
     size_factor_group: str = measured("text", "size factor rows", default="")
     depth_exponent: float | None = measured("text", "depth factor exponent", default=None)
-    reference_depth: float | None = measured("section length", "depth at which the depth factor is 1",
-                                             default=None)
+    reference_depth: float | None = measured("section length", "depth at which the depth factor is 1", default=None)
     tabulated_depth: float | None = measured("text", "nominal depth of the values", default=None)
     greatest_depth_factor: float | None = measured("text", "most that the depth factor may be", default=None)
     note: str = measured("text", "note", default="")
@@ -191,8 +190,15 @@ def check_design_stress(name, value, *, greatest=10000 * psi):
     >>> check_design_stress("bending", 6.2)
     6.2
     """
-    return check_number(name, value, low=0, high=greatest, low_allowed=False,
-                        shown=lambda stress: show(stress, "stress"), hint="for example 900*psi")
+    return check_number(
+        name,
+        value,
+        low=0,
+        high=greatest,
+        low_allowed=False,
+        shown=lambda stress: show(stress, "stress"),
+        hint="for example 900*psi",
+    )
 
 
 def check_design_values(material, *fields):
@@ -219,6 +225,12 @@ def check_design_values(material, *fields):
     for field in fields:
         value = getattr(material, field)
         if not (type(value) is float and 0.0 < value < math.inf or value is None and field == "compression"):
-            check_number(f"{field.replace('_', ' ')} of {material.name}", value, low=0.0, high=1e9,
-                         low_allowed=False, hint="take the wood from find_material, lvl or user_lvl")
+            check_number(
+                f"{field.replace('_', ' ')} of {material.name}",
+                value,
+                low=0.0,
+                high=1e9,
+                low_allowed=False,
+                hint="take the wood from find_material, lvl or user_lvl",
+            )
     return material

@@ -13,7 +13,7 @@ from structlib.ground.refusals import BadInput, check_choice, check_number, is_s
 from structlib.ground.roots import pi_for, square_root
 from structlib.ground.sections import check_section_size, rectangle_area, rectangle_inertia, round_area, round_inertia
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch
+from structlib.ground.units import ft
 
 SHAPES = ("sawn", "round", "flat sides", "half round", "hewn")
 
@@ -402,9 +402,7 @@ def measured_section(shape, *, width, depth, wane=0.0):
         area = hewn_area(width=width, depth=depth, wane=wane)
         inertia = hewn_inertia(width=width, depth=depth, wane=wane)
         above = width * depth**2 / 8 - wane**2 * (depth / 2 - wane / 3)
-    return MeasuredSection(
-        shape, width, depth, area, inertia, depth / 2, depth / 2, area * above / (inertia * width)
-    )
+    return MeasuredSection(shape, width, depth, area, inertia, depth / 2, depth / 2, area * above / (inertia * width))
 
 
 def _of_log(shape, diameter):
@@ -423,9 +421,7 @@ def _of_log(shape, diameter):
     inertia, down = half_round_inertia(diameter=diameter), half_round_centroid(diameter=diameter)
     half_chord = square_root(radius**2 - down**2)
     # first moment, about the middle of the area, of what lies beyond it
-    beyond = 2 / 3 * half_chord**3 - down * (
-        radius**2 * (math.pi / 2 - arc_sine(down / radius)) - down * half_chord
-    )
+    beyond = 2 / 3 * half_chord**3 - down * (radius**2 * (math.pi / 2 - arc_sine(down / radius)) - down * half_chord)
     return MeasuredSection(
         shape,
         diameter,

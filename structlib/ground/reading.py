@@ -52,13 +52,25 @@ SPELLINGS = {
         **dict.fromkeys(("kn-m", "kn m", "knm"), u.kN * u.m),
         **dict.fromkeys(("n-m", "n m"), u.N * u.m),
     },
-    "area": {**dict.fromkeys(("in2", "sq in"), u.inch**2), **dict.fromkeys(("ft2", "sq ft"), u.ft**2),
-             "mm2": 1.0, "cm2": 1e2, "m2": 1e6},
-    "section modulus": {**dict.fromkeys(("in3", "cu in"), u.inch**3), **dict.fromkeys(("mm3", "cu mm"), 1.0),
-                        **dict.fromkeys(("cm3", "cu cm"), 1e3)},
+    "area": {
+        **dict.fromkeys(("in2", "sq in"), u.inch**2),
+        **dict.fromkeys(("ft2", "sq ft"), u.ft**2),
+        "mm2": 1.0,
+        "cm2": 1e2,
+        "m2": 1e6,
+    },
+    "section modulus": {
+        **dict.fromkeys(("in3", "cu in"), u.inch**3),
+        **dict.fromkeys(("mm3", "cu mm"), 1.0),
+        **dict.fromkeys(("cm3", "cu cm"), 1e3),
+    },
     "inertia": {"in4": u.inch**4, "mm4": 1.0, "cm4": 1e4},
-    "stiffness": {"lb-in2": u.lb * u.inch**2, "million lb-in2": 1e6 * u.lb * u.inch**2,
-                  "kn-m2": u.kN * u.m**2, "n-mm2": 1.0},
+    "stiffness": {
+        "lb-in2": u.lb * u.inch**2,
+        "million lb-in2": 1e6 * u.lb * u.inch**2,
+        "kn-m2": u.kN * u.m**2,
+        "n-mm2": 1.0,
+    },
     "weight density": {**dict.fromkeys(("pcf", "lb/ft3", "lb/cu ft"), u.pcf), "kn/m3": u.kN_per_m3},
     "angle": dict.fromkeys(("deg", "degree", "degrees", "°"), u.deg),
     "frequency": dict.fromkeys(("hz", "hertz", "/s", "1/s"), 1.0),
@@ -91,10 +103,41 @@ _SUGGESTED = {
 }
 
 # US units, where a comma parts thousands; with any other it may be a decimal comma and is asked about.
-_COMMA_UNITS = {"lb", "lbf", "plf", "lb/ft", "psf", "lb/ft2", "lb/sq ft", "psi", "lb/in2", "lb/sq in",
-                "lb-ft", "ft-lb", "lb ft", "ft lb", "lb-in", "in-lb", "lb in", "in lb", "in2", "in3", "in4",
-                "ft2", "sq ft", "sq in", "cu in", "lb-in2", "million lb-in2", "ft", "in", "pcf", "lb/ft3",
-                "lb/cu ft", ""}
+_COMMA_UNITS = {
+    "lb",
+    "lbf",
+    "plf",
+    "lb/ft",
+    "psf",
+    "lb/ft2",
+    "lb/sq ft",
+    "psi",
+    "lb/in2",
+    "lb/sq in",
+    "lb-ft",
+    "ft-lb",
+    "lb ft",
+    "ft lb",
+    "lb-in",
+    "in-lb",
+    "lb in",
+    "in lb",
+    "in2",
+    "in3",
+    "in4",
+    "ft2",
+    "sq ft",
+    "sq in",
+    "cu in",
+    "lb-in2",
+    "million lb-in2",
+    "ft",
+    "in",
+    "pcf",
+    "lb/ft3",
+    "lb/cu ft",
+    "",
+}
 
 # Units written out, and what stands for them in SPELLINGS.
 WRITTEN_OUT = {
@@ -117,14 +160,39 @@ _NUMBER = re.compile(
     r"|\.[0-9]+(?:e[+-]?[0-9]+)?)"
 )
 _FEET_THEN_MORE = re.compile(r"(?:feet|foot|ft\.?|')\s*[-,]?\s*(?P<rest>[0-9.].*)$")
-_SAME = str.maketrans({
-    "\u2032": "'", "\u2019": "'", "\u2018": "'", "\u00b4": "'", "`": "'", "\u02b9": "'",
-    "\u2033": '"', "\u201c": '"', "\u201d": '"', "\u02ba": '"',
-    "\u2212": "-", "\u2013": "-", "\u2011": "-", "\u00b7": "-", "\u22c5": "-", "*": "-",
-    "\u00b2": "2", "\u00b3": "3", "\u2074": "4", "\u00a0": " ", "\u202f": " ", "\u2044": "/",
-    "\u00bd": " 1/2", "\u00bc": " 1/4", "\u00be": " 3/4", "\u215b": " 1/8", "\u215c": " 3/8",
-    "\u215d": " 5/8", "\u215e": " 7/8",
-})
+_SAME = str.maketrans(
+    {
+        "\u2032": "'",
+        "\u2019": "'",
+        "\u2018": "'",
+        "\u00b4": "'",
+        "`": "'",
+        "\u02b9": "'",
+        "\u2033": '"',
+        "\u201c": '"',
+        "\u201d": '"',
+        "\u02ba": '"',
+        "\u2212": "-",
+        "\u2013": "-",
+        "\u2011": "-",
+        "\u00b7": "-",
+        "\u22c5": "-",
+        "*": "-",
+        "\u00b2": "2",
+        "\u00b3": "3",
+        "\u2074": "4",
+        "\u00a0": " ",
+        "\u202f": " ",
+        "\u2044": "/",
+        "\u00bd": " 1/2",
+        "\u00bc": " 1/4",
+        "\u00be": " 3/4",
+        "\u215b": " 1/8",
+        "\u215c": " 3/8",
+        "\u215d": " 5/8",
+        "\u215e": " 7/8",
+    }
+)
 _LONGEST_TEXT = 60
 
 
@@ -170,8 +238,9 @@ def read(text, dimension, *, allow_negative=False):
     if not math.isfinite(value):
         raise BadInput(f"{shown!r} is too large to be a {dimension}; {_example(dimension)}")
     if sign < 0 and value > 0 and not allow_negative:
-        raise BadInput(f"{shown!r} is negative, but {_article(dimension)} of zero or more is asked for; "
-                       f"{_example(dimension)}")
+        raise BadInput(
+            f"{shown!r} is negative, but {_article(dimension)} of zero or more is asked for; {_example(dimension)}"
+        )
     return sign * value if value else 0.0
 
 
@@ -179,12 +248,12 @@ def _as_text(text, dimension):
     if text is None or (isinstance(text, str) and not text.strip()):
         raise BadInput(f"nothing was written, but {_article(dimension)} is asked for; {_example(dimension)}")
     if isinstance(text, bool) or not isinstance(text, (str, int, float)):
-        raise BadInput(f"{_article(dimension)} must be written as text, got {type(text).__name__}; "
-                       f"{_example(dimension)}")
+        raise BadInput(
+            f"{_article(dimension)} must be written as text, got {type(text).__name__}; {_example(dimension)}"
+        )
     shown = text.strip() if isinstance(text, str) else f"{text:g}"
     if len(shown) > _LONGEST_TEXT:
-        raise BadInput(f"{shown[:20] + '...'!r} is too long to be {_article(dimension)}; "
-                       f"{_example(dimension)}")
+        raise BadInput(f"{shown[:20] + '...'!r} is too long to be {_article(dimension)}; {_example(dimension)}")
     return shown
 
 
@@ -192,10 +261,12 @@ def _number_first(body, shown, dimension):
     match = _NUMBER.match(body)
     if not match:
         raise BadInput(f"{shown!r} does not start with a number; {_example(dimension)}")
-    rest = body[match.end():].strip()
+    rest = body[match.end() :].strip()
     if rest[:1] == ",":
-        raise BadInput(f"{shown!r} has a comma that can be read in two ways; write a decimal point, "
-                       f"for example 1.5 m, or leave thousands commas out")
+        raise BadInput(
+            f"{shown!r} has a comma that can be read in two ways; write a decimal point, "
+            f"for example 1.5 m, or leave thousands commas out"
+        )
     if rest[:1] in ("-", ".", "/", "+") or rest[:1].isdigit():
         raise BadInput(f"{shown!r} can be read in more than one way; {_example(dimension)}")
     return match, rest
@@ -214,16 +285,17 @@ def _value_of(match, shown, dimension):
 def _feet_and_inches(feet, rest, shown):
     inches, unit = _number_first(rest, shown, "length")
     if not unit:
-        raise BadInput(f"{shown!r} has no unit after the second number: {rest} what? "
-                       f"write {feet[0]} ft {inches[0]} in")
+        raise BadInput(f"{shown!r} has no unit after the second number: {rest} what? write {feet[0]} ft {inches[0]} in")
     if _unit_word(unit).rstrip(".") not in _INCHES:
         raise BadInput(f"{shown!r} has {unit!r} after the feet where inches are expected; write 12 ft 6 in")
     if not feet[0].replace(",", "").isdigit():
         raise BadInput(f"{shown!r} has a fraction of a foot and inches besides; write 12.5 ft or 12 ft 6 in")
     whole, part = _value_of(feet, shown, "length"), _value_of(inches, shown, "length")
     if part >= 12:
-        raise BadInput(f"{shown!r} has {inches[0]} inches after the feet, which is a foot or more; "
-                       f"write 12 ft 6 in or all of it in inches, for example 150 in")
+        raise BadInput(
+            f"{shown!r} has {inches[0]} inches after the feet, which is a foot or more; "
+            f"write 12 ft 6 in or all of it in inches, for example 150 in"
+        )
     return whole * u.ft + part * u.inch
 
 
@@ -233,8 +305,10 @@ def _scaled(number, rest, shown, dimension):
     if unit not in spellings:
         _refuse_unit(number, unit, rest, shown, dimension)
     if "," in number[0] and unit not in _COMMA_UNITS:
-        raise BadInput(f"{shown!r} has a comma that can be read in two ways with {rest!r}; write a decimal "
-                       f"point, for example 1.5 m, or leave the comma out")
+        raise BadInput(
+            f"{shown!r} has a comma that can be read in two ways with {rest!r}; write a decimal "
+            f"point, for example 1.5 m, or leave the comma out"
+        )
     value = _value_of(number, shown, dimension)
     if dimension == "count" and value != int(min(value, 1e15)):
         raise BadInput(f"{shown!r} is not a whole number; {_example(dimension)}")
@@ -256,10 +330,10 @@ def _refuse_unit(number, unit, rest, shown, dimension):
         raise BadInput(f"{shown!r} has no unit: {number[0]} what? write {listed}")
     for other, spellings in SPELLINGS.items():
         if unit in spellings and spellings is not SPELLINGS[dimension]:
-            raise BadInput(f"{shown!r} is {_article(other)}, but {_article(dimension)} is asked for; "
-                           f"{_example(dimension)}")
-    raise BadInput(f"{rest!r} in {shown!r} is not a unit of {dimension} that is known here; "
-                   f"{_example(dimension)}")
+            raise BadInput(
+                f"{shown!r} is {_article(other)}, but {_article(dimension)} is asked for; {_example(dimension)}"
+            )
+    raise BadInput(f"{rest!r} in {shown!r} is not a unit of {dimension} that is known here; {_example(dimension)}")
 
 
 def _article(dimension):

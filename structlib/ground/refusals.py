@@ -160,9 +160,7 @@ def check_one_number(name, value, *, low, high, hint="", low_allowed=True, shown
     if type(value) is float and low <= value <= high and (low_allowed or value > low):
         return value  # the usual case, before anything else is asked
     if is_symbolic(value) or isinstance(value, (list, tuple, dict, set)) or getattr(value, "ndim", 0):
-        raise BadInput(
-            f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else "")
-        )
+        raise BadInput(f"{name} must be one number, got {type(value).__name__}" + (f"; {hint}" if hint else ""))
     return check_number(name, value, low=low, high=high, hint=hint, low_allowed=low_allowed, shown=shown)
 
 

@@ -35,16 +35,21 @@ def check_section_size(name, value):
     if type(value) is float and 0 < value <= _GREATEST_SIZE:
         return value  # the usual case, before anything else is asked
     refuse_list(name, value)
-    return check_number(name, value, low=0, high=_GREATEST_SIZE, low_allowed=False,
-                        shown=lambda size: show(size, "section length"),
-                        hint="for example 9.25*inch for 9 1/4 in")
+    return check_number(
+        name,
+        value,
+        low=0,
+        high=_GREATEST_SIZE,
+        low_allowed=False,
+        shown=lambda size: show(size, "section length"),
+        hint="for example 9.25*inch for 9 1/4 in",
+    )
 
 
 def _count(name, value):
     check_number(name, value, low=1, high=_MOST_BOARDS, hint="for example 2")
     if not is_symbolic(value) and not _all_whole(value):
-        raise BadInput(f"{name} must be a whole number between 1 and {_MOST_BOARDS}, got {value}; "
-                       "for example 2")
+        raise BadInput(f"{name} must be a whole number between 1 and {_MOST_BOARDS}, got {value}; for example 2")
     return value
 
 
@@ -166,8 +171,7 @@ def edge_to_flat_strength(*, width, depth):
     >>> round(edge_to_flat_strength(width=1.5*inch, depth=9.25*inch), 2)
     6.17
     """
-    return (rectangle_section_modulus(width=width, depth=depth)
-            / rectangle_section_modulus(width=depth, depth=width))
+    return rectangle_section_modulus(width=width, depth=depth) / rectangle_section_modulus(width=depth, depth=width)
 
 
 def edge_to_flat_stiffness(*, width, depth):
@@ -426,6 +430,12 @@ class Section:
         >>> round(Section(ply_width=1.75*inch, depth=9.25*inch).weight_per_length(42*pcf) / plf, 2)
         4.72
         """
-        check_number("weight density", weight_density, low=0, high=1.6e-4,
-                     shown=lambda value: show(value, "weight density"), hint="for example 34*pcf")
+        check_number(
+            "weight density",
+            weight_density,
+            low=0,
+            high=1.6e-4,
+            shown=lambda value: show(value, "weight density"),
+            hint="for example 34*pcf",
+        )
         return self.area * weight_density

@@ -36,8 +36,10 @@ _FORMS = {
     "area": (_Form(u.inch**2, "in²", 2, 1000, grouped=True), _Form(1.0, "mm²", 0)),
     "section modulus": (_Form(u.inch**3, "in³", 2, 1000, grouped=True), _Form(1e3, "cm³", 1, 10000)),
     "inertia": (_Form(u.inch**4, "in⁴", 2, 1000, grouped=True), _Form(1e4, "cm⁴", 1, 10000)),
-    "stiffness": (_Form(1e6 * u.lb * u.inch**2, "million lb-in²", 1, 10000, grouped=True),
-                  _Form(u.kN * u.m**2, "kN-m²", 1, 10000)),
+    "stiffness": (
+        _Form(1e6 * u.lb * u.inch**2, "million lb-in²", 1, 10000, grouped=True),
+        _Form(u.kN * u.m**2, "kN-m²", 1, 10000),
+    ),
     "weight density": (_Form(u.pcf, "pcf", 1, trimmed=True), _Form(u.kN_per_m3, "kN/m³", 2)),
     "angle": (_Form(u.deg, "deg", 1, trimmed=True),) * 2,
     "frequency": (_Form(1.0, "Hz", 1),) * 2,

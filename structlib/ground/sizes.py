@@ -2,7 +2,7 @@
 
 import re
 from dataclasses import dataclass
-from functools import lru_cache, partial
+from functools import cache, partial
 
 from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput, check_choice, check_number
@@ -101,8 +101,10 @@ def stock_sizes(kind, thickness=None, *, special_order=False):
     if thickness is not None:
         known = dict.fromkeys(number for number, _ in sizes)
         if isinstance(thickness, bool) or thickness not in known:
-            raise BadInput(f"{kind} has no thickness {thickness!r}; published are "
-                           f"{', '.join(f'{number:g}' for number in known)} in")
+            raise BadInput(
+                f"{kind} has no thickness {thickness!r}; published are "
+                f"{', '.join(f'{number:g}' for number in known)} in"
+            )
     wanted = [one for number, one in sizes if thickness is None or number == thickness]
     return tuple(one for one in wanted if special_order or one.availability == "stock")
 
@@ -131,22 +133,43 @@ def dressed_size(nominal):
     return pieces[check_choice("size", nominal, pieces)]
 
 
-@lru_cache(maxsize=None)
+@cache
 def _sawn_sizes(kind):
-    return [(row["nominal_thickness"], Stock(
-        nominal=row["nominal"], width=in_library_units(row, f"{row['design_basis']}_thickness_in"),
-        depth=in_library_units(row, f"{row['design_basis']}_width_in"), kind=kind, source=row["source"],
-        verified=row["verified"], availability=row["availability"]))
-        for row in table_rows("sizes_ps20") if row["kind"] == kind]
+    return [
+        (
+            row["nominal_thickness"],
+            Stock(
+                nominal=row["nominal"],
+                width=in_library_units(row, f"{row['design_basis']}_thickness_in"),
+                depth=in_library_units(row, f"{row['design_basis']}_width_in"),
+                kind=kind,
+                source=row["source"],
+                verified=row["verified"],
+                availability=row["availability"],
+            ),
+        )
+        for row in table_rows("sizes_ps20")
+        if row["kind"] == kind
+    ]
 
 
-@lru_cache(maxsize=None)
+@cache
 def _lvl_sizes():
-    return [(row["ply_width_in"], Stock(
-        nominal=f"{_inch_name(row['ply_width_in'])} x {_inch_name(row['depth_in'])} LVL",
-        width=in_library_units(row, "ply_width_in"), depth=in_library_units(row, "depth_in"), kind="lvl",
-        source=row["source"], verified=row["verified"], availability=row["availability"]))
-        for row in table_rows("lvl_depths")]
+    return [
+        (
+            row["ply_width_in"],
+            Stock(
+                nominal=f"{_inch_name(row['ply_width_in'])} x {_inch_name(row['depth_in'])} LVL",
+                width=in_library_units(row, "ply_width_in"),
+                depth=in_library_units(row, "depth_in"),
+                kind="lvl",
+                source=row["source"],
+                verified=row["verified"],
+                availability=row["availability"],
+            ),
+        )
+        for row in table_rows("lvl_depths")
+    ]
 
 
 def _inch_name(inches):
@@ -176,6 +199,12 @@ def measured_size(*, width, depth):
     shown = partial(show, dimension="section length")
     check_number("width", width, low=0.5 * inch, high=24 * inch, shown=shown, hint="for example 1.75*inch")
     check_number("depth", depth, low=0.5 * inch, high=40 * inch, shown=shown, hint="for example 7.625*inch")
-    return Stock(nominal=f"{shown(width)} x {shown(depth)}, measured", width=width, depth=depth,
-                 kind="measured", source="measured on site", verified="measured on site",
-                 availability="in place")
+    return Stock(
+        nominal=f"{shown(width)} x {shown(depth)}, measured",
+        width=width,
+        depth=depth,
+        kind="measured",
+        source="measured on site",
+        verified="measured on site",
+        availability="in place",
+    )

@@ -1,7 +1,7 @@
 """Steel as it is bought: what it weighs, how stiff it is, rolled W and S shapes by name, flat plates."""
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 from math import sqrt
 
 from structlib.ground.records import measured
@@ -12,7 +12,7 @@ from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import inch, ksi
 
 
-@lru_cache(maxsize=None)
+@cache
 def steel_fact(key):
     """Return one fact of steel in the library's own units.
 
@@ -236,9 +236,7 @@ def flat_plate(*, thickness, depth, yield_strength=None):
         shown=_inches,
         hint="for example 0.5*inch",
     )
-    check_one_number(
-        "plate depth", depth, low=1 * inch, high=36 * inch, shown=_inches, hint="for example 9*inch"
-    )
+    check_one_number("plate depth", depth, low=1 * inch, high=36 * inch, shown=_inches, hint="for example 9*inch")
     area = rectangle_area(width=thickness, depth=depth)
     elastic = rectangle_section_modulus(width=thickness, depth=depth)
     return SteelSection(

@@ -10,7 +10,7 @@ and ``verified``.
 
 import csv
 import math
-from functools import lru_cache
+from functools import cache, lru_cache
 from pathlib import Path
 from types import MappingProxyType
 
@@ -29,16 +29,33 @@ VERIFIED_WORDS = (
 )
 
 UNITS = {
-    "psi": u.psi, "psf": u.psf, "pcf": u.pcf, "plf": u.plf, "lb": u.lb, "kip": u.kip,
-    "in": u.inch, "in2": u.inch**2, "in3": u.inch**3, "in4": u.inch**4, "in6": u.inch**6,
-    "ft": u.ft, "ft2": u.ft**2, "gal": 231 * u.inch**3, "mm": u.mm, "m": u.m,
-    "MPa": u.MPa, "kPa": u.kPa, "kN": u.kN, "deg": u.deg, "-": 1.0, "percent": 1.0,
+    "psi": u.psi,
+    "psf": u.psf,
+    "pcf": u.pcf,
+    "plf": u.plf,
+    "lb": u.lb,
+    "kip": u.kip,
+    "in": u.inch,
+    "in2": u.inch**2,
+    "in3": u.inch**3,
+    "in4": u.inch**4,
+    "in6": u.inch**6,
+    "ft": u.ft,
+    "ft2": u.ft**2,
+    "gal": 231 * u.inch**3,
+    "mm": u.mm,
+    "m": u.m,
+    "MPa": u.MPa,
+    "kPa": u.kPa,
+    "kN": u.kN,
+    "deg": u.deg,
+    "-": 1.0,
+    "percent": 1.0,
 }
 
 #: Last words of the names of plain numbers.
 PLAIN_ENDINGS = frozenset(
-    "min max from to factor divisor coefficient exponent ratio gravity studs live thickness width"
-    " 1 2 3 4".split()
+    "min max from to factor divisor coefficient exponent ratio gravity studs live thickness width 1 2 3 4".split()
 )
 
 
@@ -81,7 +98,7 @@ def table_rows(name):
     return _rows_of(name if isinstance(name, str) else repr(name))
 
 
-@lru_cache(maxsize=None)
+@cache
 def _rows_of(name):
     check_choice("table", name, sorted(path.stem for path in data_folder().glob("*.csv")))
     return read_table(data_folder() / f"{name}.csv")
@@ -143,7 +160,7 @@ def _lines(path):
 def _declared(path, comments, word):
     for comment in comments:
         if comment.startswith(word + ":"):
-            return [column.strip() for column in comment[len(word) + 1:].split(",") if column.strip()]
+            return [column.strip() for column in comment[len(word) + 1 :].split(",") if column.strip()]
     raise BadInput(f"{path.name} has no comment line '# {word}: ...' that names its columns")
 
 

@@ -175,12 +175,8 @@ def alternatives(job, *, space, sawn=(), lvl=(), flitches=(), steel=(), rulebook
         stock = check_list(family, stock, "[(wood, 1.5*inch, 9.25*inch)]")
         if stock:
             found.append(_best(_wood_family(job, family, stock, space, rulebook, plies)))
-    found.append(
-        _best(_flitch_family(job, check_list("flitches", flitches, "[Flitch(...)]"), space, rulebook))
-    )
-    found.append(
-        _best(_steel_family(job, check_list("steel", steel, "[steel_shape('W8x18')]"), space, rulebook))
-    )
+    found.append(_best(_flitch_family(job, check_list("flitches", flitches, "[Flitch(...)]"), space, rulebook)))
+    found.append(_best(_steel_family(job, check_list("steel", steel, "[steel_shape('W8x18')]"), space, rulebook)))
     return tuple(one for one in found if one is not None)
 
 
@@ -273,9 +269,7 @@ def _thicker_bolts(member, demands, rulebook, first):
 
 def _steel_family(job, sections, space, rulebook):
     for section in sections:
-        if section.depth > space.depth * (1 + 1e-9) or section.flange_width > (space.width or 1e9) * (
-            1 + 1e-9
-        ):
+        if section.depth > space.depth * (1 + 1e-9) or section.flange_width > (space.width or 1e9) * (1 + 1e-9):
             continue
         try:
             checks = check_steel(job, section, rulebook)

@@ -46,7 +46,11 @@ def _beam(path, element, rulebook, arranged=False):
     gates += on_masonry(path, element)
     gates += _stands_past(path, element, lambda share: along(axis, share), (Post, Wall))
     if wood is None:
-        return [], gates, [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"]
+        return (
+            [],
+            gates,
+            [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"],
+        )
     gates += _hangs_past(path, element, axis, piece_of(wood).width)
     notes += _room(path, element, axis, piece_of(wood))
     try:
@@ -57,19 +61,28 @@ def _beam(path, element, rulebook, arranged=False):
     last, seats, roof = len(element.spans) - 1, clear_spans(path, element), roof_on_ridge(path, element)
     for number, places in enumerate(element.spans):
         if number not in seats:
-            notes.append(f"the seats of {element.name} leave no clear span between {show(places[0], 'length')} and "
-                         f"{show(places[-1], 'length')} along it")
+            notes.append(
+                f"the seats of {element.name} leave no clear span between {show(places[0], 'length')} and "
+                f"{show(places[-1], 'length')} along it"
+            )
             continue
         reach = (ends[0] if number == 0 else places[0], ends[1] if number == last else places[-1])
         over = (0.5 if number else 1.0, 0.5 if number < last else 1.0)
         runs = arranged or _runs_on(places, reach)
         if runs and not isinstance(wood, Wood):
-            notes.append(f"{element.name} goes on past its posts or in one piece over them; the checks here of a beam with steel "
-                         "in it are for single spans, and what is asked of it stays")
+            notes.append(
+                f"{element.name} goes on past its posts or in one piece over them; the checks here of a beam with steel "
+                "in it are for single spans, and what is asked of it stays"
+            )
         elif runs:
-            loads = [one for share in (*element.received, *element.own)
-                     for one in clipped(share.source, share.amount, along(axis, share), reach, over)]
-            member = _running(piece, places, reach, seats[number], held_every(part, roof), use=use_of(roof), wet=wood.wet)
+            loads = [
+                one
+                for share in (*element.received, *element.own)
+                for one in clipped(share.source, share.amount, along(axis, share), reach, over)
+            ]
+            member = _running(
+                piece, places, reach, seats[number], held_every(part, roof), use=use_of(roof), wet=wood.wet
+            )
             asked.append((member, running_demands(member, loads, rulebook)))
             if part.position == "flush" and piece.plies > 1:
                 gates.append(f"No verdict: {_RUNS_ON} ({element.name}).")
@@ -77,7 +90,9 @@ def _beam(path, element, rulebook, arranged=False):
             job = beam_job(path, element.name, number)
             member = beam_member(wood, piece, job)
             asked.append((member, demands_on(job, member, rulebook)))
-            withheld = isinstance(wood, Wood) and not roof and ply_layout(replace(job, seat_width=None), piece, rulebook)[0]
+            withheld = (
+                isinstance(wood, Wood) and not roof and ply_layout(replace(job, seat_width=None), piece, rulebook)[0]
+            )
             gates += [f"No verdict: {withheld} ({element.name})."] if withheld else []
     return asked, gates, notes
 
@@ -86,13 +101,17 @@ def _hangs_past(path, element, axis, width):
     """Gates where plies have no seat: the beam is wider than its wall, or than the post under it is deep."""
     gates, below = [], [path.element(share.to).part for share in element.gives if share.to != SOIL]
     if isinstance(axis, Wall) and width > axis.thickness + _SAME:
-        gates.append(f"{element.name} is {show(width, 'section length')} wide, wider than what it sits on "
-                     f"({show(axis.thickness, 'section length')}): how the outer plies come down is for an engineer.")
+        gates.append(
+            f"{element.name} is {show(width, 'section length')} wide, wider than what it sits on "
+            f"({show(axis.thickness, 'section length')}): how the outer plies come down is for an engineer."
+        )
     for one in below:
         if one in path.house.posts and one.wood is not None and width > piece_of(one.wood).depth + _SAME:
-            gates.append("The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat "
-                         f"there ({element.name} on {one.name}). A post ply under every beam ply, or a cap that an "
-                         "engineer chooses. Only what is asked is shown here.")
+            gates.append(
+                "The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat "
+                f"there ({element.name} on {one.name}). A post ply under every beam ply, or a cap that an "
+                "engineer chooses. Only what is asked is shown here."
+            )
     return gates
 
 
@@ -101,19 +120,25 @@ def _room(path, element, axis, piece):
     part, notes = element.part, []
     for most, size, word in ((part.greatest_depth, piece.depth, "deep"), (part.greatest_width, piece.width, "wide")):
         if size > most + _SAME:
-            notes.append(f"there is room for a beam {show(most, 'section length')} {word} at {element.name}, and this one is "
-                         f"{show(size, 'section length')} {word}")
+            notes.append(
+                f"there is room for a beam {show(most, 'section length')} {word} at {element.name}, and this one is "
+                f"{show(size, 'section length')} {word}"
+            )
     if isinstance(part, Opening) and part.position == "dropped":
         tall = part.height + piece.depth + part.wall_above
         if tall > axis.height + _SAME:
-            notes.append(f"{element.name}, its beam and the wall above are {show(tall, 'length')} high, and {axis.name} is "
-                         f"{show(axis.height, 'length')} high: it does not fit")
+            notes.append(
+                f"{element.name}, its beam and the wall above are {show(tall, 'length')} high, and {axis.name} is "
+                f"{show(axis.height, 'length')} high: it does not fit"
+            )
     written = (part.left_seat, part.right_seat) if isinstance(part, Opening) else [part.seat] * len(element.gives)
     for share, seat in zip(element.gives, written):
         room = room_on(path.element(share.to).part, part)
         if seat > room + _SAME:
-            notes.append(f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
-                         f"{show(room, 'section length')}: it is judged with that")
+            notes.append(
+                f"the seat of {element.name} is written as {show(seat, 'section length')}, and {share.to} has "
+                f"{show(room, 'section length')}: it is judged with that"
+            )
     return notes
 
 
@@ -122,22 +147,41 @@ def _runs_on(places, reach):
     return len(places) > 2 or reach[0] < places[0] - _SAME or reach[1] > places[-1] + _SAME
 
 
-def _running(piece, places, reach, seats, top_braces, *, use=BeamUse(), **more):
+_FLOOR = BeamUse()
+
+
+def _running(piece, places, reach, seats, top_braces, *, use=_FLOOR, **more):
     """A member in one piece from end to end; its bottom edge is held at its supports alone."""
     inside = [reach[0], *places, reach[1]]
-    return ContinuousMember(piece.material, piece.ply_width, piece.depth, piece.plies, tuple(at - reach[0] for at in places),
-                            tuple(seats), reach[1] - reach[0], top_braces, max(b - a for a, b in zip(inside, inside[1:])),
-                            use=use, **more)
+    return ContinuousMember(
+        piece.material,
+        piece.ply_width,
+        piece.depth,
+        piece.plies,
+        tuple(at - reach[0] for at in places),
+        tuple(seats),
+        reach[1] - reach[0],
+        top_braces,
+        max(b - a for a, b in zip(inside, inside[1:])),
+        use=use,
+        **more,
+    )
 
 
 def _stands_past(path, element, stretch, kinds):
     """A gate for every post or wall that stands past the last support of what carries it."""
     first, last = element.spans[0][0], element.spans[-1][-1]
-    past = [share.source for share in element.received
-            if (stretch(share)[0] < first - _SAME or stretch(share)[1] > last + _SAME)
-            and isinstance(path.element(share.source).part, kinds)]
-    return [f"{name} stands on {element.name} past its last support: printed tables do not cover that, so an engineer "
-            "designs it and only what is asked is shown." for name in dict.fromkeys(past)]
+    past = [
+        share.source
+        for share in element.received
+        if (stretch(share)[0] < first - _SAME or stretch(share)[1] > last + _SAME)
+        and isinstance(path.element(share.source).part, kinds)
+    ]
+    return [
+        f"{name} stands on {element.name} past its last support: printed tables do not cover that, so an engineer "
+        "designs it and only what is asked is shown."
+        for name in dict.fromkeys(past)
+    ]
 
 
 #: Why plies of a beam that goes on past a support have no verdict where they are loaded from the side.
@@ -159,11 +203,15 @@ def _joists(path, element, rulebook):
     middles, last = [(one.y + one.y_end) / 2 for one in element.gives], len(element.spans) - 1
     stands = dict.fromkeys(tuple(one for one in element.received if one.y < y < one.y_end) for y in middles)
     spacing = (level.joist or measured).spacing
-    even = [amount * spacing for amount in area_load(level, level.slope)]  # with the joist's own weight, where it is known
+    even = [
+        amount * spacing for amount in area_load(level, level.slope)
+    ]  # with the joist's own weight, where it is known
     asked = []
     for (number, places), on in product(enumerate(element.spans), stands):
-        reach = (places[0] - (0.0 if number else level.left_overhang),
-                 places[-1] + (0.0 if number < last else level.right_overhang))
+        reach = (
+            places[0] - (0.0 if number else level.left_overhang),
+            places[-1] + (0.0 if number < last else level.right_overhang),
+        )
         over = (0.5 if number else 1.0, 0.5 if number < last else 1.0)
         # a wall or something long across the joists is a point load on each
         loads = clipped(level.name, even, reach, reach)
@@ -173,8 +221,14 @@ def _joists(path, element, rulebook):
             asked.append(_joist(level, places, reach, loads, rulebook))
             continue
         if _runs_on(places, reach):
-            return [], gates, [f"the measured joists of {level.name} go on past a support; the checks of old joists are for single "
-                               "spans, and what is asked of them stays"]
+            return (
+                [],
+                gates,
+                [
+                    f"the measured joists of {level.name} go on past a support; the checks of old joists are for single "
+                    "spans, and what is asked of them stays"
+                ],
+            )
         try:
             cut = cut_member(measured, places[1] - places[0], level.kind)
             asked += asked_of_measured(cut.joist, cut.span, _typed(loads), rulebook, cut)
@@ -189,8 +243,11 @@ def _typed(loads, own=0.0):
     for _, amounts, start, end in loads:
         if end > start:
             amounts = [amounts[0] - own, *amounts[1:]]
-        found += [TypedLoad(kind, LineLoad(start, end, amount) if end > start else PointLoad(start, amount))
-                  for kind, amount in zip(LOAD_TYPES, amounts) if amount > 0]
+        found += [
+            TypedLoad(kind, LineLoad(start, end, amount) if end > start else PointLoad(start, amount))
+            for kind, amount in zip(LOAD_TYPES, amounts)
+            if amount > 0
+        ]
     return tuple(found)
 
 
@@ -212,8 +269,10 @@ def _joist(level, places, reach, loads, rulebook):
 def _pushes(element, rulebook, off_middle=0.0):
     total = dict(element.total())
     present = {kind for kind, amount in total.items() if amount}
-    return tuple(Push(one, float(sum(one.factor(kind) * amount for kind, amount in total.items())), off_middle)
-                 for one in rulebook.combinations(present))
+    return tuple(
+        Push(one, float(sum(one.factor(kind) * amount for kind, amount in total.items())), off_middle)
+        for one in rulebook.combinations(present)
+    )
 
 
 def post_member(post, rulebook, free=True):
@@ -241,8 +300,17 @@ def post_member(post, rulebook, free=True):
     4.5
     """
     piece = _put_in(post.wood, rulebook)
-    return PostMember(piece.material, piece.ply_width, piece.depth, post.height, piece.plies, post.fastening,
-                      post.held_width, free and post.held_width is None, post.wood.wet)
+    return PostMember(
+        piece.material,
+        piece.ply_width,
+        piece.depth,
+        post.height,
+        piece.plies,
+        post.fastening,
+        post.held_width,
+        free and post.held_width is None,
+        post.wood.wet,
+    )
 
 
 def _post(path, element, rulebook):

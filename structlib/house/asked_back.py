@@ -325,4 +325,8 @@ def _example():
 
     seat = Seat(3 * inch)
     job = BeamJob(11 * ft, seat, seat, (TypedLoad("live", LineLoad(0.0, 135 * inch, 100 * plf)),), unbraced_length=0.0)
-    return job, BeamMember(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch, 2, seat, seat, unbraced_length=0.0), RULEBOOK
+    return (
+        job,
+        BeamMember(find_material("Hem-Fir", "No.2"), 1.5 * inch, 9.25 * inch, 2, seat, seat, unbraced_length=0.0),
+        RULEBOOK,
+    )

@@ -66,6 +66,8 @@ def told_of(part):
     if isinstance(part.chosen, FlitchBeam) and part.position == "flush":
         return [FLITCH_FROM_THE_SIDE], []
     if isinstance(part.chosen, SteelBeam):
-        return [], [f"the web of {part.name} over its seats and under a post, and which steel an old beam is of, are for an "
-                    "engineer; it is judged as new steel"]
+        return [], [
+            f"the web of {part.name} over its seats and under a post, and which steel an old beam is of, are for an "
+            "engineer; it is judged as new steel"
+        ]
     return [], []

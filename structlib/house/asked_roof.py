@@ -51,19 +51,31 @@ def rafters(path, element, rulebook):
     """
     level, pair = element.part, element.pair
     if pair is None:
-        return [], [], [f"{level.name} has one slope or none; its rafters are not judged here, and what they bring down stands"]
+        return (
+            [],
+            [],
+            [f"{level.name} has one slope or none; its rafters are not judged here, and what they bring down stands"],
+        )
     if pair.held_by == NOTHING:
-        gate = (f"Nothing that is written holds the rafters of {level.name} together: they push {' and '.join(level.on)} "
-                "apart. Write a tie, the level whose joists tie them, or a ridge beam; its push stands.")
+        gate = (
+            f"Nothing that is written holds the rafters of {level.name} together: they push {' and '.join(level.on)} "
+            "apart. Write a tie, the level whose joists tie them, or a ridge beam; its push stands."
+        )
         return [], [gate], []
     gates, notes = _gates(pair, rulebook), _one_slope_notes(element, rulebook)
     if level.joist is None:
-        return [], gates, [*notes, f"the rafters of {level.name} are not written; their push and what they bring down stand"]
+        return (
+            [],
+            gates,
+            [*notes, f"the rafters of {level.name} are not written; their push and what they bring down stand"],
+        )
     asked = _rafters(level, pair, rulebook)
     first = asked[0][0]
     if level.ridge_board is not None:
         board = level.ridge_board
-        asked.append((RidgeBoardMember(board.thickness, board.depth, first.depth, max(one.rise for one, _ in asked)), ()))
+        asked.append(
+            (RidgeBoardMember(board.thickness, board.depth, first.depth, max(one.rise for one, _ in asked)), ())
+        )
     if pair.held_by in (TIE, JOISTS):
         more, told = _tie(path, level, pair, first, rulebook)
         asked, notes = [*asked, *more], [*notes, *told]
@@ -86,7 +98,13 @@ def _rafters(level, pair, rulebook):
     joist = level.joist
     piece = piece_of(joist)
     stiffness = piece.material.modulus * piece.plies * piece.ply_width * piece.depth**3 / 12
-    present = {kind for one in pair.stretches for amounts, *_ in one.loads for kind, amount in zip(LOAD_TYPES, amounts) if amount}
+    present = {
+        kind
+        for one in pair.stretches
+        for amounts, *_ in one.loads
+        for kind, amount in zip(LOAD_TYPES, amounts)
+        if amount
+    }
     found = {}
     for stretch in pair.stretches:
         demands, loads = [], pair_loads(pair, stretch, joist.spacing)
@@ -98,16 +116,30 @@ def _rafters(level, pair, rulebook):
             same = both[0] is both[1] and alone[0] is alone[1]
             demands.append((left, left if same else _demand(one, both[1], alone[1], tuple(passing), stiffness)))
         for asked, rafter in zip(zip(*demands), both):
-            member = RafterMember(piece.material, piece.ply_width, piece.depth, piece.plies, rafter.length,
-                                  12 * rafter.rise / rafter.run, joist.spacing)
+            member = RafterMember(
+                piece.material,
+                piece.ply_width,
+                piece.depth,
+                piece.plies,
+                rafter.length,
+                12 * rafter.rise / rafter.run,
+                joist.spacing,
+            )
             found[member, asked] = None
     return list(found)
 
 
 def _demand(combination, rafter, passing_alone, passing, stiffness):
     sag, place = passing_alone.greatest_sag if passing else (0.0, 0.5)
-    return RafterDemand(combination, rafter.greatest_push, *rafter.greatest_moment, *rafter.greatest_shear, passing,
-                        sag / stiffness, place)
+    return RafterDemand(
+        combination,
+        rafter.greatest_push,
+        *rafter.greatest_moment,
+        *rafter.greatest_shear,
+        passing,
+        sag / stiffness,
+        place,
+    )
 
 
 def _tie(path, level, pair, rafter, rulebook):
@@ -117,17 +149,35 @@ def _tie(path, level, pair, rafter, rulebook):
     if wood is None:
         return [], [f"the joists of {floor.name}, which tie {level.name}, are not written; their pull stands"]
     piece = piece_of(wood)
-    tie = TieMember(piece.material, piece.ply_width, piece.depth, piece.plies, wood.size, pair.height, wood.spacing or rafter.spacing)
+    tie = TieMember(
+        piece.material,
+        piece.ply_width,
+        piece.depth,
+        piece.plies,
+        wood.size,
+        pair.height,
+        wood.spacing or rafter.spacing,
+    )
     most = max((stretch.thrust for stretch in pair.stretches), key=sum)
     pull = {kind: amount / (1 - pair.height) * tie.spacing for kind, amount in zip(LOAD_TYPES, most) if amount}
-    pulls = tuple(Pull(one, sum(one.factor(kind) * amount for kind, amount in pull.items())) for one in rulebook.combinations(set(pull)))
-    notes = [f"the joists of {floor.name} are judged with {level.name} for their pull alone; a lap in them passes the whole "
-             "pull on, and their own load bends them too"] if floor else []
+    pulls = tuple(
+        Pull(one, sum(one.factor(kind) * amount for kind, amount in pull.items()))
+        for one in rulebook.combinations(set(pull))
+    )
+    notes = (
+        [
+            f"the joists of {floor.name} are judged with {level.name} for their pull alone; a lap in them passes the whole "
+            "pull on, and their own load bends them too"
+        ]
+        if floor
+        else []
+    )
     if abs(pair.right + pair.left - 2 * pair.ridge) > _SAME:
         notes.append(f"the ridge of {level.name} is not in the middle, so the joints of its tie are not counted here")
         return [(tie, pulls)], notes
-    joint = TieJointMember(rafter, tie, pair.right - pair.left, bool(level.snow or level.right_snow), level.ground_snow,
-                           level.tie_nails)
+    joint = TieJointMember(
+        rafter, tie, pair.right - pair.left, bool(level.snow or level.right_snow), level.ground_snow, level.tie_nails
+    )
     return [(tie, pulls), (joint, pulls)], notes
 
 
@@ -190,9 +240,14 @@ def one_slope_snow(element, rulebook):
     level, pair = element.part, element.pair
     half = pair.ridge - pair.left
     if abs(pair.right - pair.ridge - half) > _SAME:
-        raise OutsideRule(f"the ridge of {level.name} is not in the middle, and each slope would have a case of its own")
+        raise OutsideRule(
+            f"the ridge of {level.name} is not in the middle, and each slope would have a case of its own"
+        )
     found = ask(rulebook, "blown_snow", level.ground_snow, level.snow, 12 * pair.rise / half, half)
-    return ({"snow": found.leeward, "right_snow": found.windward}, {"snow": found.windward, "right_snow": found.leeward}), found
+    return (
+        {"snow": found.leeward, "right_snow": found.windward},
+        {"snow": found.windward, "right_snow": found.leeward},
+    ), found
 
 
 def _one_slope_notes(element, rulebook):
@@ -206,5 +261,7 @@ def _one_slope_notes(element, rulebook):
         return []
     except OutsideRule as refused:
         return [f"snow on one slope of {level.name} alone is not judged: {refused}"]
-    return [f"{level.name} is judged here under even snow; {show(found.leeward, 'area load')} on one slope and "
-            f"{show(found.windward, 'area load')} on the other is a case of its own: write it as snow and right_snow"]
+    return [
+        f"{level.name} is judged here under even snow; {show(found.leeward, 'area load')} on one slope and "
+        f"{show(found.windward, 'area load')} on the other is a case of its own: write it as snow and right_snow"
+    ]

@@ -59,8 +59,13 @@ def bays(line, *, span, wood, post, pad_side, soil, count=2):
         posts.append(Post(name=far, on="soil", x=0.0, y=at, height=post.height))
         beams.append(Beam(name=name, on=("post", far), at=0.0, start=start, end=start + span, wood=wood, seat=seat))
         loads.append(Load(name=f"on {name}", on=name, x=0.0, y=start, length=span, **amounts))
-    return House(name="one beam", loads=tuple(loads), beams=tuple(beams), posts=tuple(posts),
-                 pads=(Pad(name="pad", x=0.0, y=span, side=pad_side, soil=soil),))
+    return House(
+        name="one beam",
+        loads=tuple(loads),
+        beams=tuple(beams),
+        posts=tuple(posts),
+        pads=(Pad(name="pad", x=0.0, y=span, side=pad_side, soil=soil),),
+    )
 
 
 def one_opening(line, opening, *, plate=None, made_of="studs", thickness=3 * ft, heavy=()):
@@ -101,8 +106,18 @@ def one_opening(line, opening, *, plate=None, made_of="studs", thickness=3 * ft,
     """
     end = opening.left_seat + opening.clear_width + opening.right_seat
     height = max(opening.height + opening.wall_above, 8 * ft)
-    wall = Wall(name="wall", on=("soil",), at=0.0, start=0.0, end=end, height=height, weight=0.0, plate=plate, made_of=made_of,
-                thickness=thickness)
+    wall = Wall(
+        name="wall",
+        on=("soil",),
+        at=0.0,
+        start=0.0,
+        end=end,
+        height=height,
+        weight=0.0,
+        plate=plate,
+        made_of=made_of,
+        thickness=thickness,
+    )
     opening = replace(opening, name="beam", wall="wall", start=opening.left_seat)
     first, last = seats_of(opening)
     amounts = {kind.replace(" ", "_"): line[kind] * (last - first) for kind in LOAD_TYPES}
@@ -143,8 +158,15 @@ def floor_on_a_wall(*, span, sides, joists, dead, live, above):
     shared = dict(start=0.0, end=_LONG)
     places = {"left wall": -span, "wall": 0.0, "right wall": span}
     names = tuple(places)[: sides + 1]
-    floor = Level(name="floor", kind="floor", on=names, joists=joists if sides == 2 else "cut", live=live,
-                  layers=(Layer(name="all of it", weight=dead),), **shared)
+    floor = Level(
+        name="floor",
+        kind="floor",
+        on=names,
+        joists=joists if sides == 2 else "cut",
+        live=live,
+        layers=(Layer(name="all of it", weight=dead),),
+        **shared,
+    )
     walls = tuple(Wall(name=name, on=(SOIL,), at=places[name], height=8 * ft, weight=0.0, **shared) for name in names)
     loads = (Load(name="above", on="wall", x=0.0, y=0.0, dead=above * _LONG, length=_LONG),) if above else ()
     return House(name="one floor", levels=(floor,), walls=walls, loads=loads)
@@ -224,6 +246,15 @@ def one_piece(line, *, posts, length, wood, above=None):
         below.append(Post(name="post above", on="beam", x=0.0, y=length, height=8 * ft))
         pushes = {kind.replace(" ", "_"): above[kind] for kind in LOAD_TYPES}
         loads.append(Load(name="in the post above", on="post above", x=0.0, y=length, **pushes))
-    beam = Beam(name="beam", on=tuple(posts), at=0.0, start=0.0, end=length, joints="continuous", wood=wood,
-                greatest_depth=48 * inch, greatest_width=24 * inch)
+    beam = Beam(
+        name="beam",
+        on=tuple(posts),
+        at=0.0,
+        start=0.0,
+        end=length,
+        joints="continuous",
+        wood=wood,
+        greatest_depth=48 * inch,
+        greatest_width=24 * inch,
+    )
     return House(name="one beam", loads=tuple(loads), beams=(beam,), posts=tuple(below))

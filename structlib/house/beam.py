@@ -83,9 +83,7 @@ class BeamJob:
     @property
     def span(self):
         """Design span: clear width and half of each seat [mm]."""
-        return design_span(
-            clear_width=self.clear_width, left_seat=self.left.length, right_seat=self.right.length
-        )
+        return design_span(clear_width=self.clear_width, left_seat=self.left.length, right_seat=self.right.length)
 
 
 @dataclass(frozen=True)
@@ -184,9 +182,7 @@ def design_span(*, clear_width, left_seat, right_seat):
     147.0
     """
     for name, length in (("clear width", clear_width), ("left seat", left_seat), ("right seat", right_seat)):
-        check_number(
-            name, length, low=0.0, high=60_000.0, shown=lambda mm: f"{mm:g} mm", hint="for example 12*ft"
-        )
+        check_number(name, length, low=0.0, high=60_000.0, shown=lambda mm: f"{mm:g} mm", hint="for example 12*ft")
     return clear_width + left_seat / 2 + right_seat / 2
 
 
@@ -249,9 +245,7 @@ def check_job(job):
 
 def _check_seat(name, seat):
     check_record(name, seat, Seat, "Seat(3*inch)")
-    check_one_number(
-        name, seat.length, low=0.5 * inch, high=24 * inch, shown=_inches, hint="for example 3 in"
-    )
+    check_one_number(name, seat.length, low=0.5 * inch, high=24 * inch, shown=_inches, hint="for example 3 in")
     check_choice(f"what the {name} rests on", seat.below, SEATS)
     _check_seat_width(f"what is below the {name}", seat.width)
     if seat.below_bearing is not None:
@@ -268,15 +262,15 @@ def _check_seat(name, seat):
 
 def _check_seat_width(name, width):
     if width is not None:
-        check_one_number(f"width of {name}", width, low=0.5 * inch, high=48 * inch, shown=_inches, hint="for example 5.5 in")
+        check_one_number(
+            f"width of {name}", width, low=0.5 * inch, high=48 * inch, shown=_inches, hint="for example 5.5 in"
+        )
 
 
 def _check_load(typed):
     check_record("load", typed, TypedLoad, "TypedLoad('live', LineLoad(0.0, 3600.0, 7.0))")
     check_choice("load type", typed.load_type, ("dead",) + VARIABLE_TYPES)
-    load = check_record(
-        "a load of a beam job", typed.load, (LineLoad, PointLoad), "LineLoad(0.0, 3600.0, 7.0)"
-    )
+    load = check_record("a load of a beam job", typed.load, (LineLoad, PointLoad), "LineLoad(0.0, 3600.0, 7.0)")
     amounts = (load.force,) if isinstance(load, PointLoad) else (load.intensity, load.end_intensity or 0.0)
     if min(amounts) < 0:
         raise OutsideRule(
@@ -345,9 +339,7 @@ def check_choice_of_beam(choice):
         shown=_inches,
         hint="for example 1.5 in",
     )
-    check_one_number(
-        "depth", choice.depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in"
-    )
+    check_one_number("depth", choice.depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in")
     return choice
 
 
@@ -519,8 +511,13 @@ def demands_on(job, member, rulebook):
     by_type = {"dead": [LineLoad(0.0, span, own)] if own else []}
     for typed in job.loads:
         by_type.setdefault(typed.load_type, []).append(typed.load)
-    beam = Beam(span, stiffness, (Support(0.0), Support(span)), [load for loads in by_type.values() for load in loads],
-                shear_stiffness=slides)
+    beam = Beam(
+        span,
+        stiffness,
+        (Support(0.0), Support(span)),
+        [load for loads in by_type.values() for load in loads],
+        shear_stiffness=slides,
+    )
     # what each type does alone is worked out once; a combination adds it up with its factors
     alone = dict(zip(by_type, solve_each(beam, by_type.values())))
     demands, even = [], evenly_loaded(job)
@@ -538,9 +535,15 @@ def demands_on(job, member, rulebook):
                 left_face=job.left.length / 2,
                 right_face=span - job.right.length / 2,
                 top_loads=tuple(
-                    (load.start, load.end, load.intensity * factor,
-                     (load.intensity if load.end_intensity is None else load.end_intensity) * factor)
-                    for kind, factor in parts for load in by_type[kind] if isinstance(load, LineLoad)
+                    (
+                        load.start,
+                        load.end,
+                        load.intensity * factor,
+                        (load.intensity if load.end_intensity is None else load.end_intensity) * factor,
+                    )
+                    for kind, factor in parts
+                    for load in by_type[kind]
+                    if isinstance(load, LineLoad)
                 ),
                 evenly_loaded=even,
             )

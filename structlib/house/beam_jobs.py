@@ -123,5 +123,8 @@ def on_masonry(path, element):
     names = [share.to for share in element.gives]
     walls = [one for one in path.house.parts() if one.name in names]
     walls += [path.axis(element.name)] if isinstance(element.part, Opening) else []
-    return [f"{element.name} sits on masonry: whether {below.name} can take the push is for an engineer."
-            for below in walls if isinstance(below, Wall) and below.made_of == "masonry"]
+    return [
+        f"{element.name} sits on masonry: whether {below.name} can take the push is for an engineer."
+        for below in walls
+        if isinstance(below, Wall) and below.made_of == "masonry"
+    ]

@@ -3,7 +3,7 @@
 import dataclasses
 import math
 from dataclasses import MISSING
-from functools import lru_cache
+from functools import cache
 
 from structlib.ground.reading import read
 from structlib.ground.refusals import BadInput, check_choice, check_number
@@ -90,9 +90,7 @@ def read_record(record, row, place):
                 error.keys = (name, *error.keys)
                 raise
         elif one.default is MISSING:
-            raise BadInput(
-                f"{place} has no {name!r}; write it, for example {name} = {one.metadata['example']}"
-            )
+            raise BadInput(f"{place} has no {name!r}; write it, for example {name} = {one.metadata['example']}")
     return record(**values)
 
 
@@ -135,9 +133,7 @@ def _slope(text, place):
     try:
         rise, run = (float(word) for word in words)
     except ValueError:
-        raise BadInput(
-            f'{place} must be written as rise in run, got {text!r}; for example "6 in 12"'
-        ) from None
+        raise BadInput(f'{place} must be written as rise in run, got {text!r}; for example "6 in 12"') from None
     return rise, run
 
 
@@ -222,7 +218,7 @@ class Record:
                 _check_field(about, value, name, place)
 
 
-@lru_cache(maxsize=None)
+@cache
 def _described(kind):
     """Name, description, default of each field, and the range in which any plain number is accepted at once."""
     found = []
@@ -239,9 +235,7 @@ def _check_field(about, value, name, place):
     if kind in ("record", "records", "names"):
         rows = (value,) if kind == "record" else check_list(f"{name} of {place}", value, about["example"])
         for one in rows:
-            check_record(
-                f"{name} of {place}", one, str if kind == "names" else about["record"], about["example"]
-            )
+            check_record(f"{name} of {place}", one, str if kind == "names" else about["record"], about["example"])
     elif kind == "choice":
         check_choice(f"{name} of {place}", value, about["choices"])
     elif kind == "yes or no":
@@ -254,27 +248,21 @@ def _check_field(about, value, name, place):
         hint = f"for example {about['example']}"
         if not isinstance(value, (tuple, list)) or len(value) != 2:
             raise BadInput(f"{name} of {place} must be (rise, run), got {value!r}; for example (6, 12)")
-        check_number(
-            f"run in {name} of {place}", value[1], low=0.0, high=1000.0, hint=hint, low_allowed=False
-        )
+        check_number(f"run in {name} of {place}", value[1], low=0.0, high=1000.0, hint=hint, low_allowed=False)
         check_number(f"rise in {name} of {place}", value[0], low=0.0, high=2.0 * value[1], hint=hint)
     elif kind == "count":
         hint = f"for example {about['example']}"
         check_whole_number(f"{name} of {place}", value, low=about["low"], high=about["high"], hint=hint)
     elif not (type(value) is float and about["low"] - _SLACK <= value <= about["high"] + _SLACK):
         shown, hint = lambda amount: show(amount, kind), f"for example {about['example']}"
-        check_one_number(
-            f"{name} of {place}", value, low=about["low"], high=about["high"], shown=shown, hint=hint
-        )
+        check_one_number(f"{name} of {place}", value, low=about["low"], high=about["high"], shown=shown, hint=hint)
 
 
 def _check_text(value, place, hint):
     if not isinstance(value, str):
         raise BadInput(f"{place} must be text, got {value!r}; for example {hint}")
     if len(value) > _LONGEST_TEXT:
-        raise BadInput(
-            f"{place} must have at most {_LONGEST_TEXT:,} letters, got {len(value):,}; for example {hint}"
-        )
+        raise BadInput(f"{place} must have at most {_LONGEST_TEXT:,} letters, got {len(value):,}; for example {hint}")
     try:
         value.encode("utf-8")
     except UnicodeEncodeError:

@@ -108,15 +108,11 @@ def house_from_text(text, name="the text"):
 def _read(text, name):
     """The same text is the same house: pages and notebooks ask for the demo house again and again."""
     if _GROUPS_IN_GROUPS.search(text):
-        raise BadInput(
-            f"{name} has groups within groups beyond all measure; look at a demo house for an example"
-        )
+        raise BadInput(f"{name} has groups within groups beyond all measure; look at a demo house for an example")
     try:
         data = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
-        raise BadInput(
-            f"{name} is not laid out as TOML: {error}; look at a demo house for an example"
-        ) from None
+        raise BadInput(f"{name} is not laid out as TOML: {error}; look at a demo house for an example") from None
     version = data.pop("version", 1 if is_version_1(data) else VERSION)
     if version not in (1, VERSION):
         raise BadInput(f"{name} says version {version!r}, and this workbook reads versions 1 and {VERSION}")

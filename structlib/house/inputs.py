@@ -32,8 +32,9 @@ def check_whole_number(name, value, *, low, high, hint=""):
     """
     check_one_number(name, value, low=low, high=high, hint=hint)
     if value != int(value):
-        raise BadInput(f"{name} must be a whole number between {low} and {high}, got {value}"
-                       + (f"; {hint}" if hint else ""))
+        raise BadInput(
+            f"{name} must be a whole number between {low} and {high}, got {value}" + (f"; {hint}" if hint else "")
+        )
     return int(value)
 
 
@@ -146,4 +147,5 @@ def check_material(material):
     """
     check_record("material", material, Material, "find_material('Hem-Fir', 'No.2')")
     return check_design_values(
-        material, "bending", "shear", "bearing", "modulus", "modulus_stability", "weight_density")
+        material, "bending", "shear", "bearing", "modulus", "modulus_stability", "weight_density"
+    )

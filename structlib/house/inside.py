@@ -73,7 +73,9 @@ class BeamOfHouse:
         check_choice(f"span of {self.name}", number, range(1, len(self.spans) + 1))
         left, right = self.spans[number - 1]
         for start, solution in self.solutions:
-            pieces = [one for one in solution.pieces if one.start + start >= left - _SAME and one.end + start <= right + _SAME]
+            pieces = [
+                one for one in solution.pieces if one.start + start >= left - _SAME and one.end + start <= right + _SAME
+            ]
             if pieces:
                 found = find_extremes(pieces)
                 return Extremes._make(one._replace(position=one.position + start) for one in found)
@@ -124,10 +126,16 @@ def inside(path, name, factors):
     for number, places in enumerate(element.spans):
         reach = (places[0] if number else ends[0], places[-1] if number < last else ends[1])
         over = (0.5 if number else 1.0, 0.5 if number < last else 1.0)
-        loads = [load for share in (*element.received, *element.own)
-                 for row in clipped(share.source, share.amount, along(axis, share), reach, over) for load in _factored(row, factors)]
+        loads = [
+            load
+            for share in (*element.received, *element.own)
+            for row in clipped(share.source, share.amount, along(axis, share), reach, over)
+            for load in _factored(row, factors)
+        ]
         supports = tuple(Support(at - reach[0]) for at in places)
-        solutions.append((reach[0], solve(Beam(reach[1] - reach[0], stiffness, supports, tuple(loads), shear_stiffness=slides))))
+        solutions.append(
+            (reach[0], solve(Beam(reach[1] - reach[0], stiffness, supports, tuple(loads), shear_stiffness=slides)))
+        )
     spans = tuple(pair for places in element.spans for pair in zip(places, places[1:]))
     return BeamOfHouse(name, tuple(solutions), spans, isinstance(wood, Wood))
 

@@ -180,16 +180,27 @@ def _details(path, judged, rulebook):
         solved = dict(zip(clear_spans(path, element), judged.answers)) if judged.answers else {}
         for seat, number, side in beam_ends(path, element):
             one = solved.get(number)
-            apart = one is not None and isinstance(one.member, BeamMember)  # a flitch or steel beam is judged with its seats
-            asked = () if not apart else (_answer(rulebook, *seat_asked(one.member, one.demands, side), path.house, element.name),)
+            apart = one is not None and isinstance(
+                one.member, BeamMember
+            )  # a flitch or steel beam is judged with its seats
+            asked = (
+                ()
+                if not apart
+                else (_answer(rulebook, *seat_asked(one.member, one.demands, side), path.house, element.name),)
+            )
             told = () if one is None or apart else (f"the seats of {element.name} are judged with the beam",)
             yield Judged(seat, asked, (*judged.notes, *told), judged.gates, whole=judged)
 
 
 def _answer(rulebook, member, demands, house, name):
     if _lifted(demands):
-        return Answer(member, demands, (), f"{name} is lifted at one end or all over, and the checks here are for parts that "
-                      "are pressed down; what is asked of it stays")
+        return Answer(
+            member,
+            demands,
+            (),
+            f"{name} is lifted at one end or all over, and the checks here are for parts that "
+            "are pressed down; what is asked of it stays",
+        )
     try:
         return Answer(member, demands, tuple(rulebook.checks(member, demands)))
     except Partly as some:
@@ -230,9 +241,11 @@ def _held_down(element, asked, rulebook):
             continue
         most = max(downs, key=lambda one: one.most)
         if most.most > _NOTHING:
-            return (f"{element.name} lifts off its support at {show(member.supports[most.support], 'length')} from its left end "
-                    f"when only {most.share:g} of the dead load is counted, with up to {show(most.most, 'force')}: it must be "
-                    "held down, and that is for an engineer.",)
+            return (
+                f"{element.name} lifts off its support at {show(member.supports[most.support], 'length')} from its left end "
+                f"when only {most.share:g} of the dead load is counted, with up to {show(most.most, 'force')}: it must be "
+                "held down, and that is for an engineer.",
+            )
     return ()
 
 
@@ -243,8 +256,10 @@ def _running_lifts(element, demands):
             least = one.all_load.least_reaction(number)
             if least.value < -_NOTHING:
                 how = "" if all(least.on) else ", with what comes and goes only where it lifts"
-                return (f"{element.name} lifts off {share.to} under {one.combination.name}{how}: it must be held down, and that "
-                        "is for an engineer.",)
+                return (
+                    f"{element.name} lifts off {share.to} under {one.combination.name}{how}: it must be held down, and that "
+                    "is for an engineer.",
+                )
     return ()
 
 

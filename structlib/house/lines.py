@@ -44,8 +44,13 @@ class Source:
             return ()
         data = tomllib.loads(self.text)
         names = {f"the {group}": (group,) for group in data}  # a group without a name of its own
-        names |= {row.get("name"): (group, number) for group, rows in data.items() if isinstance(rows, list)
-                  for number, row in enumerate(rows) if isinstance(row, dict)}
+        names |= {
+            row.get("name"): (group, number)
+            for group, rows in data.items()
+            if isinstance(rows, list)
+            for number, row in enumerate(rows)
+            if isinstance(row, dict)
+        }
         opening, _, side = part.rpartition(", ")  # the studs under an opening are told of in it
         told = {"on": f"{side.partition(' ')[0]}_on", "wood": "posts"}.get(field, field)
         for name, key in ((part, field), (opening, told)):
@@ -114,8 +119,9 @@ def line_of(text, keys):
                 counts[key] = counts.get(key, -1) + 1
                 for other in [one for one in counts if one[: len(key)] == key and one != key]:
                     del counts[other]
-            open_group = tuple(part for i in range(len(key)) for part in (key[i], counts.get(key[: i + 1]))
-                               if part is not None)
+            open_group = tuple(
+                part for i in range(len(key)) for part in (key[i], counts.get(key[: i + 1])) if part is not None
+            )
             if open_group == keys[: len(open_group)]:
                 best = number
         elif words and open_group == keys[: len(open_group)] and len(keys) > len(open_group):

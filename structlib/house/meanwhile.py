@@ -183,7 +183,9 @@ def wall_out(house, wall, distance):
     before = follow(house)
     old = house.part(wall)
     if not isinstance(old, Wall) or old.runs != "along":
-        raise BadInput(f"{wall} is no wall along the house; temporary walls are worked out beside one that joists rest on")
+        raise BadInput(
+            f"{wall} is no wall along the house; temporary walls are worked out beside one that joists rest on"
+        )
     caught = _caught(house, old)
     _check_points(before, old)
     start, end = max(old.start, caught.start), min(old.end, caught.end)
@@ -295,7 +297,9 @@ def _sides(house, caught, wall, distance, stretch):
     """The sides of the wall from which joists come, with room for a temporary wall: (word, direction)."""
     sides = []
     for word, way in (("left", -1), ("right", 1)):
-        away = [(way * (at - wall.at), name) for at, name in _lines(house, caught, stretch) if way * (at - wall.at) > SAME]
+        away = [
+            (way * (at - wall.at), name) for at, name in _lines(house, caught, stretch) if way * (at - wall.at) > SAME
+        ]
         if not away:
             continue
         room, nearest = min(away)
@@ -373,13 +377,20 @@ def _put_together(house, caught, wall, pieces, new_walls):
     def load_on(one):
         found = under(one.x, one.y, one.y + max(one.length, 2 * SAME)) if one.on == caught.name else (one.on,)
         if len(found) != 1:
-            raise BadInput(f"{one.name} stands where {caught.name} is held in two ways meanwhile; write it as two loads")
+            raise BadInput(
+                f"{one.name} stands where {caught.name} is held in two ways meanwhile; write it as two loads"
+            )
         return replace(one, on=found[0])
 
     levels = [new for one in house.levels for new in (pieces if one is caught else (one,))]
     walls = tuple(wall_on(one) for one in house.walls if one is not wall)
-    return replace(house, levels=tuple(levels), walls=(*walls, *new_walls), loads=tuple(map(load_on, house.loads)),
-                   openings=tuple(one for one in house.openings if one.wall != wall.name))
+    return replace(
+        house,
+        levels=tuple(levels),
+        walls=(*walls, *new_walls),
+        loads=tuple(map(load_on, house.loads)),
+        openings=tuple(one for one in house.openings if one.wall != wall.name),
+    )
 
 
 def _names(part):
@@ -411,7 +422,9 @@ def _joist(element, at, spans, span, holders, ends, spacing, member):
             lines = ((max(a, low), min(b, high)) for a, b in stretches(supports, end - start))
             passing += [(LineLoad(a, b, sum(rest)),) for a, b in lines if sum(rest) and b - a > SAME]
     stiffness = member.bending_stiffness if member else 1e12
-    return JoistDemand(holders, spacing, start, Beam(end - start, stiffness, supports, tuple(lasting)), tuple(passing), member)
+    return JoistDemand(
+        holders, spacing, start, Beam(end - start, stiffness, supports, tuple(lasting)), tuple(passing), member
+    )
 
 
 def _part_of(x, spans, ends):

@@ -75,9 +75,13 @@ def check_measured(level):
     """
     joists, cut, where = level.measured, level.measured.cut, f"the joists of {level.name}"
     if level.kind == "roof":
-        raise BadInput(f"{level.name} is a roof; measured joists belong to a floor or a ceiling").about(level.name, "measured")
+        raise BadInput(f"{level.name} is a roof; measured joists belong to a floor or a ceiling").about(
+            level.name, "measured"
+        )
     if level.joist is not None:
-        raise BadInput(f"{where} are given twice, as joist and as measured; leave one of them out").about(level.name, "joist")
+        raise BadInput(f"{where} are given twice, as joist and as measured; leave one of them out").about(
+            level.name, "joist"
+        )
     fault = ""
     for name, shape in (("wane", "hewn"), ("taper", "round")):
         if getattr(joists, name) and joists.shape != shape:
@@ -88,7 +92,9 @@ def check_measured(level):
         fault = f"{where}: a notch has a length, and a hole has none; write it with the notch"
     if cut is not None and cut.below is not None and cut.what != "hole":
         fault = f"{where}: wood below belongs to a hole; leave it out of a notch"
-    if cut is not None and (cut.size > 0.95 * joists.depth or (cut.below or 0.0) + cut.size > joists.depth * (1 + 1e-9)):
+    if cut is not None and (
+        cut.size > 0.95 * joists.depth or (cut.below or 0.0) + cut.size > joists.depth * (1 + 1e-9)
+    ):
         fault = f"{where}: the cut is as deep as the joist; measure both again"
     if fault:
         raise BadInput(fault).about(level.name, "measured")
@@ -118,8 +124,16 @@ def measured_member(joists, kind="floor"):
     21.33
     """
     section = measured_section(joists.shape, width=joists.width, depth=joists.depth, wane=joists.wane)
-    return MeasuredJoist(section, joists.spacing, joists.plies, joists.species, joists.grade, joists.state != "no grade",
-                         joists.taper, kind)
+    return MeasuredJoist(
+        section,
+        joists.spacing,
+        joists.plies,
+        joists.species,
+        joists.grade,
+        joists.state != "no grade",
+        joists.taper,
+        kind,
+    )
 
 
 def cut_member(joists, span, kind="floor"):

@@ -44,10 +44,20 @@ def one_floor(joists, *, span, dead, live):
     >>> round(follow(house).element("left wall").total()["live"] / lb)  # 8 ft of wall, half of 12 ft, 30 psf
     1440
     """
-    walls = [Wall(name=name, on=(SOIL,), at=at, start=0.0, end=_FLOOR_LENGTH, height=8 * ft, weight=0.0)
-             for name, at in (("left wall", 0.0), ("right wall", span))]
-    floor = Level(name="floor", kind="floor", on=("left wall", "right wall"), start=0.0, end=_FLOOR_LENGTH, measured=joists,
-                  layers=(Layer(name="all of it", weight=dead),), live=live)
+    walls = [
+        Wall(name=name, on=(SOIL,), at=at, start=0.0, end=_FLOOR_LENGTH, height=8 * ft, weight=0.0)
+        for name, at in (("left wall", 0.0), ("right wall", span))
+    ]
+    floor = Level(
+        name="floor",
+        kind="floor",
+        on=("left wall", "right wall"),
+        start=0.0,
+        end=_FLOOR_LENGTH,
+        measured=joists,
+        layers=(Layer(name="all of it", weight=dead),),
+        live=live,
+    )
     return House(name="one old floor", levels=(floor,), walls=tuple(walls))
 
 
@@ -115,7 +125,9 @@ def asked_of_measured(joist, span, loads, rulebook, cut=None):
     solved, combinations = _Solved(joist, span, loads), rulebook.combinations({one.load_type for one in loads})
     every = ("dead", *VARIABLE_TYPES)
     whole = _whole if not joist.taper else _tapered
-    asked = [(joist, tuple(whole(joist, span, one, lambda types, one=one: solved.under(one, types)) for one in combinations))]
+    asked = [
+        (joist, tuple(whole(joist, span, one, lambda types, one=one: solved.under(one, types)) for one in combinations))
+    ]
     if cut is not None and cut.cut is not None and joist.section.shape == "sawn":
         asked.append((cut, tuple(_at_cut(cut, one, solved.under(one, every)) for one in combinations)))
     return asked
@@ -140,8 +152,10 @@ def _tapered(joist, span, combination, under):
     for name, types in (("all", ("dead", *VARIABLE_TYPES)), ("passing", VARIABLE_TYPES), ("lasting", ("dead",))):
         beam = under(types).beam
         if any(isinstance(one, PointLoad) or one.start > 1e-3 or one.end < span - 1e-3 for one in beam.loads):
-            raise OutsideRule("a log that gets thinner is worked out under an even load only, and more stands on this one; "
-                              "what comes down on it stays")
+            raise OutsideRule(
+                "a log that gets thinner is worked out under an even load only, and more stands on this one; "
+                "what comes down on it stays"
+            )
         lines[name] = sum(one.intensity for one in beam.loads) / joist.plies
     section, log = joist.section, _log(joist, span)
     thin = section.depth - joist.taper  # the thin end has less area for shear
@@ -176,7 +190,9 @@ def _at_cut(member, combination, solution):
     return CutDemand(
         combination,
         bending_stress=abs(solution.moment(at)) / modulus,
-        shear_stress=formulas.rectangle_shear_stress(shear=push, width=size["width"], depth=size["depth"] - (high - low)),
+        shear_stress=formulas.rectangle_shear_stress(
+            shear=push, width=size["width"], depth=size["depth"] - (high - low)
+        ),
         end_push=max(pushes, default=0.0),
     )
 
@@ -206,7 +222,9 @@ def even_loads(span, spacing, dead, live):
     >>> [round(one.load.intensity / plf, 1) for one in even_loads(12 * ft, 16 * inch, 10 * psf, 30 * psf)]
     [13.3, 40.0]
     """
-    return tuple(TypedLoad(kind, LineLoad(0.0, span, amount * spacing)) for kind, amount in (("dead", dead), ("live", live)))
+    return tuple(
+        TypedLoad(kind, LineLoad(0.0, span, amount * spacing)) for kind, amount in (("dead", dead), ("live", live))
+    )
 
 
 def compared(joist, *, span, dead, live, rulebook):
@@ -241,7 +259,11 @@ def compared(joist, *, span, dead, live, rulebook):
     >>> [(found.woods[one].name, round(float(found.greatest[one]), 2)) for one in (found.best_first()[0], found.best_first()[-1])]
     [('Douglas Fir-Larch Select Structural', 0.37), ('Northern Species No.3', 1.43)]
     """
-    return ask(rulebook, "compared_woods", *asked_of_measured(joist, span, even_loads(span, joist.spacing, dead, live), rulebook)[0])
+    return ask(
+        rulebook,
+        "compared_woods",
+        *asked_of_measured(joist, span, even_loads(span, joist.spacing, dead, live), rulebook)[0],
+    )
 
 
 def first_frequency(joist, *, span, weight, modulus):

@@ -9,8 +9,19 @@ _WALL = 8 * ft
 _SEAT = 3 * inch
 
 
-def pair_house(loads, *, span, rise, length, rafter, tie=None, on_ridge_beam=False, ridge_wood=None, ridge_board=None,
-               ground_snow=None):
+def pair_house(
+    loads,
+    *,
+    span,
+    rise,
+    length,
+    rafter,
+    tie=None,
+    on_ridge_beam=False,
+    ridge_wood=None,
+    ridge_board=None,
+    ground_snow=None,
+):
     """Return a house that is a roof alone: its rafters on two walls, and a tie, a ridge beam on two posts, or nothing.
 
     Parameters
@@ -59,11 +70,17 @@ def pair_house(loads, *, span, rise, length, rafter, tie=None, on_ridge_beam=Fal
         ridge="beam" if on_ridge_beam else "board",
         layers=(Layer(name="all that stays", weight=loads["dead"] * 12 / math.hypot(12, rise)),),
     )  # fmt: skip
-    walls = tuple(Wall(name=name, on=(SOIL,), at=at, start=0.0, end=length, height=_WALL, weight=0.0)
-                  for name, at in (("left wall", 0.0), ("right wall", span)))
+    walls = tuple(
+        Wall(name=name, on=(SOIL,), at=at, start=0.0, end=length, height=_WALL, weight=0.0)
+        for name, at in (("left wall", 0.0), ("right wall", span))
+    )
     if not on_ridge_beam:
         return House(name="one roof", levels=(roof,), walls=walls)
-    beam = Beam(name="ridge beam", on=("post", "far post"), at=span / 2, start=0.0, end=length, wood=ridge_wood, seat=_SEAT)
-    posts = tuple(Post(name=name, on=SOIL, x=span / 2, y=y, height=_WALL + span / 2 * rise / 12)
-                  for name, y in (("post", 0.0), ("far post", length)))
+    beam = Beam(
+        name="ridge beam", on=("post", "far post"), at=span / 2, start=0.0, end=length, wood=ridge_wood, seat=_SEAT
+    )
+    posts = tuple(
+        Post(name=name, on=SOIL, x=span / 2, y=y, height=_WALL + span / 2 * rise / 12)
+        for name, y in (("post", 0.0), ("far post", length))
+    )
     return House(name="one roof", levels=(roof,), walls=walls, beams=(beam,), posts=posts)

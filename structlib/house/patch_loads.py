@@ -136,14 +136,12 @@ def tile_load(*, mortar="1/2 in mortar"):
     16
     """
     check_choice("mortar bed", mortar, ("1/2 in mortar", "1 in mortar"))
-    return table_row("dead_loads", category="floor", item=f"ceramic or quarry tile 3/4 in on {mortar}")[
-        "value"
-    ] * (lb / ft**2)
+    return table_row("dead_loads", category="floor", item=f"ceramic or quarry tile 3/4 in on {mortar}")["value"] * (
+        lb / ft**2
+    )
 
 
-def patch_on_joists(
-    thing, *, span, spacing, lasting, design, place, direction="across the joists", offset=0.0
-):
+def patch_on_joists(thing, *, span, spacing, lasting, design, place, direction="across the joists", offset=0.0):
     """What each joist under a patch takes, and how that compares with the design load.
 
     Parameters
@@ -194,31 +192,24 @@ def patch_on_joists(
         at = number * spacing - offset  # this joist from the middle of the patch
         strip = min(across / 2, at + spacing / 2) - max(-across / 2, at - spacing / 2)
         if strip > 1e-9:
-            found.append(
-                _joist(at, thing.weight * strip / across, place, along, span, spacing, lasting, design)
-            )
+            found.append(_joist(at, thing.weight * strip / across, place, along, span, spacing, lasting, design))
     return tuple(found)
 
 
 def _check_patch(thing, span, spacing, lasting, design, place, direction):
     if not isinstance(thing, HeavyThing):
         raise BadInput(
-            f"a patch must be a HeavyThing, got {type(thing).__name__}; for example "
-            "find_heavy_thing('cast-iron tub')"
+            f"a patch must be a HeavyThing, got {type(thing).__name__}; for example find_heavy_thing('cast-iron tub')"
         )
     check_choice("direction", direction, DIRECTIONS)
     check_one_number("span", span, low=2 * ft, high=60 * ft, shown=lambda mm: show(mm, "length"))
-    check_one_number(
-        "spacing", spacing, low=4 * inch, high=48 * inch, shown=lambda mm: show(mm, "section length")
-    )
+    check_one_number("spacing", spacing, low=4 * inch, high=48 * inch, shown=lambda mm: show(mm, "section length"))
     check_one_number("lasting load", lasting, low=0.0, high=0.1)
     check_one_number("design load", design, low=0.0, high=0.1, low_allowed=False)
     check_one_number("place", place, low=0.0, high=span)
 
 
-def feet_on_two_joists(
-    thing, *, span, spacing, lasting, design, place, direction="across the joists", inset=6 * inch
-):
+def feet_on_two_joists(thing, *, span, spacing, lasting, design, place, direction="across the joists", inset=6 * inch):
     """What each of two joists takes when a heavy thing stands on four feet, two of them on each joist.
 
     Parameters
@@ -272,8 +263,7 @@ def feet_on_two_joists(
     feet = [place - along / 2 + inset, place + along / 2 - inset]
     if feet[0] < 0 or feet[1] > span:
         raise BadInput(
-            f"a foot of the {thing.name} is off the span: its middle stands {show(place, 'length')} from the "
-            "support"
+            f"a foot of the {thing.name} is off the span: its middle stands {show(place, 'length')} from the support"
         )
     on_one = [PointLoad(foot, thing.weight / 4) for foot in feet]
     return _joist_under(across / 2 - inset, thing.weight / 2, on_one, span, spacing, lasting, design)

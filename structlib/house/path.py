@@ -125,9 +125,7 @@ class Path:
         part, axis = self.element(name).part, self.axis(name)
         start, end = seats_of(part) if isinstance(part, Opening) else (axis.start, axis.end)
         if not start - SAME <= at <= end + SAME:
-            raise BadInput(
-                f"{name} reaches from {text_of(start)} to {text_of(end)} along it, got {text_of(at)}"
-            )
+            raise BadInput(f"{name} reaches from {text_of(start)} to {text_of(end)} along it, got {text_of(at)}")
         return min(max(at, start), end - SAME)
 
     def line_on(self, name, at):
@@ -216,7 +214,7 @@ def _followed(house, before):
             try:
                 one = STEPS[type(part)](part, parts, came)
             except BadInput as error:
-                raise error.about(name)
+                raise error.about(name) from None
         elements.append(one)
         for share in one.gives:
             if share.to != SOIL:
@@ -244,9 +242,7 @@ def _all_parts(house):
                     f"{name!r} is what the studs under {one.name} are called; give the other part of that name "
                     "another one"
                 ).about(name, "name")
-            parts[name] = Post(
-                name=name, on=on, x=x, y=y, height=one.height, wood=one.posts, plate=wall.plate
-            )
+            parts[name] = Post(name=name, on=on, x=x, y=y, height=one.height, wood=one.posts, plate=wall.plate)
     return parts
 
 
@@ -255,9 +251,7 @@ def _under_wall(wall, at, parts, who):
     for name in wall.on:
         below = parts.get(name)
         holds = (
-            isinstance(below, (Wall, Beam))
-            and in_line(wall, below)
-            and below.start - SAME <= at <= below.end + SAME
+            isinstance(below, (Wall, Beam)) and in_line(wall, below) and below.start - SAME <= at <= below.end + SAME
         )
         if holds or isinstance(below, Level):
             return name

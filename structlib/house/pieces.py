@@ -118,7 +118,7 @@ def area_load(level, slope):
     try:
         dead += joist_weight(level.joist) if level.joist and level.joist.weighed else 0.0
     except BadInput as error:
-        raise error.about(level.name, "joist")
+        raise error.about(level.name, "joist") from None
     dead += level.measured.weight if level.measured else 0.0
     if slope[0]:
         dead = slope_to_plan(dead, rise=slope[0], run=slope[1])

@@ -368,7 +368,17 @@ def _check_level(level):
         if getattr(level, name) is None:
             fault = BadInput(f'{level.name} has no {name}; where there is none, write {name} = "0 psf"')
             raise fault.about(level.name)
-    of_roofs = ("roof_live", "snow", "ridge_at", "right_snow", "tie", "tied_by", "tie_nails", "ridge_board", "ground_snow")
+    of_roofs = (
+        "roof_live",
+        "snow",
+        "ridge_at",
+        "right_snow",
+        "tie",
+        "tied_by",
+        "tie_nails",
+        "ridge_board",
+        "ground_snow",
+    )
     for name in ("live",) if roof else of_roofs:
         if getattr(level, name) not in (None, ""):
             fault = BadInput(f"{level.name} is a {level.kind}; {name} does not belong to it")
@@ -377,9 +387,9 @@ def _check_level(level):
         fault = BadInput(f"{level.name} is a roof; its rafters are cut at the ridge, so leave joists out")
         raise fault.about(level.name, "joists")
     if level.ridge == "beam" and level.ridge_at is not None:
-        raise BadInput(
-            f"{level.name} leans on a ridge beam, which has a place of its own; leave ridge_at out"
-        ).about(level.name, "ridge_at")
+        raise BadInput(f"{level.name} leans on a ridge beam, which has a place of its own; leave ridge_at out").about(
+            level.name, "ridge_at"
+        )
     if level.tie and level.tied_by or level.ridge == "beam" and (level.tie or level.tied_by):
         holder = "its ridge beam" if level.ridge == "beam" else f"the joists of {level.tied_by}"
         field = "tie" if level.tie else "tied_by"

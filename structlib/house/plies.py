@@ -8,9 +8,7 @@ from structlib.mechanics.beams import LineLoad
 from structlib.mechanics.line_loads import greatest_line_load
 from structlib.rules.members import Crossing, Fasteners, NotCovered, PlyJointMember, ask
 
-NOT_CHOSEN = (
-    "plies loaded from the side share nothing before fasteners pass the load on: choose how they are joined"
-)
+NOT_CHOSEN = "plies loaded from the side share nothing before fasteners pass the load on: choose how they are joined"
 
 
 @dataclass(frozen=True)
@@ -76,7 +74,9 @@ def ply_layout(job, choice, rulebook):
     )
     try:
         combinations = rulebook.combinations({typed.load_type for typed in job.loads})
-        return "", ask(rulebook, "joined_plies", joint, tuple(Crossing(one, _from_the_side(job, one)) for one in combinations))
+        return "", ask(
+            rulebook, "joined_plies", joint, tuple(Crossing(one, _from_the_side(job, one)) for one in combinations)
+        )
     except (BadInput, OutsideRule) as refusal:
         return f"{job.ply_joint.name}: {refusal}", None
 
@@ -122,6 +122,4 @@ def doubt(choice, rulebook):
         held = "it is held sideways" if slender > 1 else ""
     if not held:
         return ""
-    return (
-        f"one ply alone, {slender:.1f} times as deep as wide: it rolls over unless {held}, and no second ply helps at a knot"
-    )
+    return f"one ply alone, {slender:.1f} times as deep as wide: it rolls over unless {held}, and no second ply helps at a knot"

@@ -78,8 +78,12 @@ def pair_loads(pair, stretch, spacing):
     (720, True)
     """
     loads = [(tuple(float(one) * spacing for one in amounts), start, end) for amounts, start, end in stretch.loads]
-    left = tuple((start - pair.left, end - pair.left, one) for one, start, end in loads if start + end <= 2 * pair.ridge)
-    right = tuple((pair.right - end, pair.right - start, one) for one, start, end in loads if start + end > 2 * pair.ridge)
+    left = tuple(
+        (start - pair.left, end - pair.left, one) for one, start, end in loads if start + end <= 2 * pair.ridge
+    )
+    right = tuple(
+        (pair.right - end, pair.right - start, one) for one, start, end in loads if start + end > 2 * pair.ridge
+    )
     runs, sides = (pair.ridge - pair.left, pair.right - pair.ridge), []
     for own, other, run in ((left, right, runs[0]), (right, left, runs[1])):
         # the wall's lift is turned about the ridge beam, or about the other eave
@@ -87,11 +91,24 @@ def pair_loads(pair, stretch, spacing):
         parts = [(force * (arm - place) / arm, amounts) for force, place, amounts in map(_resultant, own)]
         if pair.held_by != RIDGE_BEAM:
             parts += [(force * place / arm, amounts) for force, place, amounts in map(_resultant, other)]
-        sides.append((run, own, tuple(sum(part * amounts[kind] for part, amounts in parts) for kind in range(len(LOAD_TYPES)))))
+        sides.append(
+            (run, own, tuple(sum(part * amounts[kind] for part, amounts in parts) for kind in range(len(LOAD_TYPES))))
+        )
     held = pair.held_by in (TIE, JOISTS)
     pull = tuple(one * spacing / (1 - pair.height) if held else 0.0 for one in stretch.thrust)
-    return PairLoads(pair.rise, pair.height, tuple(sides), pull, _close(*runs) and len(left) == len(right) and all(
-        _close(here, there) for one, other in zip(left, right) for here, there in zip((*one[:2], *one[2]), (*other[:2], *other[2]))))
+    return PairLoads(
+        pair.rise,
+        pair.height,
+        tuple(sides),
+        pull,
+        _close(*runs)
+        and len(left) == len(right)
+        and all(
+            _close(here, there)
+            for one, other in zip(left, right)
+            for here, there in zip((*one[:2], *one[2]), (*other[:2], *other[2]))
+        ),
+    )
 
 
 def _total(factors, amounts):

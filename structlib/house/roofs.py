@@ -91,7 +91,9 @@ def surfaces(level, places):
     left, right = places[0] - level.left_overhang, places[-1] + level.right_overhang
     if not level.slope[0] or level.ridge == "beam" and len(places) == 2:  # flat, or one slope up to the ridge beam
         if level.right_snow is not None:
-            raise BadInput(f"{level.name} has one slope or none, so leave right_snow out").about(level.name, "right_snow")
+            raise BadInput(f"{level.name} has one slope or none, so leave right_snow out").about(
+                level.name, "right_snow"
+            )
         return [(area_load(level, level.slope), left, right)]
     ridge = ridge_of(level, places)
     rise, run = level.slope
@@ -168,14 +170,17 @@ def pair_of(level, places, parts, stretches):
     rise = (ridge - left) * level.slope[0] / level.slope[1]
     if level.tied_by:
         _check_tied_by(level, parts)
-    held_by = (RIDGE_BEAM if level.ridge == "beam" else TIE if level.tie else JOISTS if level.tied_by else NOTHING)
+    held_by = RIDGE_BEAM if level.ridge == "beam" else TIE if level.tie else JOISTS if level.tied_by else NOTHING
 
     def push(amount, start, end):
         if held_by == RIDGE_BEAM:
             return numpy.zeros(4)
         cuts = [start, *([ridge] if start < ridge < end else []), end]
-        of_one = sum(((b - a) or 1.0) * _thrust_of_force(span=right - left, crown=ridge - left, rise=rise,
-                                                         place=(a + b) / 2 - left) for a, b in zip(cuts, cuts[1:]))
+        of_one = sum(
+            ((b - a) or 1.0)
+            * _thrust_of_force(span=right - left, crown=ridge - left, rise=rise, place=(a + b) / 2 - left)
+            for a, b in zip(cuts, cuts[1:])
+        )
         return numpy.array(amount) * of_one
 
     found = tuple(
@@ -238,12 +243,20 @@ def thrust_of(element, tied_by=None, at=None):
     else:
         most = next((one for one in pair.stretches if one.start - SAME <= at <= one.end + SAME), None)
         if most is None:
-            raise BadInput(f"{element.name} reaches from {text_of(level.start)} to {text_of(level.end)} along the house, "
-                           f"got {text_of(at)}")
+            raise BadInput(
+                f"{element.name} reaches from {text_of(level.start)} to {text_of(level.end)} along the house, "
+                f"got {text_of(at)}"
+            )
     push = line(most.thrust)
     pull = push.scale(1 / (1 - pair.height) if pair.held_by in (TIE, JOISTS) else 0.0)
     spacing = level.joist and level.joist.spacing
     every = tied_by.joist and tied_by.joist.spacing if tied_by else level.tie and level.tie.spacing or spacing
     held = pair.held_by in (TIE, JOISTS)
-    return Thrust(pair.held_by, pair.height, push, push.scale(spacing) if spacing else None,
-                  pull, pull.scale(every) if every and held else None)
+    return Thrust(
+        pair.held_by,
+        pair.height,
+        push,
+        push.scale(spacing) if spacing else None,
+        pull,
+        pull.scale(every) if every and held else None,
+    )

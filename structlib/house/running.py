@@ -83,9 +83,13 @@ def running_demands(member, loads, rulebook):
     slides = member.shear_stiffness
     kinds = [kind for kind in VARIABLE_TYPES if any(kind in one for one in passing)]
     cases = {(number, kind): tuple(group[kind]) for number, group in enumerate(passing) for kind in group}
-    beam = Beam(member.length, member.bending_stiffness * lowered, tuple(Support(at) for at in member.supports),
-                (*always, *(load for case in cases.values() for load in case)),
-                shear_stiffness=None if slides is None else slides * lowered)
+    beam = Beam(
+        member.length,
+        member.bending_stiffness * lowered,
+        tuple(Support(at) for at in member.supports),
+        (*always, *(load for case in cases.values() for load in case)),
+        shear_stiffness=None if slides is None else slides * lowered,
+    )
     first, *apart = solve_each(beam, (tuple(always), *cases.values()))
     apart, nothing, demands = dict(zip(cases, apart)), combined([(first, 0.0)]), []
     for one in rulebook.combinations({"dead", *kinds}):
@@ -94,8 +98,10 @@ def running_demands(member, loads, rulebook):
             empty = Envelope(dead.beam, ((),) * len(passing), (dead,))
             demands.append(RunningDemand(one, empty, None, comes))
             continue
-        parts = tuple(combined([(apart[number, kind], one.factor(kind)) for kind in group])
-                      for number, group in enumerate(passing))
+        parts = tuple(
+            combined([(apart[number, kind], one.factor(kind)) for kind in group])
+            for number, group in enumerate(passing)
+        )
         groups = tuple(part.beam.loads for part in parts)
         asked = Envelope(dead.beam, groups, (dead, *parts))
         demands.append(RunningDemand(one, asked, asked.without(nothing), comes))
@@ -112,8 +118,11 @@ def _apart(member, loads):
             if end - start <= _SAME:
                 rows = [(Comes(start, end, source), PointLoad(float(start), float(amount)))]
             else:
-                rows = [(Comes(a, b), LineLoad(max(a, start), min(b, end), float(amount)))
-                        for a, b, _ in member.stretches if min(b, end) - max(a, start) > _SAME]
+                rows = [
+                    (Comes(a, b), LineLoad(max(a, start), min(b, end), float(amount)))
+                    for a, b, _ in member.stretches
+                    if min(b, end) - max(a, start) > _SAME
+                ]
             for group, load in rows:
                 if kind == "dead":
                     always.append(load)

@@ -102,15 +102,11 @@ def _grid(places, heights):
     if z.ndim != 2 or z.shape[1] != len(x) or not len(z):
         raise BadInput(f"heights must be one row a line with {len(x)} numbers each, got the shape {z.shape}")
     if not (numpy.isfinite(x).all() and numpy.isfinite(z).all()):
-        raise BadInput(
-            "every place and height must be a finite number; leave out a line that was not measured"
-        )
+        raise BadInput("every place and height must be a finite number; leave out a line that was not measured")
     if numpy.any(numpy.diff(x) <= 0):
         raise BadInput("places must rise from one end of the line to the other")
     if x[-1] - x[0] > 60 * ft or numpy.ptp(z) > 24 * inch:
-        raise BadInput(
-            "a line is at most 60 ft long and heights differ by at most 24 in; were units mixed up?"
-        )
+        raise BadInput("a line is at most 60 ft long and heights differ by at most 24 in; were units mixed up?")
     return x, z
 
 
@@ -230,9 +226,7 @@ def sag_parts(*, measured, stiff_sag, soft_sag, least_creep, most_creep):
     for name, value in (("least creep factor", least_creep), ("greatest creep factor", most_creep)):
         check_one_number(name, value, low=1.0, high=5.0, hint="for example 1.5")
     if stiff_sag > soft_sag or least_creep > most_creep:
-        raise BadInput(
-            "a range runs from least to most: the stiffest wood sags least, and dry wood creeps least"
-        )
+        raise BadInput("a range runs from least to most: the stiffest wood sags least, and dry wood creeps least")
     least, most = stiff_sag * least_creep, soft_sag * most_creep
     return SagParts(
         measured=measured,

@@ -60,8 +60,9 @@ def seats_under(path, element, axis, number):
         written = (part.left_seat, part.right_seat)
         return tuple(_in_opening(part, axis, min(length, room_on(below, part))) for length, below in zip(written, on))
     shared = (0 < number, *[False] * inner, number < last)
-    return tuple(_seat_on(below, min(part.seat, room_on(below, part)) / (2 if half else 1))
-                 for half, below in zip(shared, on))
+    return tuple(
+        _seat_on(below, min(part.seat, room_on(below, part)) / (2 if half else 1)) for half, below in zip(shared, on)
+    )
 
 
 def _in_opening(opening, wall, length):
@@ -324,4 +325,10 @@ def plate_under(element, plate):
     """
     name = f"{element.name}, {plate.name}"
     received = tuple(replace(share, to=name) for share in element.gives)
-    return Element(Detail(name, element.part, plate), "plate", received, (), tuple(replace(one, source=name) for one in element.gives))
+    return Element(
+        Detail(name, element.part, plate),
+        "plate",
+        received,
+        (),
+        tuple(replace(one, source=name) for one in element.gives),
+    )

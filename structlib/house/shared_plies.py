@@ -291,7 +291,9 @@ def judge_shared(found, rulebook):
         try:
             answers["bolts"] = _bolts(found, rulebook, combinations)
         except OutsideRule as none:
-            unjudged += (("load into the plate along the beam", found.flitch.steel_share * most, "line load", str(none)),)
+            unjudged += (
+                ("load into the plate along the beam", found.flitch.steel_share * most, "line load", str(none)),
+            )
         else:
             checks += tuple(
                 replace(one, name=f"{one.name}, no steel seat") if one.kind == "shear" else one
@@ -343,7 +345,12 @@ def _demand(found, combination):
     if found.groups:
         sister = dict(width=job.new.ply_width, depth=job.new.depth)
         edges += [factor * found.stress_past_the_end, None]
-        shears = (None, None, None, factor * formulas.rectangle_shear_stress(shear=abs(found.group_forces[0]), **sister))
+        shears = (
+            None,
+            None,
+            None,
+            factor * formulas.rectangle_shear_stress(shear=abs(found.group_forces[0]), **sister),
+        )
     return SharedDemand(combination, tuple(edges), job.span, job.span / 2, factor * max(found.sag), shears)
 
 

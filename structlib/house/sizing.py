@@ -62,9 +62,7 @@ class Rack:
         slice
             Its rows [-].
         """
-        check_whole_number(
-            "material number", number, low=0, high=len(self.materials) - 1, hint="for example 0"
-        )
+        check_whole_number("material number", number, low=0, high=len(self.materials) - 1, hint="for example 0")
         ends = self.starts[1:] + (len(self.depth),)
         return slice(self.starts[number], ends[number])
 
@@ -187,18 +185,13 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
     plies = check_list("plies", plies, "(1, 2, 3)")
     if not stock:
         raise BadInput(
-            "there is nothing to choose from; name at least one material and size, for example "
-            "Hem-Fir No.2 in 2x10"
+            "there is nothing to choose from; name at least one material and size, for example Hem-Fir No.2 in 2x10"
         )
     for limit, name in ((greatest_depth, "greatest depth"), (greatest_width, "greatest width")):
         if limit is not None:
-            check_one_number(
-                name, limit, low=1 * inch, high=48 * inch, shown=_inches, hint="for example 12 in"
-            )
+            check_one_number(name, limit, low=1 * inch, high=48 * inch, shown=_inches, hint="for example 12 in")
     if not plies:
-        raise BadInput(
-            "plies must hold at least one whole number between 1 and 6, got none; for example (1, 2, 3)"
-        )
+        raise BadInput("plies must hold at least one whole number between 1 and 6, got none; for example (1, 2, 3)")
     for count in plies:
         check_whole_number("plies", count, low=1, high=6, hint="for example 2")
     groups = {}
@@ -272,9 +265,7 @@ def _checked_piece(piece):
         shown=_inches,
         hint="for example 1.5 in",
     )
-    check_one_number(
-        "depth", depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in"
-    )
+    check_one_number("depth", depth, low=1.0 * inch, high=48 * inch, shown=_inches, hint="for example 9.25 in")
     return material, ply_width, depth
 
 
@@ -507,8 +498,7 @@ def give_way(limit, preference):
     limit, preference = _column("limit", limit), _column("preference", preference)
     if len(limit) != len(preference):
         raise BadInput(
-            f"limit and preference must have one value a candidate each, got {len(limit)} and "
-            f"{len(preference)}"
+            f"limit and preference must have one value a candidate each, got {len(limit)} and {len(preference)}"
         )
     steps, reached = [], 0.0
     for row in numpy.lexsort((-limit, preference)):
@@ -565,9 +555,7 @@ def cost_of(rack, length, prices):
     )
     check_record("prices", prices, dict, "{(wood.name, 9.25*inch): 1.80/ft}")
     for key, price in prices.items():
-        check_one_number(
-            f"price of {key}", price, low=0.0, high=1e6, low_allowed=False, hint="for example 1.80/ft"
-        )
+        check_one_number(f"price of {key}", price, low=0.0, high=1e6, low_allowed=False, hint="for example 1.80/ft")
     cost = numpy.full(len(rack.depth), numpy.inf)
     for number, material in enumerate(rack.materials):
         for row in range(rack.rows_of(number).start, rack.rows_of(number).stop):
@@ -650,7 +638,9 @@ def rack_demand(job, rack, combination, rulebook):
     left_part = _part_left_out(job, rack, rulebook, spread, own, end="left")
     right_part = _part_left_out(job, rack, rulebook, spread, own, end="right")
     # what stands right over a seat presses it and shears nothing
-    over = [sum(load.force for load in loads if isinstance(load, PointLoad) and load.position == at) for at in (0.0, span)]
+    over = [
+        sum(load.force for load in loads if isinstance(load, PointLoad) and load.position == at) for at in (0.0, span)
+    ]
     moment = abs(all_of_it.extremes.moment.value) + own * abs(one.extremes.moment.value)
     total, variable = sag(loads, even) + own * own_sag, sag(passing, even)
     return RackDemand(

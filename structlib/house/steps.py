@@ -47,9 +47,7 @@ def _level(level, parts, received):
     own, gives, stretches = [], [], []
     for start, end in _stretches(level, lines, received):
         holders = {x: _holder(level, lines[x], x, start, end) for x in places}
-        on_joist = [
-            (share.amount, share.x, share.x) for share in received if share.y <= start and share.y_end >= end
-        ]
+        on_joist = [(share.amount, share.x, share.x) for share in received if share.y <= start and share.y_end >= end]
         for amount, left, right in surfaces(level, places):
             own.append(Share(level.name, level.name, tuple(amount), left, start, right, end))
             on_joist.append((amount, left, right))
@@ -71,9 +69,7 @@ def _lines_under(level, parts):
         at = next((x for x in lines if abs(x - parts[name].at) < SAME), parts[name].at)
         lines.setdefault(at, []).append(parts[name])
     roof = level.kind == "roof"
-    most = (
-        len(lines) if not roof else 2 if level.ridge == "board" else 3
-    )  # a ridge beam stands between two walls
+    most = len(lines) if not roof else 2 if level.ridge == "board" else 3  # a ridge beam stands between two walls
     if not 2 <= len(lines) <= most:
         asked = (
             "at least two walls or beams"
@@ -113,9 +109,9 @@ def _holder(level, line, x, start, end):
         raise BadInput(
             f"{level.name} has nothing under it at {where}; draw a wall or a beam there, or end the level"
         ).about(level.name, "on")
-    raise BadInput(
-        f"{level.name} rests on {' and '.join(found)} at once at {where}; let one of them end there"
-    ).about(level.name, "on")
+    raise BadInput(f"{level.name} rests on {' and '.join(found)} at once at {where}; let one of them end there").about(
+        level.name, "on"
+    )
 
 
 def _wall(wall, parts, received):
@@ -175,12 +171,7 @@ def _line_below(wall, below, a, b):
                 ).about(wall.name, "runs")
             if levels == 1 or one.start - SAME <= a and b <= one.end + SAME:
                 found.append(one.name)
-        elif (
-            isinstance(one, (Wall, Beam))
-            and in_line(wall, one)
-            and one.start - SAME <= a
-            and b <= one.end + SAME
-        ):
+        elif isinstance(one, (Wall, Beam)) and in_line(wall, one) and one.start - SAME <= a and b <= one.end + SAME:
             found.append(one.name)
     if len(found) == levels == 2:
         return tuple(found)
@@ -224,9 +215,7 @@ def _beam(beam, parts, received):
         raise BadInput(
             f"{beam.name} must rest on at least two things that stand apart, got {', '.join(beam.on) or 'none'}"
         ).about(beam.name, "on")
-    return _spanning(
-        beam, "beam", beam, places, names, beam.joints, (beam.start, beam.end), received
-    )
+    return _spanning(beam, "beam", beam, places, names, beam.joints, (beam.start, beam.end), received)
 
 
 def _support_place(beam, part):
@@ -270,7 +259,7 @@ def _piece(wood, part, field):
     try:
         return piece_of(wood)
     except BadInput as error:
-        raise error.about(part.name, field)
+        raise error.about(part.name, field) from None
 
 
 def _post(post, parts, received):

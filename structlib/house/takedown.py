@@ -97,9 +97,7 @@ def _gather(path, name, at, order, found, others):
         elif source.kind == "wall":
             _gather(path, source.name, at, order, above, others)
             own = sum(
-                one.amount[0]
-                for one in source.own
-                if along(source.part, one)[0] <= at < along(source.part, one)[1]
+                one.amount[0] for one in source.own if along(source.part, one)[0] <= at < along(source.part, one)[1]
             )
             if above:  # it stands under the lowest of what it holds
                 line, wall, x = above[lowest := max(above, key=order.index)]

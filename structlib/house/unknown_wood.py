@@ -118,19 +118,14 @@ def _check(unknowns: tuple[Any, ...]):
     combinations = 1
     for one in unknowns:
         if len(one.values) < 2:
-            raise BadInput(
-                f"{one.name} has {len(one.values)} value, so it is known; leave it out or give two"
-            )
+            raise BadInput(f"{one.name} has {len(one.values)} value, so it is known; leave it out or give two")
         if not 0 <= one.middle < len(one.values):
             raise BadInput(
-                f"the middle of {one.name} must be one of its {len(one.values)} values, "
-                f"got number {one.middle}"
+                f"the middle of {one.name} must be one of its {len(one.values)} values, got number {one.middle}"
             )
         combinations *= len(one.values)
     if combinations > _MOST_COMBINATIONS:
-        raise BadInput(
-            f"{combinations:,} combinations are too many; at most {_MOST_COMBINATIONS:,}: give fewer values"
-        )
+        raise BadInput(f"{combinations:,} combinations are too many; at most {_MOST_COMBINATIONS:,}: give fewer values")
 
 
 def measured_unknowns(*, jumps=None, **ranges):
@@ -160,9 +155,7 @@ def measured_unknowns(*, jumps=None, **ranges):
     found, jumps = [], jumps or {}
     stray = [name for name in jumps if name not in ranges]
     if stray:
-        raise BadInput(
-            f"jumps are given for {stray[0]}, which has no range; give {stray[0]}=(least, greatest)"
-        )
+        raise BadInput(f"jumps are given for {stray[0]}, which has no range; give {stray[0]}=(least, greatest)")
     for name, ends in ranges.items():
         try:
             low, high = (float(end) for end in ends)

@@ -106,9 +106,7 @@ class ManyBeams(NamedTuple):
     least_deflection_position: np.ndarray
 
 
-def solve_many(
-    *, spans, bending_stiffness, line_loads, point_loads=(), left_overhang=None, right_overhang=None
-):
+def solve_many(*, spans, bending_stiffness, line_loads, point_loads=(), left_overhang=None, right_overhang=None):
     """Solve many continuous beams on simple supports, all with the same number of spans.
 
     Parameters

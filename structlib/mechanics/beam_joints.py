@@ -67,8 +67,7 @@ def joint_state(beam, joints, spans, lifted):
         scale = beam.length**2 / _reference_stiffness(beam)
         sinks = [y if n is None else unknown[n] * scale for y, n in zip(sinks, sink_of)]
     moments = [
-        (0.0 if i is None else unknown[i], 0.0 if j is None else unknown[j])
-        for i, j in zip(right_of, left_of[1:])
+        (0.0 if i is None else unknown[i], 0.0 if j is None else unknown[j]) for i, j in zip(right_of, left_of[1:])
     ]
     forces, turns = [0.0] * (last + 1), [0.0] * (last + 1)
     for s, (i, j) in enumerate(moments):

@@ -188,7 +188,9 @@ def _cut(piece, start, end):
     if piece.start >= start and piece.end <= end:
         return piece
     a, b = max(start, piece.start), min(end, piece.end)
-    ends = [[polynomial(piece, x - piece.start) for polynomial in (_shear, _moment, _slope, _deflection)] for x in (a, b)]
+    ends = [
+        [polynomial(piece, x - piece.start) for polynomial in (_shear, _moment, _slope, _deflection)] for x in (a, b)
+    ]
     load = piece.load + piece.load_rate * (a - piece.start)
     return piece._replace(start=a, end=b, load=load, **dict(zip(_AT_START, ends[0])), **dict(zip(_AT_END, ends[1])))
 
@@ -383,7 +385,9 @@ class Solution:
         length, hint = self.beam.length, "positions run in mm from the left end of the beam"
         check_number("start", start, low=0.0, high=length, shown=length_text, hint=hint)
         check_number("end", end, low=start, high=length, shown=length_text, hint=hint, low_allowed=False)
-        return find_extremes([_cut(piece, start, end) for piece in self.pieces if piece.start < end and piece.end > start])
+        return find_extremes(
+            [_cut(piece, start, end) for piece in self.pieces if piece.start < end and piece.end > start]
+        )
 
     @cached_property
     def _loaded(self):
@@ -449,15 +453,21 @@ def combined(parts):
         raise BadInput("only solutions of one beam can be added up; take them from one call of solve_each()")
     beam = parts[0][0].beam
     if any(support.can_lift or support.settlement for support in beam.supports):
-        raise BadInput("a beam whose supports lift or sink is solved for all its loads at once; what each does does not add up")
+        raise BadInput(
+            "a beam whose supports lift or sink is solved for all its loads at once; what each does does not add up"
+        )
     if len(parts) == 1 and parts[0][1] == 1.0:
         return parts[0][0]
     solutions, factors = zip(*parts)
     rows = sum([factor * one._loaded for one, factor in parts]).tolist()
     pieces = [Piece._make((*one[:3], *row, one.shear_spread)) for one, row in zip(solutions[0].pieces, rows)]
     reactions = tuple(
-        Reaction(same[0].position, sum([factor * one.force for factor, one in zip(factors, same)]),
-                 sum([factor * one.moment for factor, one in zip(factors, same)]), False)
+        Reaction(
+            same[0].position,
+            sum([factor * one.force for factor, one in zip(factors, same)]),
+            sum([factor * one.moment for factor, one in zip(factors, same)]),
+            False,
+        )
         for same in zip(*(one.reactions for one in solutions))
     )
     loads = tuple(_times(load, factor) for one, factor in parts for load in one.beam.loads)

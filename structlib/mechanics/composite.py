@@ -80,8 +80,7 @@ def stack(layers):
             modulus, width, depth = layer
         except (TypeError, ValueError):
             raise BadInput(
-                f"a layer is (modulus, width, depth), got {layer!r}; for example (1.6e6*psi, 1.5*inch, "
-                f"9.25*inch)"
+                f"a layer is (modulus, width, depth), got {layer!r}; for example (1.6e6*psi, 1.5*inch, 9.25*inch)"
             ) from None
         parts.append(Part(modulus=modulus, width=width, depth=depth, centre=top + depth / 2))
         top = top + depth
@@ -231,9 +230,7 @@ def neutral_axis(parts):
     5.0
     """
     parts = _parts(parts)
-    return sum(part.axial_stiffness * part.centre for part in parts) / sum(
-        part.axial_stiffness for part in parts
-    )
+    return sum(part.axial_stiffness * part.centre for part in parts) / sum(part.axial_stiffness for part in parts)
 
 
 def joined_stiffness(parts):
@@ -625,9 +622,7 @@ def _listed(name, items):
     try:
         listed = list(items)
     except TypeError:
-        raise BadInput(
-            f"{name} must be a list, got {type(items).__name__}; for example one for each ply"
-        ) from None
+        raise BadInput(f"{name} must be a list, got {type(items).__name__}; for example one for each ply") from None
     if not listed:
         raise BadInput(f"{name} must hold at least one, got none; for example one for each ply")
     return listed

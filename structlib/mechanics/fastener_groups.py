@@ -251,9 +251,7 @@ def _checked_points(points):
     try:
         places = [tuple(point) for point in points]
     except TypeError:
-        raise BadInput(
-            f"places must be a list of pairs (x, y), got {type(points).__name__}; {example}"
-        ) from None
+        raise BadInput(f"places must be a list of pairs (x, y), got {type(points).__name__}; {example}") from None
     if not places:
         raise BadInput(f"a group needs at least one fastener, got none; {example}")
     for place in places:

@@ -188,9 +188,7 @@ class FrameSolution:
         places = [0.0, 1.0]
         if across:
             places += [place for place in (-self._starts[bar][1] / across / length,) if 0 < place < 1]
-        return max(
-            ((float(self.moment(bar, place)), place) for place in places), key=lambda pair: abs(pair[0])
-        )
+        return max(((float(self.moment(bar, place)), place) for place in places), key=lambda pair: abs(pair[0]))
 
     def _place(self, bar, share):
         check_choice("bar", bar, self.frame.bars)
@@ -256,10 +254,7 @@ def free_bodies(solution):
     """
     frame = solution.frame
     first = next(iter(frame.joints.values()))
-    outer = [
-        (joint.x - first.x, joint.y - first.y, *_outer(solution, name))
-        for name, joint in frame.joints.items()
-    ]
+    outer = [(joint.x - first.x, joint.y - first.y, *_outer(solution, name)) for name, joint in frame.joints.items()]
     outer += [_resultant(frame, bar, 1.0, first) for bar in frame.bars]
     bodies = [_body("whole frame", outer)]
     for name in frame.joints:

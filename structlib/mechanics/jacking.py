@@ -46,9 +46,7 @@ def midspan_jack_force(*, lift, span, bending_stiffness):
     36.0
     """
     _check_lift(lift)
-    unit = formulas.simple_midspan_point_deflection(
-        point_load=1, span=span, bending_stiffness=bending_stiffness
-    )
+    unit = formulas.simple_midspan_point_deflection(point_load=1, span=span, bending_stiffness=bending_stiffness)
     return lift / unit
 
 
@@ -106,9 +104,7 @@ def midspan_lift_off(*, line_load, span, bending_stiffness):
     1.0
     """
     whole = 2 * formulas.simple_uniform_reaction(line_load=line_load, span=span)
-    return formulas.simple_midspan_point_deflection(
-        point_load=whole, span=span, bending_stiffness=bending_stiffness
-    )
+    return formulas.simple_midspan_point_deflection(point_load=whole, span=span, bending_stiffness=bending_stiffness)
 
 
 def crept_part(*, measured_sag, springing_sag):
@@ -402,9 +398,7 @@ def held_at(beam, *, jack_position, curve, lift):
 
 def _check_jack(beam, jack_position, most_lift):
     if not isinstance(beam, Beam):
-        raise BadInput(
-            f"jack_curve() takes a Beam, got {type(beam).__name__}; see structlib.mechanics.beams.Beam"
-        )
+        raise BadInput(f"jack_curve() takes a Beam, got {type(beam).__name__}; see structlib.mechanics.beams.Beam")
     if any(support.kind != "pinned" for support in beam.supports):
         raise BadInput("a jacked member must rest on plain supports, not built in and not on springs")
     check_number(
@@ -438,10 +432,7 @@ def _straight(beam, jack_position, hung, lifted):
         supports.append(Support(float(jack_position), settlement=hung - lift))
         solution = solve(_on(beam, supports))
         pushes = [reaction.force for reaction in solution.reactions]
-        gaps = [
-            beam.supports[i].settlement - solution.deflection(beam.supports[i].position)
-            for i in sorted(lifted)
-        ]
+        gaps = [beam.supports[i].settlement - solution.deflection(beam.supports[i].position) for i in sorted(lifted)]
         found.append((pushes[-1], pushes[:-1], gaps))
     (jack, pushes, gaps), (jack1, pushes1, gaps1) = found
     total = sum(pushes) + jack
@@ -455,9 +446,7 @@ def _straight(beam, jack_position, hung, lifted):
 
 def _step(line, lift, lifted, count):
     (jack, rate), pushes, _, _ = line
-    values = tuple(
-        0.0 if i in lifted or i not in pushes else pushes[i][0] + pushes[i][1] * lift for i in range(count)
-    )
+    values = tuple(0.0 if i in lifted or i not in pushes else pushes[i][0] + pushes[i][1] * lift for i in range(count))
     return JackStep(lift, jack + rate * lift, values, tuple(sorted(lifted)))
 
 

@@ -35,9 +35,7 @@ def greatest_line_load(loads):
     for left, right in zip(places, places[1:]):
         over = [one for one in loads if one[0] <= left and one[1] >= right]
         for place in (left, right):
-            total = sum(
-                low + (high - low) * (place - start) / (end - start) for start, end, low, high in over
-            )
+            total = sum(low + (high - low) * (place - start) / (end - start) for start, end, low, high in over)
             greatest = max(greatest, total)
     return greatest
 
@@ -153,13 +151,9 @@ def _listed_loads(ply_loads):
         raise BadInput(
             f"loads must be a list of numbers, got {type(ply_loads).__name__}; for example [400*plf, 0]"
         ) from None
-    check_number(
-        "plies", len(loads), low=2, high=_MOST_PLIES, hint="give the load on each, for example [400*plf, 0]"
-    )
+    check_number("plies", len(loads), low=2, high=_MOST_PLIES, hint="give the load on each, for example [400*plf, 0]")
     for load in loads:
-        check_number(
-            "load on a ply", load, low=-_MOST_LOAD, high=_MOST_LOAD, shown=_plf, hint="for example 400*plf"
-        )
+        check_number("load on a ply", load, low=-_MOST_LOAD, high=_MOST_LOAD, shown=_plf, hint="for example 400*plf")
     return loads
 
 

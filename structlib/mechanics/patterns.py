@@ -97,9 +97,7 @@ class Envelope:
         on = tuple(on)
         if on not in self._solved:
             if len(on) != len(self.groups) or not set(on) <= {True, False}:
-                raise BadInput(
-                    f"there is no arrangement {on!r}; each names {len(self.groups)} groups as True or False"
-                )
+                raise BadInput(f"there is no arrangement {on!r}; each names {len(self.groups)} groups as True or False")
             there = [(part, 1.0) for part, wanted in zip(self.parts, (True, *on)) if wanted]
             more = (load for group, wanted in zip(self.groups, on) if wanted for load in group)
             self._solved[on] = combined(there) if there else solve(replace(self.beam, loads=(*self.beam.loads, *more)))
@@ -164,7 +162,9 @@ class Envelope:
     def shear(self):
         """The greatest shear, whichever way it goes; its value has no sign."""
         if self._adds_up:
-            always, *ends = ([v for piece in part.pieces for v in (piece.shear, piece.end_shear)] for part in self.parts)
+            always, *ends = (
+                [v for piece in part.pieces for v in (piece.shear, piece.end_shear)] for part in self.parts
+            )
             found = []
             for at, row in zip(always, zip(*ends)):
                 for way in (1, -1):
@@ -279,13 +279,19 @@ class Envelope:
         """By quantity: the least that counts, and for each piece and either way the arrangements worst somewhere in it."""
         found = {}
         pieces = list(zip(*(part.pieces for part in self.parts[1:])))
-        at = [[moment_and_deflection(one, share * (one.end - one.start)) for one in same for share in _ALONG] for same in pieces]
+        at = [
+            [moment_and_deflection(one, share * (one.end - one.start)) for one in same for share in _ALONG]
+            for same in pieces
+        ]
         for number, name in enumerate(("moment", "deflection")):
             values = [[one[number] for one in row] for row in at]
             dust = _DUST * max(max(map(abs, row)) for row in values)
             # samples of one place stand a group apart
             places = [[row[k :: len(_ALONG)] for k in range(len(_ALONG))] for row in values]
-            found[name] = dust, [tuple({tuple([way * v > dust for v in one]) for one in row} for way in (1, -1)) for row in places]
+            found[name] = (
+                dust,
+                [tuple({tuple([way * v > dust for v in one]) for one in row} for way in (1, -1)) for row in places],
+            )
         return found
 
     @property
@@ -317,8 +323,9 @@ class Envelope:
         if self._adds_up:
             dust, by_piece = self._signs[quantity]
             pieces = self.parts[0].pieces
-            waiting = set().union(*(worst[way < 0] for piece, worst in zip(pieces, by_piece)
-                                    if reach is None or _within(piece, reach)))
+            waiting = set().union(
+                *(worst[way < 0] for piece, worst in zip(pieces, by_piece) if reach is None or _within(piece, reach))
+            )
         else:
             waiting = set(self._patterns)
         found, several = {}, len(waiting) > 1
@@ -457,9 +464,7 @@ def solve_arrangements(beam, groups):
     (-1250, (False, True))
     """
     if not isinstance(groups, (list, tuple)) or not all(isinstance(group, (list, tuple)) for group in groups):
-        raise BadInput(
-            "groups must be a tuple of tuples of loads, for example span_loads(supports, length, 5.0)"
-        )
+        raise BadInput("groups must be a tuple of tuples of loads, for example span_loads(supports, length, 5.0)")
     groups = tuple(map(tuple, groups))
     if any(support.can_lift or support.settlement for support in beam.supports):
         return Envelope(beam, groups, ())

@@ -165,9 +165,7 @@ class JointLoad:
 
     def __post_init__(self):
         for name in ("down", "right", "turn"):
-            check_number(
-                f"{name} on a joint", getattr(self, name), low=-_MOST, high=_MOST, hint="for example 500*lb"
-            )
+            check_number(f"{name} on a joint", getattr(self, name), low=-_MOST, high=_MOST, hint="for example 500*lb")
 
 
 @dataclass(frozen=True)
@@ -198,9 +196,7 @@ class PlaneFrame:
 
     def __post_init__(self):
         if not self.joints or not self.bars:
-            raise BadInput(
-                "a frame needs joints and bars, for example {'foot': Joint(0, 0, 'xyt')} and one Bar"
-            )
+            raise BadInput("a frame needs joints and bars, for example {'foot': Joint(0, 0, 'xyt')} and one Bar")
         for bar in self.bars.values():
             for name in (bar.start, bar.end):
                 check_choice("joint", name, self.joints)
@@ -380,9 +376,7 @@ def _piece(frame, bar):
         tight = [place for place in range(4) if place not in loose]
         carry = bending[numpy.ix_(tight, loose)] @ numpy.linalg.inv(bending[numpy.ix_(loose, loose)])
         less, held_less = numpy.zeros((4, 4)), numpy.zeros(4)
-        less[numpy.ix_(tight, tight)] = (
-            bending[numpy.ix_(tight, tight)] - carry @ bending[numpy.ix_(loose, tight)]
-        )
+        less[numpy.ix_(tight, tight)] = bending[numpy.ix_(tight, tight)] - carry @ bending[numpy.ix_(loose, tight)]
         held_less[tight] = held_bending[tight] - carry @ held_bending[loose]
         bending, held_bending = less, held_less
     yield_start, yield_end = 1 / piece.slip_start, 1 / piece.slip_end
@@ -498,8 +492,6 @@ def _solution(frame, names, pieces, moved):
             numpy.zeros(3),
         )
         given = numpy.array([float(letter in joint.held) for letter in "xyt"]) * (pushed[name] - loads)
-        given -= (
-            numpy.array([letter not in joint.held for letter in "xyt"]) * springs * numpy.array(moves[name])
-        )
+        given -= numpy.array([letter not in joint.held for letter in "xyt"]) * springs * numpy.array(moves[name])
         reactions[name] = Reaction(*map(float, given))
     return FrameSolution(frame, moves, reactions, end_forces, starts)

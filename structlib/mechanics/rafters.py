@@ -152,7 +152,9 @@ def _carried_over(load, place):
     beyond = lambda x, edge: numpy.maximum(x - edge, 0.0)  # noqa: E731
     if end - start <= _SAME:
         return amount * (beyond(place, start) - max(-start, 0.0))
-    return amount / 2 * (beyond(place, start) ** 2 - beyond(place, end) ** 2 - max(-start, 0.0) ** 2 + max(-end, 0.0) ** 2)
+    return (
+        amount / 2 * (beyond(place, start) ** 2 - beyond(place, end) ** 2 - max(-start, 0.0) ** 2 + max(-end, 0.0) ** 2)
+    )
 
 
 class _Unit:
@@ -236,8 +238,10 @@ def solve_rafter(*, run, rise, loads, lift, pull=0.0, height_fraction=0.0):
     # a force stands for as much as a load along the run that is shrunk with it
     even = [amount * (shrunk if end - start <= _SAME else 1.0) for start, end, amount in loads]
     scale = max(map(abs, even), default=0.0) or 1.0
-    shape = tuple((round(start * shrunk, _PLACES), round(end * shrunk, _PLACES), round(amount / scale, _DIGITS))
-                  for (start, end, _), amount in zip(loads, even))
+    shape = tuple(
+        (round(start * shrunk, _PLACES), round(end * shrunk, _PLACES), round(amount / scale, _DIGITS))
+        for (start, end, _), amount in zip(loads, even)
+    )
     bends = round(pull * shrunk / scale, _DIGITS) if height_fraction else 0.0
     unit = _unit(round(rise / run, _DIGITS), shape, bends, height_fraction)
     return Rafter(run, rise, tuple(loads), lift, pull, height_fraction, scale, unit)
@@ -275,7 +279,11 @@ class PairMoves:
             Plan distance from the eave, height, move right, move up [mm].
         """
         one, sign, middle = self.rafters[side], (1.0, -1.0)[side], (self.left + self.right) / 2
-        eave, across, up = sign * ((self.left, self.right)[side] - middle), sign * (self.ridge[0] - middle), self.ridge[1]
+        eave, across, up = (
+            sign * ((self.left, self.right)[side] - middle),
+            sign * (self.ridge[0] - middle),
+            self.ridge[1],
+        )
         cosine, sine = one.run / one.length, one.rise / one.length
         sag, shares = one.sag_at(tuple(shares)) / self.bending_stiffness, numpy.asarray(shares)
         along = (shares * one.shortening_to(1.0) - one.shortening_to(shares)) / self.axial_stiffness

@@ -56,9 +56,7 @@ def tapered_diameter(*, start_diameter, end_diameter, span, position):
     check_number("start diameter", start_diameter, low=0, high=_LIMIT, low_allowed=False)
     check_number("end diameter", end_diameter, low=0, high=_LIMIT, low_allowed=False)
     check_number("span", span, low=0, high=_LIMIT, low_allowed=False)
-    check_number(
-        "position", position, low=0, high=_LIMIT if hasattr(span, "free_symbols") else span * (1 + 1e-12)
-    )
+    check_number("position", position, low=0, high=_LIMIT if hasattr(span, "free_symbols") else span * (1 + 1e-12))
     return start_diameter + (end_diameter - start_diameter) * position / span
 
 
@@ -113,9 +111,7 @@ def tapered_log(*, start_diameter, end_diameter, span, line_load, modulus):
         modulus=modulus,
     )
     place = numpy.linspace(0.0, span, _SLICES + 1)
-    diameter = tapered_diameter(
-        start_diameter=start_diameter, end_diameter=end_diameter, span=span, position=place
-    )
+    diameter = tapered_diameter(start_diameter=start_diameter, end_diameter=end_diameter, span=span, position=place)
     moment = line_load * place * (span - place) / 2
     stress = moment / round_section_modulus(diameter=diameter)
     bent = moment / (modulus * round_inertia(diameter=diameter))  # curvature at each place

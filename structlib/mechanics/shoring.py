@@ -28,9 +28,7 @@ def _check_place(span, offset):
 
 def _check_loads(**loads):
     for name, load in loads.items():
-        check_number(
-            name, load, low=0, high=formulas.LIMIT, hint="loads act downward here; 0 where there is none"
-        )
+        check_number(name, load, low=0, high=formulas.LIMIT, hint="loads act downward here; 0 where there is none")
 
 
 def lever_factor(*, span, offset):
@@ -172,9 +170,9 @@ def moment_over_temporary_wall(*, line_load, offset, tip_load):
     -100.0
     """
     _check_loads(line_load=line_load, offset=offset, tip_load=tip_load)
-    return formulas.overhang_uniform_support_moment(
-        line_load=line_load, overhang=offset
-    ) + overhang_tip_moment(point_load=tip_load, overhang=offset)
+    return formulas.overhang_uniform_support_moment(line_load=line_load, overhang=offset) + overhang_tip_moment(
+        point_load=tip_load, overhang=offset
+    )
 
 
 def tip_load_that_lifts_the_far_end(*, line_load, span, offset):

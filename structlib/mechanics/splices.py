@@ -81,9 +81,7 @@ def plies_at(position, splices, *, near=0.0):
     """
     hint = "positions run in mm from the left end of the beam"
     check_number("position", position, low=0.0, high=LONGEST, shown=length_text, hint=hint)
-    check_number(
-        "length left out beside a joint", near, low=0.0, high=LONGEST, shown=length_text, hint="0 for none"
-    )
+    check_number("length left out beside a joint", near, low=0.0, high=LONGEST, shown=length_text, hint="0 for none")
     if not isinstance(splices, (list, tuple)) or not splices:
         raise BadInput(
             "splices must list each ply, with an empty tuple for one in one piece; for example ((), (3600.0,))"

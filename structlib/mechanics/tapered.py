@@ -100,9 +100,7 @@ class TaperedMember:
             ("depth at the end", self.end_depth),
         ):
             check_number(name, size, low=SHORTEST, high=3000.0, hint="for example 9.25*inch", **shown)
-        check_number(
-            "modulus", self.modulus, low=0, high=1e6, low_allowed=False, hint="for example 1.6e6*psi"
-        )
+        check_number("modulus", self.modulus, low=0, high=1e6, low_allowed=False, hint="for example 1.6e6*psi")
         for size in (self.length, self.width, self.start_depth, self.end_depth, self.modulus):
             if not isinstance(size, (int, float)):
                 raise BadInput(

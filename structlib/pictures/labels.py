@@ -113,12 +113,7 @@ def boxes_meet(one, other, gap=0.0):
     >>> boxes_meet((0, 0, 10, 10), (11, 0, 20, 10), gap=2)
     True
     """
-    return (
-        one[0] < other[2] + gap
-        and other[0] < one[2] + gap
-        and one[1] < other[3] + gap
-        and other[1] < one[3] + gap
-    )
+    return one[0] < other[2] + gap and other[0] < one[2] + gap and one[1] < other[3] + gap and other[1] < one[3] + gap
 
 
 def wrap(text, width, size, bold=False):
@@ -185,7 +180,13 @@ def _glued(words):
     # a number stays with the short word or sign behind it: "820 lb/ft" and "94 %" are never torn
     glued = []
     for word in words:
-        if glued and glued[-1][0].isdigit() and " " not in glued[-1] and len(word) <= 6 and (word[0].isalpha() or word == "%"):
+        if (
+            glued
+            and glued[-1][0].isdigit()
+            and " " not in glued[-1]
+            and len(word) <= 6
+            and (word[0].isalpha() or word == "%")
+        ):
             glued[-1] += " " + word
         else:
             glued.append(word)

@@ -64,9 +64,7 @@ def _checked_size(size):
     try:
         width, height = size
     except (TypeError, ValueError):
-        raise BadInput(
-            f"size must be a width and a height in pixels, for example (1920, 1080), got {size!r}"
-        ) from None
+        raise BadInput(f"size must be a width and a height in pixels, for example (1920, 1080), got {size!r}") from None
     for name, pixels in (("width", width), ("height", height)):
         check_number(
             f"{name} of the picture",
@@ -235,9 +233,7 @@ def _write(figure, file, ending, scene):
             FigureCanvasAgg(figure).print_png(file, metadata={"Software": None, "Title": scene.title})
             return
         text = io.StringIO()
-        FigureCanvasSVG(figure).print_svg(
-            text, metadata={"Date": None, "Title": scene.title, "Description": scene.alt}
-        )
+        FigureCanvasSVG(figure).print_svg(text, metadata={"Date": None, "Title": scene.title, "Description": scene.alt})
     # matplotlib gives the size in points; a film wants it in pixels
     width, height = figure.get_size_inches() * DPI
     size = f'width="{width:.0f}" height="{height:.0f}"'

@@ -83,11 +83,7 @@ class Dimension:
         ends, lines = [], []
         for x, y in (self.start, self.end):
             at = (x, self.start[1] + self.offset) if level else (self.start[0] + self.offset, y)
-            near = (
-                (x, at[1] - way * min(8, abs(self.offset)))
-                if level
-                else (at[0] - way * min(8, abs(self.offset)), y)
-            )
+            near = (x, at[1] - way * min(8, abs(self.offset))) if level else (at[0] - way * min(8, abs(self.offset)), y)
             past = (at[0], at[1] + 4 * way) if level else (at[0] + 4 * way, at[1])
             lines.append(Line((near, past), "dimension"))
             ends.append(at)
@@ -142,8 +138,7 @@ class Grain:
             inset = 0.0 if not wave else (right - left) * (0.02 + 0.05 * ((i * 7) % 3))
             length = right - left - 2 * inset
             points = tuple(
-                (left + inset + length * k / steps, y + wave * math.sin(1.7 * k + 2.4 * i))
-                for k in range(steps + 1)
+                (left + inset + length * k / steps, y + wave * math.sin(1.7 * k + 2.4 * i)) for k in range(steps + 1)
             )
             lines.append(Line(tuple((b, a) for a, b in points) if upright else points, self.role))
         return lines
@@ -171,9 +166,7 @@ class Grain:
                     inside = []
             lines.append(inside)
         return [
-            Line(tuple(line if upright else [(y, x) for x, y in line]), self.role)
-            for line in lines
-            if len(line) > 1
+            Line(tuple(line if upright else [(y, x) for x, y in line]), self.role) for line in lines if len(line) > 1
         ]
 
 
@@ -416,8 +409,6 @@ def outside(scene):
             points, name = ((left, top), (right, bottom)), item.text
         else:
             points, name = [p for outline, _ in item.outlines for p in outline], item.role
-        if any(
-            not (-0.05 <= x <= scene.width + 0.05 and -0.05 <= y <= scene.height + 0.05) for x, y in points
-        ):
+        if any(not (-0.05 <= x <= scene.width + 0.05 and -0.05 <= y <= scene.height + 0.05) for x, y in points):
             found.append(name)
     return found

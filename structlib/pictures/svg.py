@@ -55,9 +55,7 @@ def _rules(paint):
     rules.append(f".{CLASS} .l{{fill:none}}")
     rules += [f".{CLASS} .s{size}{{font-size:{size}px}}" for size in _SIZES]
     rules += [f".{CLASS} text.{role}{{fill:{paint(role)};stroke:none}}" for role in TEXT_ROLES]
-    rules.append(
-        f".{CLASS} .m{{text-anchor:middle}}.{CLASS} .e{{text-anchor:end}}.{CLASS} .b{{font-weight:700}}"
-    )
+    rules.append(f".{CLASS} .m{{text-anchor:middle}}.{CLASS} .e{{text-anchor:end}}.{CLASS} .b{{font-weight:700}}")
     return "".join(rules)
 
 

@@ -24,9 +24,7 @@ _TEXT = 4.2
 _SMALL = 0.8 * _TEXT
 _LINE = 5.0  # from line to line of the small words
 
-CAUTION = (
-    "This sheet teaches and prepares. A licensed engineer, the local code and the permit decide what is drilled."
-)
+CAUTION = "This sheet teaches and prepares. A licensed engineer, the local code and the permit decide what is drilled."
 NOT_FOR_DRILLING = "NOT FOR DRILLING"
 _BLANK = "Not for drilling: no number of an engineer's drawing. Drawing no. ____________"
 
@@ -91,9 +89,7 @@ def drilling_template(
         texts.append((min(x + 7.5, max(left, width - MARGIN - 1.9 * len(words))), y - 2.0, words, 0.8))
     ruler = bottom + 12.0
     lines.append(f'<path class="ruler" stroke-width="0.5" d="M{left:.3f} {ruler:.3f}h{RULER:.3f}"/>')
-    lines += [
-        f'<path d="M{left + k * inch / 2:.3f} {ruler:.3f}v{-4 if k % 2 == 0 else -2.5}"/>' for k in range(9)
-    ]
+    lines += [f'<path d="M{left + k * inch / 2:.3f} {ruler:.3f}v{-4 if k % 2 == 0 else -2.5}"/>' for k in range(9)]
     lines.append("</g>")
     texts.append((left, ruler + 6, "This ruler is 4 in (101.6 mm) long. If it is not, the print is", 0.8))
     texts.append((left, ruler + 11, "scaled: print again at 100 %, without fitting to the page.", 0.8))

@@ -158,9 +158,7 @@ def _page(size, window, beam, holes, title, windows, system):
     strokes += [Stroke(tuple(at(*point) for point in line), 0.2, True) for line in marks]
     ruler, ruler_words = _ruler(width)
     told = (Words(_EDGE, height - 0.7 * inch, told),) if told else ()
-    return TemplatePage(
-        width, height, tuple(strokes + ruler), tuple(drawn), (*words, *told, *ruler_words), window
-    )
+    return TemplatePage(width, height, tuple(strokes + ruler), tuple(drawn), (*words, *told, *ruler_words), window)
 
 
 def _plate_edges(depth, plate_depth):

@@ -416,14 +416,12 @@ def governing(checks):
     >>> governing([a, b]).name
     'sag'
     """
-    most = None
+    most, greatest = None, -math.inf
     for check in checks:
         if check.decides:
             share = math.inf if check.share != check.share else check.share
             if most is None or share > greatest:
                 most, greatest = check, share
     if most is None:
-        raise BadInput(
-            "no check decides, so none governs; give the checks of one member, for example result.checks"
-        )
+        raise BadInput("no check decides, so none governs; give the checks of one member, for example result.checks")
     return most

@@ -37,9 +37,12 @@ def _free_port():
 
 def asked_of_other_hosts(addresses):
     """Pick the addresses that are not on this machine."""
-    return [one for one in addresses
-            if urlsplit(one).scheme not in ("data", "blob", "about")
-            and urlsplit(one).hostname not in ("127.0.0.1", "localhost", "::1")]
+    return [
+        one
+        for one in addresses
+        if urlsplit(one).scheme not in ("data", "blob", "about")
+        and urlsplit(one).hostname not in ("127.0.0.1", "localhost", "::1")
+    ]
 
 
 def listen(page):
@@ -53,8 +56,7 @@ def listen(page):
 
 def copied_notebooks(folder):
     """Copy the notebooks into ``folder``, and return where they are."""
-    return shutil.copytree(NOTEBOOKS, Path(folder) / "notebooks",
-                           ignore=shutil.ignore_patterns(".ipynb_checkpoints"))
+    return shutil.copytree(NOTEBOOKS, Path(folder) / "notebooks", ignore=shutil.ignore_patterns(".ipynb_checkpoints"))
 
 
 @contextmanager

@@ -146,9 +146,7 @@ def test_slider_by_keyboard(notebook, name):
     handle(notebook, name).focus()
     notebook.keyboard.press(key)
     after = wait_for_change(notebook, before)
-    assert (
-        after["table"] != before["table"] or name == "plies"
-    )  # the same wood in more plies is the same numbers
+    assert after["table"] != before["table"] or name == "plies"  # the same wood in more plies is the same numbers
     assert box(notebook, name) != text
     assert after["height"] == before["height"]
 
@@ -179,9 +177,7 @@ def test_typed_value_is_read_and_a_bad_one_is_answered(notebook):
     assert box(notebook, "span") == "10 ft 3 in"
     field.fill("12")
     field.press("Enter")
-    notebook.wait_for_function(
-        "() => /12 what/.test(document.querySelector('.sl-bench .sl-status').innerText)"
-    )
+    notebook.wait_for_function("() => /12 what/.test(document.querySelector('.sl-bench .sl-status').innerText)")
     notebook.wait_for_function(  # the box is put back in a message of its own
         "() => document.querySelector('.sl-bench .sl-box-span input').value === '10 ft 3 in'", timeout=10_000
     )
@@ -221,9 +217,7 @@ def test_prediction_is_committed_before_the_answer_by_keyboard(notebook):
     notebook.wait_for_function("() => !document.querySelector('.sl-predict button').disabled")
     button.focus()
     notebook.keyboard.press("Enter")
-    notebook.wait_for_function(
-        "() => /Yes\\.|Not quite/.test(document.querySelector('.sl-predict').innerText)"
-    )
+    notebook.wait_for_function("() => /Yes\\.|Not quite/.test(document.querySelector('.sl-predict').innerText)")
 
 
 def test_practice_answers_a_wrong_try(notebook):
@@ -235,9 +229,7 @@ def test_practice_answers_a_wrong_try(notebook):
     field = block.locator("input[placeholder='number and unit']")
     field.fill("banana")
     field.press("Enter")
-    notebook.wait_for_function(
-        "() => document.querySelector('.sl-practice [role=status]')?.innerText.length > 10"
-    )
+    notebook.wait_for_function("() => document.querySelector('.sl-practice [role=status]')?.innerText.length > 10")
 
 
 def test_no_error_reached_the_console(notebook):

@@ -18,7 +18,5 @@ BY_HAND = {
     "post_taken_out_moment": lambda n: n["load"] / plf * (n["span"] / ft) ** 2 / 2 * lb * ft,
     "plies_that_run_through": lambda n: n["plies"] - n["at"],
     "zero_moment_place": lambda n: 0.75 * (n["span"] / ft) * ft,
-    "taper_weak_spot": lambda n: (
-        n["span"] / ft * (n["shallow"] / inch) / (n["shallow"] / inch + n["deep"] / inch) * ft
-    ),
+    "taper_weak_spot": lambda n: n["span"] / ft * (n["shallow"] / inch) / (n["shallow"] / inch + n["deep"] / inch) * ft,
 }

@@ -14,9 +14,7 @@ def _decides(n):
 BY_HAND = {
     "seat_length": lambda n: n["push"] / lb / (1.5 * n["plies"] * (n["value"] / psi)) * inch,
     "crushing_share": lambda n: (
-        (n["load"] / plf * (n["span"] / ft) / 2)
-        / (1.5 * n["plies"] * (n["seat"] / inch))
-        / (n["value"] / psi)
+        (n["load"] / plf * (n["span"] / ft) / 2) / (1.5 * n["plies"] * (n["seat"] / inch)) / (n["value"] / psi)
     ),
     "which_face": _decides,
     "jack_stud_count": lambda n: math.ceil(

@@ -12,8 +12,6 @@ BY_HAND = {
     "plate_share": _plate,
     "joined_stack": lambda n: n["count"] ** 2,
     "sister_end": lambda n: n["share"] * (n["moment"] / (lb * ft)) / (n["arm"] / ft) * lb,
-    "plate_weight": lambda n: (
-        (n["thick"] / inch) * (n["deep"] / inch) / 144 * n["feet"] / n["pieces"] * 490 * lb
-    ),
+    "plate_weight": lambda n: (n["thick"] / inch) * (n["deep"] / inch) / 144 * n["feet"] / n["pieces"] * 490 * lb,
     "side_load": lambda n: (n["load"] / plf) * (n["plies"] - 1) / n["plies"] * plf,
 }

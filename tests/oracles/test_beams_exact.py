@@ -11,9 +11,7 @@ ROUNDING = 1e-9  # of the largest value of each quantity
 
 EI = 2.0e12
 CASES = {
-    "uniform on a simple span": Beam(
-        4000.0, EI, [Support(0.0), Support(4000.0)], [LineLoad(0.0, 4000.0, 5.0)]
-    ),
+    "uniform on a simple span": Beam(4000.0, EI, [Support(0.0), Support(4000.0)], [LineLoad(0.0, 4000.0, 5.0)]),
     "mixed loads with a ramp and a couple": Beam(
         5000.0,
         EI,
@@ -25,9 +23,7 @@ CASES = {
             Couple(3500.0, 4e6),
         ],
     ),
-    "ramp that changes sign": Beam(
-        4000.0, EI, [Support(0.0), Support(4000.0)], [LineLoad(0.0, 4000.0, -6.0, 9.0)]
-    ),
+    "ramp that changes sign": Beam(4000.0, EI, [Support(0.0), Support(4000.0)], [LineLoad(0.0, 4000.0, -6.0, 9.0)]),
     "two spans with a patch load": Beam(
         8000.0,
         EI,
@@ -111,9 +107,7 @@ CASES = {
         [Support(0.0), Support(1.0), Support(10001.0)],
         [LineLoad(0.0, 10001.0, 3.0), PointLoad(0.5, 400.0)],
     ),
-    "settlement only": Beam(
-        8000.0, EI, [Support(0.0), Support(4000.0, settlement=10.0), Support(8000.0)]
-    ),
+    "settlement only": Beam(8000.0, EI, [Support(0.0), Support(4000.0, settlement=10.0), Support(8000.0)]),
 }
 
 

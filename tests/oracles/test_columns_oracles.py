@@ -45,9 +45,7 @@ def test_euler_load_is_the_least_load_under_which_differences_find_a_bow():
         numpy.diag([2.0] * size) - numpy.diag([1.0] * (size - 1), 1) - numpy.diag([1.0] * (size - 1), -1)
     ) / step**2
     least = numpy.linalg.eigvalsh(matrix)[0]
-    assert mechanics.euler_load(bending_stiffness=3.0, effective_length=2.0) == pytest.approx(
-        3 * least / 4, rel=1e-4
-    )
+    assert mechanics.euler_load(bending_stiffness=3.0, effective_length=2.0) == pytest.approx(3 * least / 4, rel=1e-4)
 
 
 def test_euler_stress_and_load_are_one_formula():
@@ -148,13 +146,9 @@ def test_longest_height_from_the_formula_solved_for_it(load):
 def test_fewest_plies_by_trying_each(load):
     wood = find_material("Douglas Fir-Larch", "No.2")
     enough = [
-        plies
-        for plies in range(1, 6)
-        if plies * 1.5 * 50 >= 96 and by_hand(FIR_2X6, 1.5, 5.5, 96, plies, 0.6) >= load
+        plies for plies in range(1, 6) if plies * 1.5 * 50 >= 96 and by_hand(FIR_2X6, 1.5, 5.5, 96, plies, 0.6) >= load
     ]
-    found = fewest_plies(
-        wood, load=load * lb, time_factor=1.0, ply_width=1.5 * inch, depth=5.5 * inch, height=8 * ft
-    )
+    found = fewest_plies(wood, load=load * lb, time_factor=1.0, ply_width=1.5 * inch, depth=5.5 * inch, height=8 * ft)
     assert found == enough[0]
 
 
@@ -178,9 +172,7 @@ def test_older_steel_formula_as_printed_in_its_two_pieces(Fy):
     for slender in (10.0, 60.0, turn - 1e-9, turn + 1e-9, 150.0, 199.0):
         s = slender / turn
         stress = (
-            (1 - s**2 / 2) * Fy / (5 / 3 + 3 * s / 8 - s**3 / 8)
-            if s <= 1
-            else 12 * pi**2 * 29000 / (23 * slender**2)
+            (1 - s**2 / 2) * Fy / (5 / 3 + 3 * s / 8 - s**3 / 8) if s <= 1 else 12 * pi**2 * 29000 / (23 * slender**2)
         )
         found = steel_columns.allowable_stress_1989(slenderness=slender, yield_strength=Fy * ksi)
         assert found / ksi == pytest.approx(stress, rel=1e-9)
@@ -235,9 +227,7 @@ def turned(length, across, angle):
 
 @pytest.mark.parametrize("near", [0.0, 4.0, 9.0])
 def test_beam_clears_the_walls_at_every_angle_and_a_longer_one_does_not(near):
-    found = seats.swing_in(
-        clear_width=144 * inch, across=9.25 * inch, near_pocket=near * inch, far_pocket=4 * inch
-    )
+    found = seats.swing_in(clear_width=144 * inch, across=9.25 * inch, near_pocket=near * inch, far_pocket=4 * inch)
     length, angles = found.length / inch, numpy.linspace(0, 1.0, 20001)
     room = 144 + near
     widest = max(turned(length, 9.25, angle)[0] for angle in angles)
@@ -250,9 +240,7 @@ def test_beam_clears_the_walls_at_every_angle_and_a_longer_one_does_not(near):
 
 def test_near_pocket_is_tall_enough_at_every_angle():
     """The part of the turned beam inside the pocket, by the points of its outline, at every angle."""
-    found = seats.swing_in(
-        clear_width=144 * inch, across=9.25 * inch, near_pocket=9 * inch, far_pocket=4 * inch
-    )
+    found = seats.swing_in(clear_width=144 * inch, across=9.25 * inch, near_pocket=9 * inch, far_pocket=4 * inch)
     length, across = found.length / inch, 9.25
     along = numpy.linspace(0, 1, 4001)
     outline = numpy.concatenate(

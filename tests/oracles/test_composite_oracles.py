@@ -107,9 +107,7 @@ def test_two_layers_on_giving_fasteners_against_the_differential_equation():
     )
     sag = numpy.linalg.solve(matrix, [0.0, 0.0, 1.0])[2]
     stiffness = 1.0 / (sag * wave**4)
-    efficiency = fastener_efficiency(
-        axial_stiffness=first, spacing=spacing, slip_modulus=slip_modulus, span=span
-    )
+    efficiency = fastener_efficiency(axial_stiffness=first, spacing=spacing, slip_modulus=slip_modulus, span=span)
     joined = joined_share(top, bottom, efficiency=efficiency)
     assert partly_joined_stiffness([top, bottom], joined=joined) == pytest.approx(stiffness, rel=1e-9)
 
@@ -162,9 +160,7 @@ def test_partial_sister_sags_as_finite_elements_say():
     model.def_support("0.0", True, True, True, True, False, False)
     model.def_support(f"{span}", False, True, True, False, False, False)
     model.analyze(check_statics=False)
-    pieces = stepped_stiffness(
-        span=span, start=start, end=end, outside=modulus * bare, inside=modulus * helped
-    )
+    pieces = stepped_stiffness(span=span, start=start, end=end, outside=modulus * bare, inside=modulus * helped)
     beam = solve(Beam(span, pieces, (Support(0.0), Support(span)), (LineLoad(0.0, span, load),)))
     for place in (start, span / 2, end):
         by_elements = -list(model.nodes[f"{place}"].DY.values())[0]
@@ -193,13 +189,7 @@ def _shape_moment_kip_in(name, unbraced_in, strength=50.0):
     rts = (iy * cw) ** 0.25 / s**0.5
     lp = 1.76 * ry * (steel / strength) ** 0.5
     a = j / (s * ho)
-    lr = (
-        1.95
-        * rts
-        * steel
-        / (0.7 * strength)
-        * (a + (a * a + 6.76 * (0.7 * strength / steel) ** 2) ** 0.5) ** 0.5
-    )
+    lr = 1.95 * rts * steel / (0.7 * strength) * (a + (a * a + 6.76 * (0.7 * strength / steel) ** 2) ** 0.5) ** 0.5
     plastic = strength * z
     if (lean := bf / 2 / tf) > 0.38 * (steel / strength) ** 0.5:
         along = (lean / (steel / strength) ** 0.5 - 0.38) / (1.0 - 0.38)
@@ -236,8 +226,7 @@ def test_rolling_over_is_the_buckling_of_a_beam_under_even_moment(name):
         math.pi
         / length
         * math.sqrt(
-            steel * shape.weak_inertia * shear_modulus * j
-            + (math.pi * steel / length) ** 2 * shape.weak_inertia * cw
+            steel * shape.weak_inertia * shear_modulus * j + (math.pi * steel / length) ** 2 * shape.weak_inertia * cw
         )
     )
     assert steel_moment(shape, unbraced_length=length).nominal == pytest.approx(euler, rel=3e-3)
@@ -262,9 +251,7 @@ def test_plate_moment_against_a_second_working():
 def test_shapes_that_are_not_compact_are_those_that_the_manual_marks():
     """Of these shapes at 50 ksi the user note of AISC 360-22 F2 (seen) names six as not compact."""
     lean = {
-        name
-        for name in shape_names("W")
-        if any(ratio > most for ratio, most in lean_parts(steel_shape(name)).values())
+        name for name in shape_names("W") if any(ratio > most for ratio, most in lean_parts(steel_shape(name)).values())
     }
     assert lean == {"W6x8.5", "W6x9", "W6x15", "W8x10", "W8x31", "W10x12"}
 

@@ -86,9 +86,9 @@ def test_shear_flow_is_the_change_of_the_bending_force_in_the_part(width, flange
     if first > 0:
         flow = groups.shear_flow(shear=shear, first_moment=float(first), inertia=float(inertia))
         assert flow == pytest.approx(float(shear * push_per_moment), rel=1e-12)
-        assert groups.shear_from_flow(
-            flow=flow, first_moment=float(first), inertia=float(inertia)
-        ) == pytest.approx(shear)
+        assert groups.shear_from_flow(flow=flow, first_moment=float(first), inertia=float(inertia)) == pytest.approx(
+            shear
+        )
         spacing = groups.fastener_spacing(value=500.0, flow=flow, lines=2)
         assert groups.fastener_flow(value=500.0, spacing=spacing, lines=2) == pytest.approx(flow)
 

@@ -33,9 +33,7 @@ def _finite_elements(frame):
     for name, bar in frame.bars.items():
         length = frame.length(name)
         yielding = 1 / bar.slip_start + length / bar.axial_stiffness + 1 / bar.slip_end
-        model.add_section(
-            name, length / yielding, 1.0, bar.bending_stiffness, 1.0
-        )  # bars with slip carry no load
+        model.add_section(name, length / yielding, 1.0, bar.bending_stiffness, 1.0)  # bars with slip carry no load
         model.add_member(name, bar.start, bar.end, "unit", name)
         start, end = bar.hinges in ("start", "both"), bar.hinges in ("end", "both")
         model.def_releases(name, Rzi=start, Rzj=end)
@@ -113,15 +111,11 @@ def test_frame_equals_finite_elements(name):
     for bar in frame.bars:
         member, length = model.members[bar], frame.length(bar)
         cosine, sine = frame.direction(bar)
-        left = float(
-            numpy.dot(member.T()[1, :2], (-sine, cosine))
-        )  # its own y always leans up; -1 if that is right
+        left = float(numpy.dot(member.T()[1, :2], (-sine, cosine)))  # its own y always leans up; -1 if that is right
         assert abs(left) == pytest.approx(1.0)
         for share in (0.013, 0.31, 0.5, 0.77, 0.985):
             place = share * length
-            pairs["axial"].append(
-                (solved.axial(bar, share), -member.axial(place))
-            )  # there, tension is negative
+            pairs["axial"].append((solved.axial(bar, share), -member.axial(place)))  # there, tension is negative
             pairs["shear"].append((solved.shear(bar, share), left * member.shear("Fy", place)))
             pairs["moment"].append((solved.moment(bar, share), -left * member.moment("Mz", place)))
     for joint in frame.joints:

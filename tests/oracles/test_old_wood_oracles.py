@@ -49,9 +49,7 @@ def first_frequency(stiffness, line_weight, span, point_weight=0.0, elements=40)
         M[2 * e : 2 * e + 4, 2 * e : 2 * e + 4] += m
     M[elements, elements] += point_weight / g  # sinking of the middle node
     free = [i for i in range(2 * nodes) if i not in (0, 2 * (nodes - 1))]
-    lowest = eigh(
-        K[numpy.ix_(free, free)], M[numpy.ix_(free, free)], subset_by_index=[0, 0], eigvals_only=True
-    )
+    lowest = eigh(K[numpy.ix_(free, free)], M[numpy.ix_(free, free)], subset_by_index=[0, 0], eigvals_only=True)
     return math.sqrt(lowest[0]) / (2 * math.pi)
 
 
@@ -141,7 +139,5 @@ def test_what_cuts_leave_in_exact_shares():
     full = sympy.Rational(2, 3) * F * b * d
     cut = notched_ends.tension_notch_shear(shear_value=F, width=b, depth=d, remaining=3 * d / 4)
     assert sympy.simplify(cut / full) == sympy.Rational(27, 64)
-    top = notched_ends.compression_notch_shear(
-        shear_value=F, width=b, depth=d, remaining=3 * d / 4, reach=3 * d / 4
-    )
+    top = notched_ends.compression_notch_shear(shear_value=F, width=b, depth=d, remaining=3 * d / 4, reach=3 * d / 4)
     assert sympy.simplify(top / full) == sympy.Rational(3, 4)

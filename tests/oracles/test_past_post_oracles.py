@@ -54,29 +54,20 @@ def test_every_arrangement_as_finite_elements_find_it(places, length):
     pushes = numpy.array(pushes)
     for number in range(len(places)):
         assert found.greatest_reaction(number).value == pytest.approx(pushes[:, number].max(), rel=1e-8)
-        assert found.least_reaction(number).value == pytest.approx(
-            pushes[:, number].min(), rel=1e-8, abs=1e-4
-        )
+        assert found.least_reaction(number).value == pytest.approx(pushes[:, number].min(), rel=1e-8, abs=1e-4)
     least, most = found.moments(numpy.linspace(1.0, length - 1.0, 23))
     moments = numpy.array(moments)
     sign = numpy.sign(
-        moments[-1][11]
-        * found.case((True,) * len(parts)).moment(float(numpy.linspace(1.0, length - 1.0, 23)[11]))
+        moments[-1][11] * found.case((True,) * len(parts)).moment(float(numpy.linspace(1.0, length - 1.0, 23)[11]))
     )
-    low, high = (
-        (moments.min(axis=0), moments.max(axis=0))
-        if sign > 0
-        else (-moments.max(axis=0), -moments.min(axis=0))
-    )
+    low, high = (moments.min(axis=0), moments.max(axis=0)) if sign > 0 else (-moments.max(axis=0), -moments.min(axis=0))
     scale = abs(moments).max()
     assert least == pytest.approx(low, abs=1e-7 * scale) and most == pytest.approx(high, abs=1e-7 * scale)
 
 
 def test_the_tip_of_an_overhang_as_finite_elements_find_it():
     model = _finite_elements(4500.0, (0.0, 3600.0), (), 3000.0)
-    ours = overhang_tip_deflection(
-        point_load=3000.0, span=3600.0, overhang=900.0, bending_stiffness=MODULUS * INERTIA
-    )
+    ours = overhang_tip_deflection(point_load=3000.0, span=3600.0, overhang=900.0, bending_stiffness=MODULUS * INERTIA)
     assert ours == pytest.approx(-model.nodes["at 4500.0"].DY["Combo 1"], rel=1e-8)
 
 
@@ -160,7 +151,5 @@ def test_a_tapered_cantilever_as_scipy_integrates(start, end):
         moment = w * (length - x) ** 2 / 2 + force * max(0.0, place - x)
         return (length - x) * moment * 12 / (modulus * width * (start + (end - start) * x / length) ** 3)
 
-    exact = sum(
-        integrate.quad(integrand, a, b, epsabs=0, epsrel=1e-12)[0] for a, b in ((0, place), (place, length))
-    )
+    exact = sum(integrate.quad(integrand, a, b, epsabs=0, epsrel=1e-12)[0] for a, b in ((0, place), (place, length)))
     assert found.deflection == pytest.approx(exact, rel=1e-9)

@@ -64,9 +64,7 @@ def size_factor(wood, depth):
 
 
 def bending_value(wood, ply_width, depth, plies, braces, time, wet, even):
-    repeats = (
-        {"dimension": 1.15, "timber": 1.0, "lvl": 1.04}[wood.kind] if plies >= 3 else 1.0
-    )  # NDS 2018 4.3.9, 8.3.7
+    repeats = {"dimension": 1.15, "timber": 1.0, "lvl": 1.04}[wood.kind] if plies >= 3 else 1.0  # NDS 2018 4.3.9, 8.3.7
     size = size_factor(wood, depth)
     starred = wood.bending * time * repeats * wet["bending"] * (1.0 if wood.kind == "lvl" else size)
     width = ply_width * plies
@@ -159,19 +157,13 @@ def by_hand(job, choice):
             evens = [load.intensity * factor for load, factor in mine if isinstance(load, LineLoad)]
             return (
                 evens + ([own] if "dead" in types else []),
-                [
-                    (load.force * factor, load.position)
-                    for load, factor in mine
-                    if isinstance(load, PointLoad)
-                ],
+                [(load.force * factor, load.position) for load, factor in mine if isinstance(load, PointLoad)],
             )
 
         evens, points = loads(present)
         left, right, moment, bent = simple_beam(span, evens, points)
         # bending: f_b = M / S against F_b with its factors (NDS 2018 3.3.1)
-        allowed = bending_value(
-            wood, choice.ply_width, depth, choice.plies, job.unbraced_length, time, wet, even
-        )
+        allowed = bending_value(wood, choice.ply_width, depth, choice.plies, job.unbraced_length, time, wet, even)
         keep("bending", peak(moment, span)[0] / (width * depth**2 / 6) / allowed)
         # shear: f_v = 3 V / 2 b d (3.4.2); even load within a depth of the face is left out (3.4.3.1)
         for name, push, seat in (("left", left, job.left), ("right", right, job.right)):
@@ -240,9 +232,7 @@ def random_job(seed, points):
     ]
     if points:
         loads += [
-            TypedLoad(
-                dice.choice(TYPES), PointLoad(dice.uniform(0.05, 0.95) * span, dice.uniform(100, 3000) * lb)
-            )
+            TypedLoad(dice.choice(TYPES), PointLoad(dice.uniform(0.05, 0.95) * span, dice.uniform(100, 3000) * lb))
             for _ in range(dice.randint(1, 2))
         ]
     return BeamJob(

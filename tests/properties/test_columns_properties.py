@@ -115,9 +115,7 @@ def test_column_factor_lies_under_crushing_and_under_euler(ratio, shape):
 
 @settings(max_examples=40, deadline=None)
 @given(st.floats(1.0, 1e6), st.floats(0.0, 500.0), st.floats(0.0, 0.98))
-def test_a_bowed_column_bends_more_than_its_load_alone_would_and_within_a_quarter_of_the_growth(
-    load, off, share
-):
+def test_a_bowed_column_bends_more_than_its_load_alone_would_and_within_a_quarter_of_the_growth(load, off, share):
     euler = load / max(share, 1e-6)
     plain = mechanics.eccentric_moment(load=load, eccentricity=off)
     bowed = mechanics.secant_moment(load=load, eccentricity=off, euler_load=euler)
@@ -145,9 +143,7 @@ def test_a_plain_pad_keeps_to_the_soil_and_to_its_own_thickness(load, name, base
         side, thickness = footings.plain_pad(load=load * lb, soil=soil, base=base * inch)
     except OutsideRule:
         assume(False)
-    for check in footings.pad_checks(
-        load=load * lb, side=side, thickness=thickness, soil=soil, base=base * inch
-    ):
+    for check in footings.pad_checks(load=load * lb, side=side, thickness=thickness, soil=soil, base=base * inch):
         assert check.share <= 1 + 1e-9, check.name
 
 
@@ -162,9 +158,7 @@ def test_jack_studs_are_enough_and_not_one_too_many(reaction, width, value):
 @settings(max_examples=40, deadline=None)
 @given(st.floats(4, 40), st.floats(3, 24), st.floats(0, 12), st.floats(0, 12))
 def test_a_beam_that_swings_in_fits_and_its_seats_add_up(clear, across, near, far):
-    found = seats.swing_in(
-        clear_width=clear * ft, across=across * inch, near_pocket=near * inch, far_pocket=far * inch
-    )
+    found = seats.swing_in(clear_width=clear * ft, across=across * inch, near_pocket=near * inch, far_pocket=far * inch)
     assert found.near_overlap <= near * inch + 1e-6 and found.far_overlap <= far * inch + 1e-6
     assert found.length == pytest.approx(clear * ft + found.near_overlap + found.far_overlap)
 

@@ -60,9 +60,7 @@ def test_stresses_of_half_joined_layers_meet_both_limits(first, second, moment):
     for (upper, lower), part in zip(joined, (top, bottom)):
         for found, height in ((upper, part.centre - part.depth / 2), (lower, part.centre + part.depth / 2)):
             expected = joined_stress([top, bottom], modulus=part.modulus, height=height, moment=moment)
-            assert found == approx(
-                expected, rel=1e-6, abs=1e-9 * max(abs(one) for one in joined[0] + joined[1])
-            )
+            assert found == approx(expected, rel=1e-6, abs=1e-9 * max(abs(one) for one in joined[0] + joined[1]))
 
 
 @some

@@ -22,9 +22,7 @@ def value(D, main_thick, side_thick, gravity, main_angle, side_angle):
 
 @settings(max_examples=50, deadline=None)
 @given(DIAMETER, THICKNESS, THICKNESS, GRAVITY, ANGLE, ANGLE, MORE)
-def test_thicker_members_never_carry_less_and_mode_IV_does_not_care(
-    D, main, side, gravity, along, across, more
-):
+def test_thicker_members_never_carry_less_and_mode_IV_does_not_care(D, main, side, gravity, along, across, more):
     thin = value(D, main, side, gravity, along, across)
     for thick in (
         value(D, main + more, side, gravity, along, across),
@@ -73,9 +71,7 @@ def test_bearing_at_an_angle_lies_between_along_and_across(D, gravity, angle):
 def test_nails_do_not_care_about_the_grain(D, gravity, first, second):
     def nailed(angle):
         piece = dowels.wood_piece(thickness=3 * inch, specific_gravity=gravity, angle=angle * deg)
-        return dowels.lateral_value(
-            dowels.nail_of_size(diameter=D * inch, length=6 * inch), main=piece, side=piece
-        )
+        return dowels.lateral_value(dowels.nail_of_size(diameter=D * inch, length=6 * inch), main=piece, side=piece)
 
     assert nailed(first) == nailed(second)
 

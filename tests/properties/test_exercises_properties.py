@@ -12,9 +12,7 @@ KINDS = [kind for found in exercises.kinds().values() for kind in found]
 PIECES = st.sampled_from(
     ["12", "1/2", "-", "'", '"', " ", "ft", "in", "psf", ",", ".", "e9", "%", "x", "lb", "³", "not"]
 )
-JUNK = st.one_of(
-    st.text(max_size=80), st.lists(PIECES, max_size=8).map("".join), st.none(), st.integers(), st.floats()
-)
+JUNK = st.one_of(st.text(max_size=80), st.lists(PIECES, max_size=8).map("".join), st.none(), st.integers(), st.floats())
 
 
 @settings(max_examples=200, deadline=None)

@@ -51,18 +51,14 @@ def test_every_free_body_balances(span, rise, left, right, height, held_by, slip
 @given(span=SPANS, rise=RISES, left=LOADS, right=LOADS, height=HEIGHTS)
 def test_tie_force_ridge_shear_and_thrust_agree_with_the_solver(span, rise, left, right, height):
     solved = solve_frame(
-        rafter_pair(
-            building_span=span, rise=rise, left_load=left, right_load=right, height_fraction=height, **STIFF
-        )
+        rafter_pair(building_span=span, rise=rise, left_load=left, right_load=right, height_fraction=height, **STIFF)
     )
     pull = frames_uneven.uneven_tie_force(
         left_load=left, right_load=right, building_span=span, rise=rise, height_fraction=height
     )
     scale = (left + right) * span * (1 + span / rise) / (1 - height) + 1.0
     assert solved.axial("tie", 0.5) == pytest.approx(pull, rel=1e-7, abs=1e-7 * scale)
-    even = frames.tie_force(
-        line_load=(left + right) / 2, building_span=span, rise=rise, height_fraction=height
-    )
+    even = frames.tie_force(line_load=(left + right) / 2, building_span=span, rise=rise, height_fraction=height)
     assert pull == pytest.approx(even, rel=1e-12, abs=1e-12)
 
 
@@ -87,6 +83,4 @@ def test_steeper_pushes_less_and_twice_the_load_pushes_twice(span, rise, load, t
     push = frames.rafter_thrust(line_load=load, building_span=span, rise=rise)
     steeper = frames.rafter_thrust(line_load=load, building_span=span, rise=times * rise)
     heavier = frames.rafter_thrust(line_load=times * load, building_span=span, rise=rise)
-    assert steeper == pytest.approx(push / times, rel=1e-12) and heavier == pytest.approx(
-        push * times, rel=1e-12
-    )
+    assert steeper == pytest.approx(push / times, rel=1e-12) and heavier == pytest.approx(push * times, rel=1e-12)

@@ -9,11 +9,11 @@ from structlib.house.alternatives import Space, alternatives
 from structlib.house.beam import ON_MASONRY, check_beam
 from structlib.house.plies import PLY_JOINTS
 from structlib.house.sizing import build_rack, limit_widths, size_beams
-from structlib.pages.topics.beam import choices
-from structlib.pages.topics.beam.page import BeamPage
 from structlib.pages.kit.comes_down import comes_down_pick
 from structlib.pages.kit.show import start_values
 from structlib.pages.kit.woods import WOODS
+from structlib.pages.topics.beam import choices
+from structlib.pages.topics.beam.page import BeamPage
 from structlib.rules.us.steel_sections import steel_shape
 
 PAGE = BeamPage()
@@ -61,8 +61,11 @@ def lightest(values):
 
 
 def test_every_option_that_knows_less_is_tried():
-    listed = {control.name: {value for _, value in control.options} for control in PAGE.controls({})
-              if hasattr(control, "options")}
+    listed = {
+        control.name: {value for _, value in control.options}
+        for control in PAGE.controls({})
+        if hasattr(control, "options")
+    }
     assert {"unknown"} <= listed["below"] & listed["braced"] & listed["joined"] & listed["wood"]
     assert listed["below"] == {*SEATS, "unknown"}
     assert listed["braced"] == {one for name, _, one in KNOWS_LESS if name == "braced"} | {"unknown"}
@@ -118,5 +121,11 @@ def test_the_wood_told_is_the_only_one_offered():
 
 def test_every_kind_of_what_comes_down_is_on_the_pick():
     assert [value for _, value in comes_down_pick().options] == [
-        "not looked yet", "none", "truss", "chimney", "tub", "post", "bracing",
+        "not looked yet",
+        "none",
+        "truss",
+        "chimney",
+        "tub",
+        "post",
+        "bracing",
     ]

@@ -10,7 +10,7 @@ from structlib.ground import loads, reading
 from structlib.ground.refusals import BadInput
 from structlib.ground.sections import Section
 from structlib.ground.showing import DIMENSIONS, show
-from structlib.ground.units import (deg, ft, inch, kN, kPa, lb, m, pcf, plf, psf, psi)
+from structlib.ground.units import deg, ft, inch, kN, kPa, lb, m, pcf, plf, psf, psi
 
 # By dimension: greatest ordinary size, and half the last place shown (US, metric), in library units.
 ROUNDING = {
@@ -59,8 +59,11 @@ def test_counts_are_read_back_as_shown(number):
 
 
 @settings(max_examples=60, deadline=None)
-@given(feet=st.integers(0, 200), sixteenths=st.integers(0, 191), form=st.sampled_from((
-    "{f}'-{i}\"", "{f}' {i}\"", "{f} ft {i} in", "{f} feet {i} inches", "{f}\u2032 {i}\u2033")))
+@given(
+    feet=st.integers(0, 200),
+    sixteenths=st.integers(0, 191),
+    form=st.sampled_from(("{f}'-{i}\"", "{f}' {i}\"", "{f} ft {i} in", "{f} feet {i} inches", "{f}\u2032 {i}\u2033")),
+)
 def test_feet_and_inches_in_every_form(feet, sixteenths, form):
     whole, part = divmod(sixteenths, 16)
     inches = f"{whole} {part}/16" if part else f"{whole}"
@@ -76,13 +79,41 @@ def test_a_share_over_one_is_never_shown_as_100_percent_or_less(ratio):
         assert (percent > 100) == (ratio > 1)
 
 
-PIECES = st.sampled_from(["12", "6", "1/2", "0", ".", ",", "-", "'", '"', " ", "ft", "in", "psf", "lb", "m",
-                          "e5", "\u2032", "\u00bd", "/", "%", "\n", "\u0663", "nan", "x"])
+PIECES = st.sampled_from(
+    [
+        "12",
+        "6",
+        "1/2",
+        "0",
+        ".",
+        ",",
+        "-",
+        "'",
+        '"',
+        " ",
+        "ft",
+        "in",
+        "psf",
+        "lb",
+        "m",
+        "e5",
+        "\u2032",
+        "\u00bd",
+        "/",
+        "%",
+        "\n",
+        "\u0663",
+        "nan",
+        "x",
+    ]
+)
 
 
 @settings(max_examples=300, deadline=None)
-@given(text=st.one_of(st.text(max_size=20), st.lists(PIECES, max_size=8).map("".join)),
-       dimension=st.sampled_from(DIMENSIONS))
+@given(
+    text=st.one_of(st.text(max_size=20), st.lists(PIECES, max_size=8).map("".join)),
+    dimension=st.sampled_from(DIMENSIONS),
+)
 def test_any_text_is_read_or_refused_in_one_sentence(text, dimension):
     try:
         value = reading.read(text, dimension)
@@ -93,8 +124,7 @@ def test_any_text_is_read_or_refused_in_one_sentence(text, dimension):
 
 
 @settings(max_examples=60, deadline=None)
-@given(st.one_of(st.none(), st.booleans(), st.floats(), st.integers(), st.binary(max_size=5),
-                 st.lists(st.text())))
+@given(st.one_of(st.none(), st.booleans(), st.floats(), st.integers(), st.binary(max_size=5), st.lists(st.text())))
 def test_anything_but_text_with_a_unit_is_refused_as_a_length(thing):
     with pytest.raises(BadInput):
         reading.read_length(thing)
@@ -107,9 +137,11 @@ WIDTHS = st.floats(0.5, 6).map(lambda inches: inches * inch)
 @given(width=WIDTHS, depth=WIDTHS, more=st.floats(1.01, 3), plies=st.integers(1, 6))
 def test_deeper_wider_or_more_plies_never_gives_less(width, depth, more, plies):
     base = Section(ply_width=width, depth=depth, plies=plies)
-    for bigger in (Section(ply_width=width * more, depth=depth, plies=plies),
-                   Section(ply_width=width, depth=depth * more, plies=plies),
-                   Section(ply_width=width, depth=depth, plies=plies + 1)):
+    for bigger in (
+        Section(ply_width=width * more, depth=depth, plies=plies),
+        Section(ply_width=width, depth=depth * more, plies=plies),
+        Section(ply_width=width, depth=depth, plies=plies + 1),
+    ):
         for what in ("area", "section_modulus", "inertia"):
             assert getattr(bigger, what) > getattr(base, what)
     twice = Section(ply_width=width, depth=2 * depth, plies=plies)
@@ -149,4 +181,5 @@ def test_adding_and_scaling_keep_the_types_apart(one, other, factor):
         assert both[kind] == pytest.approx(factor * (one.get(kind, 0) + other.get(kind, 0)), abs=1e-6)
     assert first + second == second + first
     assert (first + second).sum_for_equilibrium_only() == pytest.approx(
-        first.sum_for_equilibrium_only() + second.sum_for_equilibrium_only(), abs=1e-6)
+        first.sum_for_equilibrium_only() + second.sum_for_equilibrium_only(), abs=1e-6
+    )

@@ -44,8 +44,12 @@ def any_value(about, draw):
 
 
 def any_record(kind, draw):
-    return kind(**{one.name: None if one.default is None and draw.random() < 0.3 else any_value(one.metadata, draw)
-                   for one in dataclasses.fields(kind)})
+    return kind(
+        **{
+            one.name: None if one.default is None and draw.random() < 0.3 else any_value(one.metadata, draw)
+            for one in dataclasses.fields(kind)
+        }
+    )
 
 
 text = st.text(max_size=12)
@@ -100,7 +104,7 @@ def test_give_way_steps_ascend_without_gaps_and_each_is_the_cheapest_that_still_
     assert [start for _, start, _ in steps] == [0.0, *[end for _, _, end in steps[:-1]]][: len(steps)]
     assert all(start < end for _, start, end in steps)
     assert (steps[-1][2] if steps else 0.0) == (limit.max() if len(limit) else 0.0)
-    for row, start, end in steps:
+    for row, _start, end in steps:
         assert end == limit[row]
         holds = limit >= end
         assert price[row] == price[holds].min()
@@ -184,9 +188,7 @@ def test_limit_widths_stand_where_the_full_check_is_one(job, live, dead):
         if job.gates or (job.loaded_on == "side" and RACK.plies[row] > 1):  # a gate, or plies that nobody has joined
             assert limit[row] == 0 and row not in size_beams(at(1.0), RACK, RULEBOOK).passing()
         elif limit[row] > 0:
-            assert check_beam(at(float(limit[row])), RACK.choice(row), RULEBOOK).share == pytest.approx(
-                1.0, abs=1e-9
-            )
+            assert check_beam(at(float(limit[row])), RACK.choice(row), RULEBOOK).share == pytest.approx(1.0, abs=1e-9)
         else:
             assert size_beams(at(1e-9), RACK, RULEBOOK).share[row] >= 1 - 1e-9
 
@@ -202,8 +204,10 @@ broken = st.recursive(
 @given(field=st.sampled_from([f.name for f in dataclasses.fields(Level)]), value=broken)
 def test_any_value_in_any_field_of_a_level_is_read_or_answered_with_a_sentence(field, value):
     row = {"name": "floor", "kind": "floor", "on": ["a", "b"], "start": "0 ft", "end": "9 ft", "live": "40 psf"}
-    for call in (lambda: read_record(Level, {**row, field: value}, "the level"),
-                 lambda: follow(with_changes(demo_house(), {"upper floor": {field: value}}))):
+    for call in (
+        lambda: read_record(Level, {**row, field: value}, "the level"),
+        lambda: follow(with_changes(demo_house(), {"upper floor": {field: value}})),
+    ):
         try:
             call()
         except BadInput as error:

@@ -296,9 +296,7 @@ def test_a_hinge_passes_no_moment_and_no_gap(data):
 @given(st.data())
 def test_supports_that_can_lift_never_pull(data):
     supports, length = data.draw(support_rows(kinds=("pinned", "spring"), least=3))
-    held = supports[:2] + [
-        Support(s.position, s.kind, s.stiffness, s.settlement, can_lift=True) for s in supports[2:]
-    ]
+    held = supports[:2] + [Support(s.position, s.kind, s.stiffness, s.settlement, can_lift=True) for s in supports[2:]]
     loads = data.draw(loads_on(length))
     solution = solve(Beam(length, 2e12, held, loads))
     size = max(abs(solution.extremes.deflection.value), 1e-6)

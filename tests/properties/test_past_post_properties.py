@@ -54,7 +54,7 @@ def _load_left_of(beam, x):
 def test_every_piece_of_every_arrangement_is_in_balance(made, share):
     beam, groups = made
     x = share * beam.length
-    for on, solution in solve_arrangements(beam, groups).cases:
+    for _on, solution in solve_arrangements(beam, groups).cases:
         total = sum(_load_left_of(solution.beam, beam.length + 1.0)[:1])
         size = max(total, 1.0)
         assert abs(sum(r.force for r in solution.reactions) - total) <= 1e-8 * size
@@ -72,11 +72,13 @@ def test_arrangements_add_up(made):
     found = solve_arrangements(beam, groups)
     x = numpy.linspace(0.0, beam.length, 9)
     size = max(abs(found.sagging.value), abs(found.hogging.value), 1.0)
-    for on, solution in found.cases:
+    for _on, solution in found.cases:
         alone = solve(solution.beam)
         assert numpy.allclose(alone.moment(x), solution.moment(x), rtol=0, atol=1e-7 * size)
         push = max(abs(reaction.force) for reaction in alone.reactions)
-        assert numpy.allclose([one.force for one in alone.reactions], [one.force for one in solution.reactions], atol=1e-7 * push + 1e-9)
+        assert numpy.allclose(
+            [one.force for one in alone.reactions], [one.force for one in solution.reactions], atol=1e-7 * push + 1e-9
+        )
 
 
 @settings(max_examples=60, deadline=None)
@@ -130,10 +132,7 @@ def test_an_overhang_is_in_balance_and_as_the_solver_finds_it(force, span, past)
     assert abs(near * span - force * (span + past)) <= 1e-9 * near * span
     solution = solve(Beam(span + past, 1e12, (Support(0.0), Support(span)), (PointLoad(span + past, force),)))
     assert abs(solution.reactions[0].force - back) <= 1e-8 * force
-    assert (
-        abs(solution.moment(span) - overhang_tip_moment(point_load=force, overhang=past))
-        <= 1e-8 * force * past
-    )
+    assert abs(solution.moment(span) - overhang_tip_moment(point_load=force, overhang=past)) <= 1e-8 * force * past
     tip = overhang_tip_deflection(**shared, bending_stiffness=1e12)
     assert abs(solution.deflection(span + past) - tip) <= 1e-7 * tip
 
@@ -150,9 +149,7 @@ def test_the_moment_is_zero_where_it_is_said_to_be(made):
 
 @settings(max_examples=30, deadline=None)
 @given(
-    st.lists(
-        st.lists(st.integers(0, 40).map(lambda n: 100.0 * n), max_size=3).map(tuple), min_size=1, max_size=5
-    ),
+    st.lists(st.lists(st.integers(0, 40).map(lambda n: 100.0 * n), max_size=3).map(tuple), min_size=1, max_size=5),
     st.floats(0.0, 300.0),
 )
 def test_leaving_out_more_length_never_gives_more_plies(splices, near):
@@ -170,10 +167,7 @@ def test_a_tapered_beam_turned_round_is_the_same_beam(one, other, load):
     assert abs(there.stress - back.stress) <= 1e-9 * there.stress
     assert abs(there.deflection - back.deflection) <= 1e-9 * there.deflection
     assert abs(there.stress_place + back.stress_place - 4000.0) <= 1e-6
-    assert (
-        abs(there.stress_place - tapered_uniform_stress_place(span=4000.0, start_depth=one, end_depth=other))
-        <= 1e-6
-    )
+    assert abs(there.stress_place - tapered_uniform_stress_place(span=4000.0, start_depth=one, end_depth=other)) <= 1e-6
     # no stiffer than its deep end everywhere, no softer than its shallow end
     for depth, more in ((min(one, other), True), (max(one, other), False)):
         even = 5 * load * 4000.0**4 / (384 * 10_000.0 * 76.0 * depth**3 / 12)

@@ -4,6 +4,7 @@ import random
 from dataclasses import fields, replace
 
 import pytest
+from test_path_balance import random_house
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import inch, psf
@@ -11,8 +12,6 @@ from structlib.house import path as paths
 from structlib.house.file import demo_house
 from structlib.house.path import follow
 from structlib.house.plan import House, with_changes
-
-from test_path_balance import random_house
 
 
 def changed(house, draw):

@@ -14,7 +14,19 @@ from structlib.ground.lumber import find_material
 from structlib.ground.units import ft, inch, lb, pcf, plf, psf
 from structlib.house.path import follow
 from structlib.house.plan import (
-    Beam, FlitchBeam, House, Joists, Layer, Level, Load, Opening, Pad, Post, SteelBeam, Wall, Wood,
+    Beam,
+    FlitchBeam,
+    House,
+    Joists,
+    Layer,
+    Level,
+    Load,
+    Opening,
+    Pad,
+    Post,
+    SteelBeam,
+    Wall,
+    Wood,
 )  # fmt: skip
 
 SIZES = {"2x8": (1.5, 7.25), "2x10": (1.5, 9.25), "2x12": (1.5, 11.25), "4x6": (3.5, 5.5)}
@@ -31,7 +43,9 @@ def weight_of(wood):
 
 
 STEEL = SteelBeam(shape="W12x26", braced=0.0)
-FLITCH = FlitchBeam(species="Hem-Fir", grade="No.2", size="2x10", thickness=0.5 * inch, depth=9 * inch, bolts=0.5 * inch)
+FLITCH = FlitchBeam(
+    species="Hem-Fir", grade="No.2", size="2x10", thickness=0.5 * inch, depth=9 * inch, bolts=0.5 * inch
+)
 
 
 def one_of(first, name, value, other_name, other):
@@ -47,48 +61,145 @@ def random_house(seed):
     length, south, north = far(20, 40), far(-5, 5), 0.0
     start, end = south + north, south + length
     layer = (Layer(name="layers", weight=draw.uniform(5, 20) * psf),)
-    walls, levels = [], []
+    _walls, levels = [], []
     ridge = draw.choice(("board", "beam"))
     storey_walls = []
     for storey in ("upper", "lower"):
-        row = [Wall(name=f"{side} {storey}", on=(f"{side} {'lower' if storey == 'upper' else 'base'}",), at=at,
-                    start=start, end=end, height=far(7, 9), weight=draw.uniform(0, 15) * psf)
-               for side, at in zip(("west", "middle", "east"), x)]
+        row = [
+            Wall(
+                name=f"{side} {storey}",
+                on=(f"{side} {'lower' if storey == 'upper' else 'base'}",),
+                at=at,
+                start=start,
+                end=end,
+                height=far(7, 9),
+                weight=draw.uniform(0, 15) * psf,
+            )
+            for side, at in zip(("west", "middle", "east"), x)
+        ]
         storey_walls.append(row)
     if draw.random() < 0.4:  # the upper middle wall stands out of line, on the floor
         out = storey_walls[0][1]
         storey_walls[0][1] = Wall(**{**out.__dict__, "at": x[1] + far(-3, 3), "on": ("upper floor",)})
     joists = lambda: draw.choice(("cut", "continuous"))  # noqa: E731
     on_roof = ("west upper", "middle upper", "east upper") if ridge == "beam" else ("west upper", "east upper")
-    levels.append(Level(name="roof", kind="roof", on=on_roof, start=start, end=end, ridge=ridge, layers=layer,
-                        slope=(draw.choice((3, 6, 12)), 12.0), roof_live=20 * psf, snow=draw.uniform(0, 60) * psf,
-                        ridge_at=x[1] if ridge == "board" else None, right_snow=draw.choice((None, 0.0, 45 * psf)),
-                        tied_by="attic" if ridge == "board" and draw.random() < 0.5 else "",
-                        left_overhang=far(0, 2), right_overhang=far(0, 2)))
+    levels.append(
+        Level(
+            name="roof",
+            kind="roof",
+            on=on_roof,
+            start=start,
+            end=end,
+            ridge=ridge,
+            layers=layer,
+            slope=(draw.choice((3, 6, 12)), 12.0),
+            roof_live=20 * psf,
+            snow=draw.uniform(0, 60) * psf,
+            ridge_at=x[1] if ridge == "board" else None,
+            right_snow=draw.choice((None, 0.0, 45 * psf)),
+            tied_by="attic" if ridge == "board" and draw.random() < 0.5 else "",
+            left_overhang=far(0, 2),
+            right_overhang=far(0, 2),
+        )
+    )
     for name, storey, live in (("attic", "upper", 20), ("upper floor", "lower", 30)):
-        levels.append(Level(name=name, kind="floor", on=tuple(f"{side} {storey}" for side in ("west", "middle", "east")),
-                            start=start, end=end, joists=joists(), layers=layer, live=live * psf,
-                            joist=Joists(species="Hem-Fir", grade="No.2", size="2x8", spacing=16 * inch)))
-    base = [Wall(name=f"{side} base", on=("soil",), at=at, start=start, end=end, height=far(2, 8), weight=100 * psf,
-                 made_of="masonry") for side, at in (("west", x[0]), ("east", x[2]))]
-    ends = [Wall(name=name, on=("soil",), runs="across", at=at, start=x[0], end=x[2], height=far(2, 8),
-                 weight=100 * psf, made_of="masonry") for name, at in (("south base", start), ("north base", end))]
+        levels.append(
+            Level(
+                name=name,
+                kind="floor",
+                on=tuple(f"{side} {storey}" for side in ("west", "middle", "east")),
+                start=start,
+                end=end,
+                joists=joists(),
+                layers=layer,
+                live=live * psf,
+                joist=Joists(species="Hem-Fir", grade="No.2", size="2x8", spacing=16 * inch),
+            )
+        )
+    base = [
+        Wall(
+            name=f"{side} base",
+            on=("soil",),
+            at=at,
+            start=start,
+            end=end,
+            height=far(2, 8),
+            weight=100 * psf,
+            made_of="masonry",
+        )
+        for side, at in (("west", x[0]), ("east", x[2]))
+    ]
+    ends = [
+        Wall(
+            name=name,
+            on=("soil",),
+            runs="across",
+            at=at,
+            start=x[0],
+            end=x[2],
+            height=far(2, 8),
+            weight=100 * psf,
+            made_of="masonry",
+        )
+        for name, at in (("south base", start), ("north base", end))
+    ]
     places = sorted(start + share * (end - start) for share in (draw.uniform(0.2, 0.4), draw.uniform(0.6, 0.8)))
-    posts = [Post(name=f"post {number}", on=f"pad {number}", x=x[1], y=y, height=far(6, 9), wood=wood("4x6"))
-             for number, y in enumerate(places)]
+    posts = [
+        Post(name=f"post {number}", on=f"pad {number}", x=x[1], y=y, height=far(6, 9), wood=wood("4x6"))
+        for number, y in enumerate(places)
+    ]
     pads = [Pad(name=f"pad {number}", x=x[1], y=y, side=36 * inch) for number, y in enumerate(places)]
-    main = Beam(name="middle base", on=("south base", "post 0", "post 1", "north base"), at=x[1], start=start, end=end,
-                joints=joists(), **one_of(seed % 3 == 1, "steel", STEEL, "wood", wood("2x12")))
-    opening = Opening(name="opening", wall="middle lower", start=start + far(2, 6), clear_width=far(3, 9), height=6 * ft,
-                      wall_above=far(0, 1), left_seat=draw.uniform(1.5, 6) * inch, right_seat=draw.uniform(1.5, 6) * inch,
-                      posts=wood("2x8"), **one_of(seed % 4 == 1, "flitch", FLITCH, "beam", wood("2x10")))
-    over = Post(name="post on the opening", on="middle lower", x=x[1], y=opening.start + 0.4 * opening.clear_width,
-                height=4 * ft, wood=wood("4x6"))
-    loads = (Load(name="tub", on="post on the opening", x=over.x, y=over.y, dead=draw.uniform(0, 900) * lb,
-                  live=500 * lb, snow=draw.uniform(0, 400) * lb),
-             Load(name="tank", on="middle base", x=x[1], y=draw.uniform(start, end), dead=700 * lb))
-    return House(name="random", levels=tuple(levels), walls=tuple((*storey_walls[0], *storey_walls[1], *base, *ends)),
-                 openings=(opening,), beams=(main,), posts=(over, *posts), pads=tuple(pads), loads=loads)
+    main = Beam(
+        name="middle base",
+        on=("south base", "post 0", "post 1", "north base"),
+        at=x[1],
+        start=start,
+        end=end,
+        joints=joists(),
+        **one_of(seed % 3 == 1, "steel", STEEL, "wood", wood("2x12")),
+    )
+    opening = Opening(
+        name="opening",
+        wall="middle lower",
+        start=start + far(2, 6),
+        clear_width=far(3, 9),
+        height=6 * ft,
+        wall_above=far(0, 1),
+        left_seat=draw.uniform(1.5, 6) * inch,
+        right_seat=draw.uniform(1.5, 6) * inch,
+        posts=wood("2x8"),
+        **one_of(seed % 4 == 1, "flitch", FLITCH, "beam", wood("2x10")),
+    )
+    over = Post(
+        name="post on the opening",
+        on="middle lower",
+        x=x[1],
+        y=opening.start + 0.4 * opening.clear_width,
+        height=4 * ft,
+        wood=wood("4x6"),
+    )
+    loads = (
+        Load(
+            name="tub",
+            on="post on the opening",
+            x=over.x,
+            y=over.y,
+            dead=draw.uniform(0, 900) * lb,
+            live=500 * lb,
+            snow=draw.uniform(0, 400) * lb,
+        ),
+        Load(name="tank", on="middle base", x=x[1], y=draw.uniform(start, end), dead=700 * lb),
+    )
+    return House(
+        name="random",
+        levels=tuple(levels),
+        walls=tuple((*storey_walls[0], *storey_walls[1], *base, *ends)),
+        openings=(opening,),
+        beams=(main,),
+        posts=(over, *posts),
+        pads=tuple(pads),
+        loads=loads,
+    )
 
 
 def entered(house):
@@ -125,7 +236,11 @@ def entered(house):
             middle = (wall.at, (a + b) / 2) if wall.runs == "along" else ((a + b) / 2, wall.at)
             add([wall.weight * height * (b - a), 0, 0, 0], *middle)
     for beam in house.beams:
-        add([weight_of(beam.wood or beam.steel) * (beam.end - beam.start), 0, 0, 0], beam.at, (beam.start + beam.end) / 2)
+        add(
+            [weight_of(beam.wood or beam.steel) * (beam.end - beam.start), 0, 0, 0],
+            beam.at,
+            (beam.start + beam.end) / 2,
+        )
     for one in house.openings:
         wall = house.part(one.wall)
         a, b = one.start - one.left_seat / 2, one.start + one.clear_width + one.right_seat / 2
@@ -161,8 +276,10 @@ def halves(house):
     roof, at = house.levels[0], {wall.name: wall.at for wall in house.walls}
     (left, right), ridge = sorted(at[name] for name in roof.on), roof.ridge_at
     dead, rise = sum(layer.weight for layer in roof.layers), (ridge - left) * roof.slope[0] / roof.slope[1]
-    for run, over, snow in ((ridge - left, roof.left_overhang, roof.snow),
-                            (right - ridge, roof.right_overhang, roof.snow if roof.right_snow is None else roof.right_snow)):
+    for run, over, snow in (
+        (ridge - left, roof.left_overhang, roof.snow),
+        (right - ridge, roof.right_overhang, roof.snow if roof.right_snow is None else roof.right_snow),
+    ):
         loads = numpy.array([dead * math.hypot(rise, run) / run, 0.0, roof.roof_live, snow])
         strips = (numpy.arange(400) + 0.5) / 400 * (run + over)  # strips along the house, each with its own lever
         yield run, rise, loads * float((strips * (run + over) / 400).sum())

@@ -99,9 +99,7 @@ def openings(draw):
     x = np.linspace(0, length, 41)
     return OpeningView(
         title=draw(
-            st.sampled_from(
-                ("It holds", "Two 2x10s carry this floor: bending comes nearest its limit, at 83 %")
-            )
+            st.sampled_from(("It holds", "Two 2x10s carry this floor: bending comes nearest its limit, at 83 %"))
         ),
         clear_width=clear,
         left_seat=seat,

@@ -34,9 +34,7 @@ def swept(clear_width):
     length = clear_width + 76.2
     x = np.linspace(0, length, 49)
     sag = 6.0 * (length / 2514.6) ** 4 * np.sin(np.pi * x / length)
-    marks = tuple(
-        replace(mark, x={"shear": 235.0, "bearing": 0.0}.get(mark.kind, length / 2)) for mark in MARKS
-    )
+    marks = tuple(replace(mark, x={"shear": 235.0, "bearing": 0.0}.get(mark.kind, length / 2)) for mark in MARKS)
     return replace(
         OPENING,
         clear_width=clear_width,
@@ -108,9 +106,7 @@ def test_sag_is_drawn_at_one_factor_until_it_is_past_its_limit():
 
 def test_every_frame_prints_the_same_factor_and_numbers():
     for width in (1200.0, 3000.0, 5500.0):
-        captions = {
-            draw_opening(swept(width), frame).caption.replace(" Posts cut short.", "") for frame in FRAMES
-        }
+        captions = {draw_opening(swept(width), frame).caption.replace(" Posts cut short.", "") for frame in FRAMES}
         assert len(captions) == 1
     for depth in (25.0, 100.0, 285.75):
         board = Board("yours", 1, 38.1, depth, "1 1/2 in", "some in")
@@ -140,10 +136,7 @@ def test_title_in_one_line_to_three_keeps_its_band(frame):
         assert all(0 <= box[1] and box[3] <= TITLE_ROOM[frame] for box in boxes)
     assert len(title_labels(short, frame)) == 1 and len(title_labels(long, frame)) == 2
     one, two = (draw_opening(replace(OPENING, title=title), frame) for title in (short, long))
-    rest = [
-        [(l.text, l.x, l.y) for l in labels_of(s) if not (l.bold and l.y < TITLE_ROOM[frame])]
-        for s in (one, two)
-    ]
+    rest = [[(l.text, l.x, l.y) for l in labels_of(s) if not (l.bold and l.y < TITLE_ROOM[frame])] for s in (one, two)]
     assert rest[0] == rest[1]
 
 
@@ -181,9 +174,7 @@ def test_load_path_keeps_texts_apart_and_inside(places, frame, data):
 @given(
     st.floats(0, 4000),
     st.lists(st.floats(0, 4000), max_size=3),
-    st.lists(
-        st.tuples(st.floats(0, 1900), st.floats(2000, 4000), st.floats(0, 9), st.floats(0, 9)), max_size=2
-    ),
+    st.lists(st.tuples(st.floats(0, 1900), st.floats(2000, 4000), st.floats(0, 9), st.floats(0, 9)), max_size=2),
     st.lists(
         st.tuples(st.floats(0, 4000), st.sampled_from(("pinned", "roller", "fixed", "free"))),
         min_size=1,

@@ -7,14 +7,15 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from structlib.ground.lumber import find_material, lvl, user_lvl
+from structlib.ground.engineered import user_lvl
+from structlib.ground.lumber import find_material, lvl
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.mechanics.beams import LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
-from structlib.rules.us import bearing, bending, stability
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.us import bearing, bending, stability
 
 ONE_PLY = {  # wood, thickness of a ply, its depths in inches
     "fir": (find_material("Douglas Fir-Larch", "No.2"), 1.5, (5.5, 7.25, 9.25, 11.25, 13.25)),
@@ -93,9 +94,7 @@ def choice(kind, depth, plies):
 
 @settings(max_examples=40, deadline=None)
 @given(job=jobs(), kind=st.sampled_from(sorted(ONE_PLY)), place=st.integers(0, 3), plies=st.integers(1, 4))
-def test_a_deeper_piece_never_uses_more_in_shear_and_sag_nor_in_the_stress_of_bending(
-    job, kind, place, plies
-):
+def test_a_deeper_piece_never_uses_more_in_shear_and_sag_nor_in_the_stress_of_bending(job, kind, place, plies):
     depths = ONE_PLY[kind][2]
     shallow = shares(job, choice(kind, depths[min(place, len(depths) - 2)], plies))
     deep = shares(job, choice(kind, depths[min(place, len(depths) - 2) + 1], plies))
@@ -118,9 +117,7 @@ def test_one_ply_more_never_uses_more_in_anything(job, kind, place, plies):
     depth = ONE_PLY[kind][2][min(place, len(ONE_PLY[kind][2]) - 1)]
     few, more = shares(job, choice(kind, depth, plies)), shares(job, choice(kind, depth, plies + 1))
     assume(few)
-    assert (
-        more is not None
-    )  # a wider beam of the same piece is never outside the rules when the narrower one is not
+    assert more is not None  # a wider beam of the same piece is never outside the rules when the narrower one is not
     for name, check in few.items():
         assert more[name].share <= check.share * CAREFUL
 
@@ -153,9 +150,7 @@ def test_more_load_never_uses_less(job, kind, plies, more, which):
     else:
         end = load.intensity if load.end_intensity is None else load.end_intensity
         heavier = LineLoad(load.start, load.end, load.intensity * more, end * more)
-    loads = tuple(
-        TypedLoad(one.load_type, heavier) if i == index else other for i, other in enumerate(job.loads)
-    )
+    loads = tuple(TypedLoad(one.load_type, heavier) if i == index else other for i, other in enumerate(job.loads))
     beam = choice(kind, ONE_PLY[kind][2][2], plies)
     light, heavy = shares(job, beam), shares(BeamJob(**{**vars(job), "loads": loads}), beam)
     assume(light and heavy)
@@ -222,8 +217,7 @@ def test_a_mirrored_job_gives_mirrored_checks(job, kind, plies):
     assert other is not None and len(one) == len(other)
     for name, check in one.items():
         twin_name = " ".join(
-            swap.get(word.strip(","), word.strip(",")) + ("," if word.endswith(",") else "")
-            for word in name.split(" ")
+            swap.get(word.strip(","), word.strip(",")) + ("," if word.endswith(",") else "") for word in name.split(" ")
         )
         twin = other[twin_name]
         assert twin.share == pytest.approx(check.share, rel=1e-6, abs=1e-9), name
@@ -247,13 +241,9 @@ def test_bracing_further_apart_or_a_stronger_wood_never_raises_the_stability_fac
     factor = stability.beam_stability_factor(unbraced_length=unbraced, bending_value=starred, **given_)[0]
     assert 0.0 <= factor <= 1.0
     # but for one step in the table itself: at 7 depths 1.63 * 7 + 3 = 14.41 is a hair under 2.06 * 7 = 14.42
-    apart = stability.beam_stability_factor(unbraced_length=unbraced * more, bending_value=starred, **given_)[
-        0
-    ]
+    apart = stability.beam_stability_factor(unbraced_length=unbraced * more, bending_value=starred, **given_)[0]
     assert apart <= factor * (1 + 2e-3)
-    stronger = stability.beam_stability_factor(
-        unbraced_length=unbraced, bending_value=starred * more, **given_
-    )[0]
+    stronger = stability.beam_stability_factor(unbraced_length=unbraced, bending_value=starred * more, **given_)[0]
     assert stronger <= factor * (1 + 1e-9)
     assert stronger * starred * more >= factor * starred * (1 - 1e-9)  # but never lowers the value itself
 
@@ -272,7 +262,5 @@ def test_the_size_factor_never_rises_with_depth(width, depth):
 @settings(max_examples=40, deadline=None)
 @given(angle=st.floats(0, math.pi / 2), along=st.floats(5, 20), across=st.floats(1, 5))
 def test_bearing_at_an_angle_stays_between_its_ends(angle, along, across):
-    found = bearing.bearing_value_at_angle(
-        along=along, across=across, sine=math.sin(angle), cosine=math.cos(angle)
-    )
+    found = bearing.bearing_value_at_angle(along=along, across=across, sine=math.sin(angle), cosine=math.cos(angle))
     assert across * (1 - 1e-9) <= found <= along * (1 + 1e-9)

@@ -18,8 +18,12 @@ def into_the_soil(path):
 @pytest.mark.parametrize("seed", range(100))
 def test_balance_with_a_wall_out(seed):
     house, dice = random_house(seed), random.Random(seed)
-    house = replace(house, openings=(), posts=tuple(one for one in house.posts if one.name != "post on the opening"),
-                    loads=tuple(one for one in house.loads if one.on != "post on the opening"))
+    house = replace(
+        house,
+        openings=(),
+        posts=tuple(one for one in house.posts if one.name != "post on the opening"),
+        loads=tuple(one for one in house.loads if one.on != "post on the opening"),
+    )
     wall = house.part("middle lower")
     # the ground floor: temporary walls stand on it, out of line with what is below
     floor = replace(house.part("upper floor"), name="ground floor", on=("west base", "middle base", "east base"))

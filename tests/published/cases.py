@@ -6,7 +6,7 @@ Each function reads the inputs of one case and calls the library; no expected va
 from casebook import register
 
 from structlib.ground import loads, sections
-from structlib.ground.lumber import stock_sizes
+from structlib.ground.sizes import stock_sizes
 from structlib.ground.units import ft, inch, kPa, lb, m, pcf, plf, psf, psi
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, Couple, LineLoad, PointLoad, Support, solve
@@ -33,11 +33,7 @@ def peak_between(solution, start, end):
 
 @case("BF-02")
 def _(P, L, a, b, E, I):
-    s = solve(
-        Beam(
-            L * inch, E * psi * I * inch**4, (Support(0.0), Support(L * inch)), (PointLoad(a * inch, P * lb),)
-        )
-    )
+    s = solve(Beam(L * inch, E * psi * I * inch**4, (Support(0.0), Support(L * inch)), (PointLoad(a * inch, P * lb),)))
     sag = s.extremes.deflection
     return {
         "M": s.extremes.moment.value / (lb * inch),
@@ -104,9 +100,7 @@ def _(w, L, a):
     s = solve(Beam(float(L + a), 1.0, (Support(0.0), Support(float(L))), (LineLoad(0.0, float(L + a), w),)))
     peak = s.extremes.moment
     place = formulas.overhang_uniform_inflection_place(span=L, overhang=a)
-    assert (
-        abs(s.moment(place)) < 1e-9 * peak.value
-    )  # the formula's place is where the solver's moment is zero
+    assert abs(s.moment(place)) < 1e-9 * peak.value  # the formula's place is where the solver's moment is zero
     return {
         "R1": s.reactions[0].force,
         "R2": s.reactions[1].force,
@@ -414,9 +408,7 @@ def _(L, s, p, b, f, d, E, fcp, v):
 @case("SB-11")
 def _(V, d, q, Fb, Fv):
     # moment at 3 ft from the end: the end shear's leverage less the load between
-    moment = (
-        V * lb * d * ft - load_between([(0.0, d * ft, q * plf, q * plf)], start=0.0, end=d * ft) * d * ft / 2
-    )
+    moment = V * lb * d * ft - load_between([(0.0, d * ft, q * plf, q * plf)], start=0.0, end=d * ft) * d * ft / 2
     return {
         "M": moment / (lb * inch),
         "S": moment / (Fb * psi) / inch**3,
@@ -450,9 +442,7 @@ def _():
 @case("SC-04")
 def _():
     moment = [formulas.simple_uniform_moment(line_load=1.0, span=L) for L in (1.0, 2.0)]
-    sag = [
-        formulas.simple_uniform_deflection(line_load=1.0, span=L, bending_stiffness=1.0) for L in (1.0, 2.0)
-    ]
+    sag = [formulas.simple_uniform_deflection(line_load=1.0, span=L, bending_stiffness=1.0) for L in (1.0, 2.0)]
     return {"M": moment[1] / moment[0], "defl": sag[1] / sag[0], "defl_ratio": (sag[1] / 2) / sag[0]}
 
 

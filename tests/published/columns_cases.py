@@ -5,11 +5,12 @@ Single cases go by their name, the rows of a whole table by their topic. No expe
 
 from casebook import register
 
-from structlib.ground.lumber import find_material, stock_sizes
+from structlib.ground.lumber import find_material
+from structlib.ground.sections import rectangle_area, rectangle_section_modulus
+from structlib.ground.sizes import stock_sizes
 from structlib.ground.units import ft, inch, kip, ksi, lb, pcf, psf, psi
 from structlib.mechanics import columns as mechanics
 from structlib.mechanics import formulas
-from structlib.ground.sections import rectangle_area, rectangle_section_modulus
 from structlib.rules.us import factors, footings, steel_columns
 from structlib.rules.us.column_stability import (
     bent_column_share,
@@ -38,9 +39,7 @@ def older_factor(length, size, Fc, E, KcE, c):
     modulus = KcE * E / factors.scalar("column_stability_coefficient")
     ratio = mechanics.slenderness(effective_length=length, across=size)
     return float(
-        column_stability_factor(
-            ratio=critical_column_value(modulus_stability=modulus, slenderness=ratio) / Fc, shape=c
-        )
+        column_stability_factor(ratio=critical_column_value(modulus_stability=modulus, slenderness=ratio) / Fc, shape=c)
     )
 
 
@@ -65,9 +64,7 @@ def _longest_and_thinnest(b, P, Fc, E, L2, KcE, c):
     factor = P / (Fc * b**2)
     longest = b * (KcE * E / (Fc * ratio_for_factor(factor=factor, shape=c))) ** 0.5
     assert abs(older_factor(longest, b, Fc, E, KcE, c) - factor) < 1e-9
-    least = find_root(
-        lambda side: older_factor(float(L2), side, Fc, E, KcE, c) * Fc * side**2 - P, b / 10, b * 10
-    )
+    least = find_root(lambda side: older_factor(float(L2), side, Fc, E, KcE, c) * Fc * side**2 - P, b / 10, b * 10)
     return {"CP": factor, "Lmax": longest, "b_min": least}
 
 
@@ -80,9 +77,7 @@ def _(Fc, CF, Emin, d, A, CD, c):
     wood = find_material("Douglas Fir-Larch", "No.1")
     assert (round(wood.compression / psi), round(wood.modulus_stability / psi)) == (Fc, Emin)
     return {
-        f"P_{feet}": column_capacity(
-            wood, ply_width=d * inch, depth=d * inch, height=feet * ft, time_factor=CD
-        ).load
+        f"P_{feet}": column_capacity(wood, ply_width=d * inch, depth=d * inch, height=feet * ft, time_factor=CD).load
         / lb
         for feet in (3, 6, 9, 12)
     }
@@ -92,9 +87,7 @@ def _(Fc, CF, Emin, d, A, CD, c):
 def _(Fc, CF, Emin, d1, d2, l, c, Kf):  # noqa: E741 - the case's own name
     wood = find_material("Douglas Fir-Larch", "No.2")
     assert (round(wood.compression / psi), round(wood.modulus_stability / psi)) == (Fc, Emin)
-    found = column_capacity(
-        wood, ply_width=d2 * inch / 3, depth=d1 * inch, height=l * inch, plies=3, time_factor=1.0
-    )
+    found = column_capacity(wood, ply_width=d2 * inch / 3, depth=d1 * inch, height=l * inch, plies=3, time_factor=1.0)
     solid = column_stability_factor(ratio=found.critical_width / found.crushing_value, shape=c)
     return {
         "CP_strong": found.factor_depth,

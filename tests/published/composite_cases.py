@@ -188,9 +188,7 @@ def _(Fy, b_2t, h_tw):
 
 def _sizes(names):
     found = {}
-    stock = {
-        one.nominal: one for kind in ("dimension", "timber") for one in stock_sizes(kind, special_order=True)
-    }
+    stock = {one.nominal: one for kind in ("dimension", "timber") for one in stock_sizes(kind, special_order=True)}
     for name in names:
         sides = {"width": stock[name].width, "depth": stock[name].depth}
         found[f"A_{name}"] = sections.rectangle_area(**sides) / inch**2

@@ -52,9 +52,7 @@ def _(D):
 
 def nail_value(D, G, ts, length=20.0):
     main, side = pieces(G, 3.5, ts, "any")
-    return dowels.lateral_value(
-        dowels.nail_of_size(diameter=D * inch, length=length * inch), main=main, side=side
-    )
+    return dowels.lateral_value(dowels.nail_of_size(diameter=D * inch, length=length * inch), main=main, side=side)
 
 
 @case("DW-01")
@@ -78,9 +76,7 @@ def bolts(sizes, tm, ts, G):
     for word, direction in (("par", "Z_par"), ("perp", "Z_perp")):
         for name, D in sizes:
             main, side = pieces(G, tm, ts, direction)
-            found[f"{word}_{name}"] = (
-                dowels.lateral_value(dowels.bolt(D * inch), main=main, side=side).value / lb
-            )
+            found[f"{word}_{name}"] = dowels.lateral_value(dowels.bolt(D * inch), main=main, side=side).value / lb
     return found
 
 

@@ -30,21 +30,15 @@ def _(P, b, d, Fv):
 
 @case("NT-03")
 def _(b, d, dn, Fv):
-    full = notched_ends.tension_notch_shear(
-        shear_value=Fv * psi, width=b * inch, depth=d * inch, remaining=d * inch
-    )
-    cut = notched_ends.tension_notch_shear(
-        shear_value=Fv * psi, width=b * inch, depth=d * inch, remaining=dn * inch
-    )
+    full = notched_ends.tension_notch_shear(shear_value=Fv * psi, width=b * inch, depth=d * inch, remaining=d * inch)
+    cut = notched_ends.tension_notch_shear(shear_value=Fv * psi, width=b * inch, depth=d * inch, remaining=dn * inch)
     return {"V_full": full / lb, "V_notch": cut / lb, "ratio": cut / full}
 
 
 @case("VB-01")
 def _(EI, L, W):
     return {
-        "f": simple_span_frequency(
-            bending_stiffness=EI * lb * inch**2, line_weight=W * lb / (L * inch), span=L * inch
-        )
+        "f": simple_span_frequency(bending_stiffness=EI * lb * inch**2, line_weight=W * lb / (L * inch), span=L * inch)
     }
 
 
@@ -55,9 +49,7 @@ def _():
 
 
 def _span(E, depth, spacing, tied):
-    found = vibration_span(
-        modulus=E, width=38.0, depth=float(depth), spacing=spacing, subfloor=15.5, tied=tied
-    )
+    found = vibration_span(modulus=E, width=38.0, depth=float(depth), spacing=spacing, subfloor=15.5, tied=tied)
     return {"span": round(found.span / 1000, 2)}  # printed to the centimetre
 
 

@@ -26,8 +26,7 @@ def _(pg, Ce, Ct, I):  # noqa: E741 - the case's own name
 @case("SN-03")
 def _(Ce, Ct, Is):
     return {
-        f"p{pg}": snow.flat_roof_snow(ground(pg), exposure=Ce, thermal=Ct, importance=Is) / psf
-        for pg in (30, 40, 50)
+        f"p{pg}": snow.flat_roof_snow(ground(pg), exposure=Ce, thermal=Ct, importance=Is) / psf for pg in (30, 40, 50)
     }
 
 

@@ -57,9 +57,7 @@ def _(b, d, s, dead, live, older_shear, older_shear_factor, seat):
     seated = wood.bearing * b * inch * seat * inch
 
     def by_sag(load):
-        sag = formulas.simple_uniform_deflection(
-            line_load=load, span=1.0, bending_stiffness=wood.modulus * inertia
-        )
+        sag = formulas.simple_uniform_deflection(line_load=load, span=1.0, bending_stiffness=wood.modulus * inertia)
         return (1 / (360 * sag)) ** (1 / 3) / ft
 
     return {
@@ -78,9 +76,7 @@ def _(b, d, s, dead, live, older_shear, older_shear_factor, seat):
 def _(Fc, CF, Emin, l, c):  # noqa: E741 - the case's own name
     wood = find_material("Douglas Fir-Larch", "No.1")
     assert (round(wood.compression / psi), round(wood.modulus_stability / psi)) == (Fc, Emin)
-    found = column_capacity(
-        wood, ply_width=1.5 * inch, depth=5.5 * inch, height=l * inch, plies=3, time_factor=1.0
-    )
+    found = column_capacity(wood, ply_width=1.5 * inch, depth=5.5 * inch, height=l * inch, plies=3, time_factor=1.0)
     assert abs(found.crushing_value / psi - Fc * CF) < 1e-6
     solid = column_stability_factor(ratio=found.critical_width / found.crushing_value, shape=c)
     return {"CP_weak": found.factor_width, "CP_weak_no_Kf": float(solid)}

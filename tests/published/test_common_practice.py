@@ -4,8 +4,9 @@ from pathlib import Path
 
 import pytest
 
-from structlib.ground.lumber import find_material, lvl, stock_sizes
+from structlib.ground.lumber import find_material, lvl
 from structlib.ground.sections import rectangle_inertia, rectangle_section_modulus
+from structlib.ground.sizes import stock_sizes
 from structlib.ground.tables import read_table
 from structlib.ground.units import ft, inch, lb
 from structlib.house.beam import BeamJob

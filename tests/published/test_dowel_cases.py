@@ -15,9 +15,7 @@ GROUPS = {"Z": "fastener values", "Fe": "dowel bearing strengths", "Fyb": "nail 
 def test_published_fastener_value(row):
     found = CASES[row["case"]](**json.loads(row["inputs"]))
     got, mode = found if row["case"] in GROUPS else (found[row["key"]], "")
-    assert (
-        not row["mode"] or mode == row["mode"]
-    ), f"{row['key']}: mode {mode}, worked separately {row['mode']}"
+    assert not row["mode"] or mode == row["mode"], f"{row['key']}: mode {mode}, worked separately {row['mode']}"
     group = GROUPS.get(row["case"], "fastener worked cases")
     compare(row, got, group, slack=1e-9)
 

@@ -5,13 +5,20 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from tests_tally import record_published
 
 from structlib.ground.tables import table_rows
 from structlib.ground.units import ft, inch, psi
 from structlib.rules.us.span_table_lumber import table_material
-from structlib.rules.us.span_tables import (as_printed, deflection_span, find_basis, printed_cells,
-                                            printed_length, span_limit, table_bases)
-from tests_tally import record_published
+from structlib.rules.us.span_tables import (
+    as_printed,
+    deflection_span,
+    find_basis,
+    printed_cells,
+    printed_length,
+    span_limit,
+    table_bases,
+)
 
 CELLS = table_rows("us_span_table_cells")
 HALF = 0.5  # in, the rounding of the tables
@@ -71,8 +78,9 @@ def test_misprint_differs_and_stays_explained(cell):
     assert model(cell, basis_of(cell)).governs in cell["misprint"]
 
 
-@pytest.mark.parametrize("inches, depth", [(12 * 23 + Fraction(3, 2), Fraction(37, 4)),
-                                           (12 * 18 + Fraction(3, 2), Fraction(29, 4))])
+@pytest.mark.parametrize(
+    "inches, depth", [(12 * 23 + Fraction(3, 2), Fraction(37, 4)), (12 * 18 + Fraction(3, 2), Fraction(29, 4))]
+)
 def test_at_exactly_half_an_inch_the_careful_side_is_written(inches, depth):
     # deflection of a 2x10 and a 2x8 of 1.5 million psi under 20 psf at 16 in, L/240, without rounding
     inertia = Fraction(3, 2) * depth**3 / 12
@@ -91,10 +99,13 @@ def test_a_modulus_of_1_7_million_psi_gives_the_misprinted_ceiling_joist():
 def test_the_other_misprint_contradicts_a_cell_of_the_same_row():
     [cell] = [cell for cell in CELLS if cell["misprint"] and cell["edition"] == "IRC 2012"]
     same = {word: cell[word] for word in ("species", "grade", "size", "spacing_in")}
-    [other] = [one for one in CELLS if one["basis"] == "R502.3.1(2) dead 10"
-               and all(one[word] == value for word, value in same.items())]
+    [other] = [
+        one
+        for one in CELLS
+        if one["basis"] == "R502.3.1(2) dead 10" and all(one[word] == value for word, value in same.items())
+    ]
     assert other["printed"] == cell["model"]
-    needed = 850 * (printed_length(cell["printed"]) / model(cell, basis_of(cell)).bending_span)**2
+    needed = 850 * (printed_length(cell["printed"]) / model(cell, basis_of(cell)).bending_span) ** 2
     assert round(needed, -1) == 930
 
 
@@ -115,8 +126,11 @@ def test_every_cell_has_a_basis_and_every_basis_a_cell():
 
 SIZE_FACTOR = {"2x4": 1.5, "2x6": 1.3, "2x8": 1.2, "2x10": 1.1, "2x12": 1.0}
 DEPTH = {"2x4": 3.5, "2x6": 5.5, "2x8": 7.25, "2x10": 9.25, "2x12": 11.25}
-LOAD = {"R502.3.1(2) dead 10, 2012": (40, 10, 1.0), "IBC 2308.7.2(2) dead 10": (20, 10, 1.25),
-        "IBC 2308.7.2(2) dead 20": (20, 20, 1.25)}
+LOAD = {
+    "R502.3.1(2) dead 10, 2012": (40, 10, 1.0),
+    "IBC 2308.7.2(2) dead 10": (20, 10, 1.25),
+    "IBC 2308.7.2(2) dead 20": (20, 20, 1.25),
+}
 
 
 def allowed_bending_values():
@@ -128,15 +142,15 @@ def allowed_bending_values():
         if cell["verified"] != "seen" or by_size or basis.design_values == "current":
             continue
         live, dead, time = LOAD[cell["basis"]]
-        section = 1.5 * DEPTH[cell["size"]]**2 / 6
+        section = 1.5 * DEPTH[cell["size"]] ** 2 / 6
         printed = printed_length(cell["printed"]) / inch
         factors = SIZE_FACTOR[cell["size"]] * 1.15 * time
         per_inch = (live + dead) / 144 * cell["spacing_in"] / 8 / (section * factors)
         row = cell["species"], cell["grade"]
-        least[row] = max(least[row], per_inch * (printed - HALF)**2)
+        least[row] = max(least[row], per_inch * (printed - HALF) ** 2)
         # where deflection cannot have cut it shorter
         if printed + HALF + LAST_DIGITS < model(cell, basis).deflection_span / inch:
-            most[row] = min(most[row], per_inch * (printed + HALF)**2)
+            most[row] = min(most[row], per_inch * (printed + HALF) ** 2)
     return {row: (least[row], most[row]) for row in least}
 
 

@@ -33,7 +33,6 @@ def _(w, L):
 @case("TH-01")
 def _(w, L):
     return {
-        f"t{rise}": frames.rafter_thrust(line_load=w * psf, building_span=L * ft, rise=rise / 12 * L / 2 * ft)
-        / plf
+        f"t{rise}": frames.rafter_thrust(line_load=w * psf, building_span=L * ft, rise=rise / 12 * L / 2 * ft) / plf
         for rise in (3, 6, 12)
     }

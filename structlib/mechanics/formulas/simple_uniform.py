@@ -193,9 +193,7 @@ def simple_uniform_deflection_at(*, line_load, span, bending_stiffness, position
     _check_positive(span=span, bending_stiffness=bending_stiffness)
     _check_load(line_load=line_load)
     _check_between("position", position, 0, span)
-    return (
-        line_load * position * (span**3 - 2 * span * position**2 + position**3) / (24 * bending_stiffness)
-    )
+    return line_load * position * (span**3 - 2 * span * position**2 + position**3) / (24 * bending_stiffness)
 
 
 def simple_uniform_shear_deflection(*, line_load, span, shear_modulus, area):

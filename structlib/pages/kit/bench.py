@@ -70,7 +70,7 @@ def _head_style():
 class Bench(W.VBox):
     """Sliders for span, depth and plies first, then the rest; beside them the live picture and its numbers."""
 
-    def __init__(self, page, system: str | None=None, **start):
+    def __init__(self, page, system: str | None = None, **start):
         self.values = start_values(page, system, **start)
         self.page, self.system = page, system or page.system
         self.before, self._last_moved, self._busy = None, None, False
@@ -120,9 +120,7 @@ class Bench(W.VBox):
         value = self.values[control.name]
         if isinstance(control, Steps):
             options = [(control.text(listed, self.system), listed) for listed in control.values]
-            slider = W.SelectionSlider(
-                options=options, value=control.nearest(value), readout=False, layout=layout
-            )
+            slider = W.SelectionSlider(options=options, value=control.nearest(value), readout=False, layout=layout)
         elif control.dimension == "count":
             slider = W.IntSlider(
                 value=int(value),
@@ -226,8 +224,7 @@ class Bench(W.VBox):
                 taken = control.nearest(self.values[other])
                 self.values[other] = taken
                 notices.append(
-                    f"{control.label.lower()} is now {control.text(taken, self.system)}, the nearest kept "
-                    "in stock"
+                    f"{control.label.lower()} is now {control.text(taken, self.system)}, the nearest kept in stock"
                 )
         shown = self._compute()
         if specs != self._specs:
@@ -270,9 +267,7 @@ class Bench(W.VBox):
             if box is not None:
                 box.value = control.text(self.values[name], self.system)
             if slider is not None and isinstance(control, (Slide, Steps)):
-                value = (
-                    control.nearest(self.values[name]) if isinstance(control, Steps) else self.values[name]
-                )
+                value = control.nearest(self.values[name]) if isinstance(control, Steps) else self.values[name]
                 if slider.value != value:
                     slider.value = value
         finally:
@@ -308,9 +303,7 @@ def picture_html(shown: Shown):
     first = [("Stop and call.", gate) for gate in shown.gates]
     first += [("A question first.", question) for question in shown.questions]
     return (
-        "".join(
-            f'<div class="sl-gate" role="alert"><b>{word}</b> {html.escape(told)}</div>' for word, told in first
-        )
+        "".join(f'<div class="sl-gate" role="alert"><b>{word}</b> {html.escape(told)}</div>' for word, told in first)
         + svg.svg_of(shown.scene)
         + table_html(shown.head, shown.rows)
         + "".join(f'<p class="sl-note">{html.escape(note)}</p>' for note in (*shown.notes, shown.evidence))
@@ -326,9 +319,7 @@ def table_html(head: tuple[str, ...], rows):
     True
     """
     top = "".join(f'<th scope="col">{html.escape(name)}</th>' for name in head)
-    body = "".join(
-        "<tr>" + "".join(f"<td>{html.escape(text)}</td>" for text in row) + "</tr>" for row in rows
-    )
+    body = "".join("<tr>" + "".join(f"<td>{html.escape(text)}</td>" for text in row) + "</tr>" for row in rows)
     return f'<div class="sl-scroll"><table class="sl-table"><thead><tr>{top}</tr></thead><tbody>{body}</tbody></table></div>'
 
 
@@ -342,9 +333,7 @@ class Predict(W.VBox):
                 f"for example {prediction.choices[0]!r}"
             )
         self.prediction = prediction
-        self._choice = W.RadioButtons(
-            options=list(prediction.choices), value=None, layout=W.Layout(width="auto")
-        )
+        self._choice = W.RadioButtons(options=list(prediction.choices), value=None, layout=W.Layout(width="auto"))
         self._button = W.Button(description="Show me", disabled=True, tooltip="Pick an answer first")
         self._answer = W.HTML()
         self._choice.observe(self._chosen, names="value")
@@ -378,7 +367,7 @@ class Predict(W.VBox):
 class Practice(W.VBox):
     """Questions with fresh numbers: read, answer with a unit, be told what went wrong, see it worked."""
 
-    def __init__(self, notebook: str, seed: int=1, progress: str | None=None):
+    def __init__(self, notebook: str, seed: int = 1, progress: str | None = None):
         self._path = progress
         self._progress = exercises.load_progress(progress) if progress else exercises.Progress()
         titles = [(exercises.make_question(kind, 1).title, kind) for kind in exercises.kinds(notebook)]

@@ -31,9 +31,7 @@ def _arrows(y0, y1, places):
 
 
 def _sagging(depth, left=20.0, right=130.0, y=52.0):
-    points = tuple(
-        (left + (right - left) * i / 12, y + depth * 4 * (i / 12) * (1 - i / 12)) for i in range(13)
-    )
+    points = tuple((left + (right - left) * i / 12, y + depth * 4 * (i / 12) * (1 - i / 12)) for i in range(13))
     return Line(points, "moved")
 
 
@@ -176,9 +174,7 @@ WORDS = (
         "moment",
         "how hard the beam is being bent at one place",
         (
-            Line(
-                tuple((20 + 110 * i / 12, 40 + 22 * 4 * (i / 12) * (1 - i / 12)) for i in range(13)), "ghost"
-            ),
+            Line(tuple((20 + 110 * i / 12, 40 + 22 * 4 * (i / 12) * (1 - i / 12)) for i in range(13)), "ghost"),
             Arrow((14, 62), (34, 30), "force"),
             Arrow((136, 62), (116, 30), "force"),
         ),
@@ -295,9 +291,7 @@ WORDS = (
         "a slender post bows out sideways, long before it is crushed",
         (
             rectangle(70, 16, 78, 78, "wood"),
-            Line(
-                tuple((74 + 104 * (i / 12) * (1 - i / 12), 16 + 62 * i / 12) for i in range(13)), "reference"
-            ),
+            Line(tuple((74 + 104 * (i / 12) * (1 - i / 12), 16 + 62 * i / 12) for i in range(13)), "reference"),
             Arrow((74, 2), (74, 15), "force"),
         ),
     ),
@@ -375,9 +369,7 @@ WORDS = (
             rectangle(16, 26, 134, 56, "wood"),
             rectangle(40, 24, 54, 34, "paper"),
             Line(((40, 26), (40, 34), (54, 34), (54, 26)), "ink"),
-            Polygon(
-                ((92, 41), (95, 34), (102, 31), (109, 34), (112, 41), (109, 48), (102, 51), (95, 48)), "badge"
-            ),
+            Polygon(((92, 41), (95, 34), (102, 31), (109, 34), (112, 41), (109, 48), (102, 51), (95, 48)), "badge"),
         ),
     ),
     Word(

@@ -133,9 +133,7 @@ def _latex(expression):
 
     ordered = sorted(expression.atoms(Symbol), key=place)
     renamed = {old: Symbol(f"a{n:02d}", **old.assumptions0) for n, old in enumerate(ordered)}
-    return latex(
-        expression.xreplace(renamed), symbol_names={new: latex(old) for old, new in renamed.items()}
-    )
+    return latex(expression.xreplace(renamed), symbol_names={new: latex(old) for old, new in renamed.items()})
 
 
 def steps_as_latex(derivation: Derivation):
@@ -162,15 +160,13 @@ def to_markdown(derivation: Derivation):
     return "\n\n".join(lines)
 
 
-def with_numbers(derivation: Derivation, values: dict, system: str="us"):
+def with_numbers(derivation: Derivation, values: dict, system: str = "us"):
     """Put the reader's numbers into the last line of a derivation."""
     known = {name: entry for ending in derivation.endings for name, entry in ending.inputs.items()}
     for name, value in values.items():
         if name not in known:
             raise BadInput(f"{name!r} does not occur in this derivation; it takes {', '.join(known)}")
-        check_number(
-            name, value, low=0, high=1e15, low_allowed=False, hint="lengths and loads are more than zero"
-        )
+        check_number(name, value, low=0, high=1e15, low_allowed=False, hint="lengths and loads are more than zero")
     given = [ending for ending in derivation.endings if set(ending.inputs) <= set(values)]
     if not given:
         needed = ", ".join(derivation.endings[0].inputs)
@@ -182,8 +178,7 @@ def _line(ending, values, system):
     inputs = ending.inputs.items()
     result = ending.equation.rhs.subs({symbol: values[name] for name, (symbol, _) in inputs}).doit()
     told = ", ".join(
-        f"${_latex(symbol)}$ = {show(values[name], dimension, system)}"
-        for name, (symbol, dimension) in inputs
+        f"${_latex(symbol)}$ = {show(values[name], dimension, system)}" for name, (symbol, dimension) in inputs
     )
     answer = show(float(result), ending.dimension, system)
     return f"${_latex(ending.equation)}$ with {told}: ${_latex(ending.equation.lhs)}$ = **{answer}**"

@@ -28,22 +28,16 @@ class Picture:
 class Table:
     """Rows of text as a table on the page, and as plain text elsewhere."""
 
-    def __init__(self, head: tuple[str, ...], rows, caption: str=""):
+    def __init__(self, head: tuple[str, ...], rows, caption: str = ""):
         self.head, self.rows, self.caption = tuple(head), tuple(tuple(row) for row in rows), caption
 
     def _repr_html_(self):
-        top = "".join(
-            f'<th scope="col" style="text-align:left">{html.escape(name)}</th>' for name in self.head
-        )
+        top = "".join(f'<th scope="col" style="text-align:left">{html.escape(name)}</th>' for name in self.head)
         body = "".join(
-            "<tr>"
-            + "".join(f'<td style="{_cell_style(text)}">{html.escape(text)}</td>' for text in row)
-            + "</tr>"
+            "<tr>" + "".join(f'<td style="{_cell_style(text)}">{html.escape(text)}</td>' for text in row) + "</tr>"
             for row in self.rows
         )
-        line = (
-            f"<caption style='text-align:left'>{html.escape(self.caption)}</caption>" if self.caption else ""
-        )
+        line = f"<caption style='text-align:left'>{html.escape(self.caption)}</caption>" if self.caption else ""
         return (
             f'<div style="overflow-x:auto"><table style="font-size:15px">{line}<thead><tr>{top}</tr></thead>'
             f"<tbody>{body}</tbody></table></div>"
@@ -81,9 +75,7 @@ class Cards:
             return f"<b>{html.escape(head)}:</b>{html.escape(rest)}"
 
         blocks = ("<br>".join(map(line, card.splitlines())) for card in self.cards)
-        return "".join(
-            f'<p style="font-size:16px;line-height:1.5;max-width:46em">{block}</p>' for block in blocks
-        )
+        return "".join(f'<p style="font-size:16px;line-height:1.5;max-width:46em">{block}</p>' for block in blocks)
 
     def __repr__(self):
         return "\n\n".join(
@@ -98,7 +90,15 @@ def still(page, **changes):
     return Picture(page.compute(values).scene)
 
 
-def save(page, path: str | PathLike, frame: str="wide", theme: str="light", transparent: bool=False, overwrite: bool=False, **changes):
+def save(
+    page,
+    path: str | PathLike,
+    frame: str = "wide",
+    theme: str = "light",
+    transparent: bool = False,
+    overwrite: bool = False,
+    **changes,
+):
     """Save the picture of a page for a film or a slide, as PNG or SVG by the ending of the file name."""
     from structlib.pictures.paper import still as save_still
 
@@ -129,9 +129,7 @@ def published(key: str, ours: float):
         )
     digits = len(printed.split(".")[1]) if "." in printed else 0
     unit = "" if row["unit"] == "-" else f" {row['unit']}"
-    source = textwrap.fill(
-        f"{row['verified']} in {row['source']}", 96, initial_indent="    ", subsequent_indent="    "
-    )
+    source = textwrap.fill(f"{row['verified']} in {row['source']}", 96, initial_indent="    ", subsequent_indent="    ")
     return f"{key}: published {printed}{unit}, ours {ours:.{digits}f}{unit}\n{source}"
 
 

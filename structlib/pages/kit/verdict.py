@@ -15,9 +15,7 @@ STOP = "Stop and call first: only what is asked is shown"
 #: Said of what the reader types, or a house file holds: no publication stands behind it.
 ENTERED = "as entered"
 
-CAUTION = (
-    "This page teaches and prepares. A licensed engineer, the local code and the permit decide what is built."
-)
+CAUTION = "This page teaches and prepares. A licensed engineer, the local code and the permit decide what is built."
 SEAT_NOT_KNOWN = (
     "What the beam sits on was not looked at: find it before anything is chosen. Only what is asked is shown."
 )

@@ -1,10 +1,11 @@
 """The woods a page offers, in the order a yard would name them, and the sizes each comes in."""
 
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cache
 
-from structlib.ground.lumber import find_material, lvl, stock_sizes
+from structlib.ground.lumber import find_material, lvl
 from structlib.ground.refusals import check_choice
+from structlib.ground.sizes import stock_sizes
 from structlib.ground.units import inch
 from structlib.house import plan
 from structlib.pages.kit.controls import Pick
@@ -98,9 +99,7 @@ def in_use(values):
     >>> in_use({"moisture": "wet", "incised": "no", "treatment": "none"})
     {'wet': True, 'incised': False, 'treatment': 'none'}
     """
-    return dict(
-        wet=values["moisture"] == "wet", incised=values["incised"] == "yes", treatment=values["treatment"]
-    )
+    return dict(wet=values["moisture"] == "wet", incised=values["incised"] == "yes", treatment=values["treatment"])
 
 
 def in_use_notes(values, material, where, rulebook):
@@ -118,7 +117,7 @@ def in_use_notes(values, material, where, rulebook):
         return (f"{none}.",)
 
 
-@lru_cache(maxsize=None)
+@cache
 def pieces(key, rulebook=RULEBOOK):
     """Return every size of a wood as (depth, width of a ply, name, material).
 
@@ -139,7 +138,7 @@ def pieces(key, rulebook=RULEBOOK):
     )
 
 
-@lru_cache(maxsize=None)
+@cache
 def weakest_pieces(rulebook=RULEBOOK):
     """Return every 2x size with the least of each design value that a listed wood has there.
 

@@ -184,16 +184,12 @@ def _check(view):
         on_beam(f"start of the load {load.text!r}", load.start)
         on_beam(f"end of the load {load.text!r}", load.end)
         if load.end <= load.start:
-            raise BadInput(
-                f"the load {load.text!r} must end right of its start, got {load.start:g} and {load.end:g}"
-            )
+            raise BadInput(f"the load {load.text!r} must end right of its start, got {load.start:g} and {load.end:g}")
         for value in (load.at_start, load.at_end):
             check_number(f"load {load.text!r}", value, low=0, high=1e5, hint="loads press down, in N/mm")
     names = [curve.name for curve in view.curves]
     if names != [role for role, _ in ROLES]:
-        raise BadInput(
-            f"the diagrams are shear, moment, slope and deflection, in this order; got {', '.join(names)}"
-        )
+        raise BadInput(f"the diagrams are shear, moment, slope and deflection, in this order; got {', '.join(names)}")
     for curve in view.curves:
         parts.check_pairs(curve.name, curve.x, curve.y)
         check_number(f"full {curve.name}", curve.full, low=0, high=1e15)
@@ -216,8 +212,7 @@ class _Frame:
         self.bottom = self.places.rows[0] + 4 * self.places.rows[1] - 8
         # units stand behind all four names or behind none; every peak has its unit anyway
         self.with_units = frame != "wide" and all(
-            curve.unit
-            and text_width(f"{curve.name}, {curve.unit}", self.places.size, bold=True) < COLUMN - 10
+            curve.unit and text_width(f"{curve.name}, {curve.unit}", self.places.size, bold=True) < COLUMN - 10
             for curve in view.curves
         )
         # thin lines tie every support and every load at a place to the diagrams below
@@ -267,9 +262,7 @@ def _supports(view, at):
             box = (a, at.beam_y - 22, b, at.beam_y + 22)
             items += [rectangle(*box, "wall"), *hatch(box, 8), Line(((x, box[1]), (x, box[3])), "ground")]
         if support.text:
-            pushes.append(
-                Label(support.text, x, at.places.pushes, "ink", at.places.size, "middle", plate="plate")
-            )
+            pushes.append(Label(support.text, x, at.places.pushes, "ink", at.places.size, "middle", plate="plate"))
     return items + parts.row_apart(pushes, 8.0, at.column - 6.0)
 
 
@@ -278,15 +271,11 @@ _CIRCLE = ((1, 0), (0.71, 0.71), (0, 1), (-0.71, 0.71), (-1, 0), (-0.71, -0.71),
 
 def _loads(view, at):
     top = at.beam_y - (5.0 if at.frame != "tall" else 8.0) - 2
-    largest = max(
-        [view.load_full, *(max(load.at_start, load.at_end) for load in view.spread_loads)], default=0.0
-    )
+    largest = max([view.load_full, *(max(load.at_start, load.at_end) for load in view.spread_loads)], default=0.0)
     areas, arrows, labels, beside = [], [], [], []
     for load in view.spread_loads:
         a, b = at.x(load.start), at.x(load.end)
-        rise = [
-            0.72 * at.places.load_room * w / largest if largest else 0.0 for w in (load.at_start, load.at_end)
-        ]
+        rise = [0.72 * at.places.load_room * w / largest if largest else 0.0 for w in (load.at_start, load.at_end)]
         areas.append(Polygon(((a, top), (a, top - rise[0]), (b, top - rise[1]), (b, top)), "force_band"))
         count = max(2, round((b - a) / 24) + 1)
         for k in range(count):
@@ -306,8 +295,7 @@ def _loads(view, at):
     lowest = at.beam_y - 0.9 * size
     names = spread(names, top=parts.TITLE_ROOM[at.frame], bottom=lowest, gap=2)
     leaders = [
-        Line(((x + 4, y), (at.column - 6, name.y - 0.33 * size)), "leader")
-        for name, (_, x, y) in zip(names, beside)
+        Line(((x + 4, y), (at.column - 6, name.y - 0.33 * size)), "leader") for name, (_, x, y) in zip(names, beside)
     ]
     return leaders + areas + arrows + names + parts.row_apart(labels, 8.0, at.column - 6.0)
 
@@ -363,8 +351,7 @@ def _caption(view):
 def _alt(view, caption):
     words = [f"{view.title}. A beam {view.length_text} long."]
     words += [
-        f"{s.kind.capitalize()} {'end' if s.kind == 'free' else 'support'}"
-        + (f" pushes {s.text}." if s.text else ".")
+        f"{s.kind.capitalize()} {'end' if s.kind == 'free' else 'support'}" + (f" pushes {s.text}." if s.text else ".")
         for s in view.supports
     ]
     words += [f"Load: {load.text}." for load in (*view.point_loads, *view.spread_loads)]

@@ -175,9 +175,7 @@ def _check(view):
     parts.check_length("span", view.span)
     parts.check_length("camera depth", view.camera_depth, low_allowed=True)
     parts.check_length("camera sag", view.camera_sag, low_allowed=True)
-    check_number(
-        "exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 40"
-    )
+    check_number("exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 40")
     parts.check_pairs("reference sag", view.x, view.reference_sag)
     parts.check_pairs("current sag", view.x, view.current_sag)
     if len(view.previous_sag):
@@ -216,9 +214,7 @@ def _sections(view, at, frame):
         edge = left if way < 0 else right
         past = edge + 26 * way + text_width(board.depth_text, NOTE_SIZE) * way
         if not 4 <= past <= at.past:
-            raise BadInput(
-                f"the depth text {board.depth_text!r} is too long; shorten it, for example '9 1/4 in'"
-            )
+            raise BadInput(f"the depth text {board.depth_text!r} is too long; shorten it, for example '9 1/4 in'")
         items += [
             Line(((left - 20, base), (right + 20, base)), "ink"),
             Dimension((edge, top), (edge, base), 18 * way, board.depth_text, NOTE_SIZE, beside=True),
@@ -245,9 +241,7 @@ def _ratios(view, at, boxes, frame):
     """What changed, each ratio in its place: the area at the face, the strength at the outermost fibre."""
     base, left, top = at.base, boxes[0][0], boxes[0][1]
     labels, reach = [], []
-    for text, (x, word_y, number_y) in zip(
-        (view.wood_text, view.strength_text, view.stiffness_text), at.ratios
-    ):
+    for text, (x, word_y, number_y) in zip((view.wood_text, view.strength_text, view.stiffness_text), at.ratios):
         word, _, number = text.partition(" ")
         small, large = at.ratio_size
         half = max(text_width(word, small), text_width(number, large, bold=True)) / 2
@@ -325,9 +319,7 @@ def _supports(left, right, top):
 
 def _scale_text(view, factor):
     ghost = " Dashed grey: before the change." if view.previous or len(view.previous_sag) else ""
-    return (
-        f"Sections to one scale. Span {view.span_text}; both sags drawn {parts.factor_text(factor)}.{ghost}"
-    )
+    return f"Sections to one scale. Span {view.span_text}; both sags drawn {parts.factor_text(factor)}.{ghost}"
 
 
 def _alt(view, factor):

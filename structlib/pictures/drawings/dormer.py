@@ -77,9 +77,7 @@ def draw_dormer(view, frame="page"):
     ]
     inside = (xs[first] + thick / 2, xs[last] - thick / 2)
     headers = [
-        (inside[0], y - way * 2 * thick, inside[1], y)
-        if way > 0
-        else (inside[0], y, inside[1], y + 2 * thick)
+        (inside[0], y - way * 2 * thick, inside[1], y) if way > 0 else (inside[0], y, inside[1], y + 2 * thick)
         for y, way in ((upper, 1), (lower, -1))
     ]
     edge = (left - 10, right + 10)

@@ -101,9 +101,7 @@ def draw_headroom(view, frame="page"):
                 plate="plate",
             ),
         ]
-    items.append(
-        Label("engineered", right - 8, bottom - 12, "ink", NOTE_SIZE, "end", bold=True, plate="plate")
-    )
+    items.append(Label("engineered", right - 8, bottom - 12, "ink", NOTE_SIZE, "end", bold=True, plate="plate"))
     items.append(
         Label(
             "headroom gained: height of the tie above the eaves",
@@ -127,9 +125,7 @@ def draw_headroom(view, frame="page"):
         f"{100 * last:.0f} % of the height"
         for c in view.curves
     )
-    return Scene(
-        width, height, scene, view.title, view.note, f"{alt}. Above a third: engineered. {view.note}"
-    )
+    return Scene(width, height, scene, view.title, view.note, f"{alt}. Above a third: engineered. {view.note}")
 
 
 def _check(view):

@@ -78,9 +78,7 @@ class _Frame:
         self.place = "left" if view.house_left == 0 else ("right" if view.house_right == 0 else "inside")
         if frame != "wide":
             # the table of a wide film says the names and totals
-            before, after = {"inside": (NAMES, 0.0), "left": (TOTALS, NAMES), "right": (NAMES, TOTALS)}[
-                self.place
-            ]
+            before, after = {"inside": (NAMES, 0.0), "left": (TOTALS, NAMES), "right": (NAMES, TOTALS)}[self.place]
             left, right = left + before, right - after
         self.scale = min((right - left) / (total + 2 * hang), (bottom - self.top) / tall)
         self.bottom = (self.top + bottom + tall * self.scale) / 2
@@ -130,9 +128,7 @@ def draw_house_section(view, frame="page"):
 
 def _check(view):
     if not view.levels:
-        raise BadInput(
-            "a house section needs at least one level, for example a floor 2,500 mm above the base"
-        )
+        raise BadInput("a house section needs at least one level, for example a floor 2,500 mm above the base")
     for name in ("house_left", "house_right", "roof_rise", "overhang"):
         parts.check_length(name.replace("_", " "), getattr(view, name), low_allowed=True)
     if view.house_left + view.house_right == 0:
@@ -155,15 +151,12 @@ def _check(view):
             )
             if span > house + 1e-6 and level.kind != "roof":
                 raise BadInput(
-                    f"{side} span of {level.name!r} is {span:g} mm, longer than the {house:g} mm "
-                    "to the outside wall"
+                    f"{side} span of {level.name!r} is {span:g} mm, longer than the {house:g} mm to the outside wall"
                 )
         if level.kind == "roof" and k:
             raise BadInput("the roof must be the first level; levels are listed from the top down")
         if above is not None and level.height > above:
-            raise BadInput(
-                f"levels are listed from the top down, but {level.name!r} lies above the one before it"
-            )
+            raise BadInput(f"levels are listed from the top down, but {level.name!r} lies above the one before it")
         above = level.height
 
 
@@ -198,9 +191,7 @@ def _shell(view, at):
 
 def _wall_top(view, at):
     landing = [level for level in view.levels if level.left_tributary or level.right_tributary]
-    return at.y((landing or view.levels)[0].height) + (
-        0 if (landing or view.levels)[0].kind == "roof" else JOIST
-    )
+    return at.y((landing or view.levels)[0].height) + (0 if (landing or view.levels)[0].kind == "roof" else JOIST)
 
 
 def _other_supports(view, at):
@@ -225,9 +216,7 @@ def _rafters(view, at):
     items = []
     for eave in (at.left - at.hang, at.right + at.hang):
         low, high = _roof_y(view, at, eave), _roof_y(view, at, middle)
-        items.append(
-            Polygon(((eave, low), (middle, high), (middle, high - thick), (eave, low - thick)), "wood")
-        )
+        items.append(Polygon(((eave, low), (middle, high), (middle, high - thick), (eave, low - thick)), "wood"))
     return items
 
 
@@ -361,12 +350,8 @@ def _totals_outside(view, at):
     storeys = _storeys(view, at)
     for level, _, _ in storeys:
         if text_width(level.total_text, 22, bold=True) > TOTALS:
-            raise BadInput(
-                f"the total {level.total_text!r} is too long; shorten it, for example '1,240 lb/ft'"
-            )
-    column = [
-        Label(level.total_text, x, top + 24, "force", 22, anchor, bold=True) for level, top, _ in storeys
-    ]
+            raise BadInput(f"the total {level.total_text!r} is too long; shorten it, for example '1,240 lb/ft'")
+    column = [Label(level.total_text, x, top + 24, "force", 22, anchor, bold=True) for level, top, _ in storeys]
     column = spread(column, top=at.top, bottom=at.bottom, gap=4)
     leaders = [
         Line(((x - way * 5, label.y - 8), (at.wall + way * 8, top + 4)), "leader")
@@ -384,10 +369,7 @@ def _landing(level, at, way, text):
         first = at.y(level.height) - (70 if level.kind == "roof" else 26) - 22 * (len(lines) - 1)
     else:
         first = at.y(level.height) + JOIST + 20
-    return [
-        Label(line, x, first + 22 * k, "ink", NOTE_SIZE, anchor, plate="plate")
-        for k, line in enumerate(lines)
-    ]
+    return [Label(line, x, first + 22 * k, "ink", NOTE_SIZE, anchor, plate="plate") for k, line in enumerate(lines)]
 
 
 def _table(view, at):
@@ -403,9 +385,7 @@ def _table(view, at):
         rows.append((level, lines))
     step = small + 5.0
     need = sum(step * (1 + len(lines)) for _, lines in rows)
-    if need > bottom - top or any(
-        text_width(line, small) > right - left for _, lines in rows for line in lines
-    ):
+    if need > bottom - top or any(text_width(line, small) > right - left for _, lines in rows for line in lines):
         raise BadInput("what lands on the wall does not fit in the table; give fewer levels or shorter texts")
     gap = min(30.0, (bottom - top - need) / len(rows))
     y, items = top + (bottom - top - need - gap * (len(rows) - 1)) / 2 + small, []
@@ -423,11 +403,7 @@ def _table(view, at):
 
 
 def _caption(view):
-    kinds = {
-        level.continuous
-        for level in view.levels
-        if level.kind != "roof" and level.left_span and level.right_span
-    }
+    kinds = {level.continuous for level in view.levels if level.kind != "roof" and level.left_span and level.right_span}
     texts = [
         f"{view.scale_text}." if view.scale_text else "",
         "Shaded: what lands on " + view.wall_name + ".",
@@ -453,7 +429,5 @@ def _alt(view, caption):
             if text
         ]
         total = f"; total in {view.wall_name} below it {level.total_text}" if level.total_text else ""
-        words.append(
-            f"{level.name.capitalize()}: {', '.join(landing) if landing else 'nothing lands on it'}{total}."
-        )
+        words.append(f"{level.name.capitalize()}: {', '.join(landing) if landing else 'nothing lands on it'}{total}.")
     return " ".join([*words, caption])

@@ -225,7 +225,6 @@ def _alt(view, factor):
         f" {parts.factor_text(factor)}.",
         f"It has risen off support {off}." if off else "It rests on all its supports.",
         f"Below, the jack's force against its lift, up to the whole load of {view.whole_text}:",
-        f"{view.springing_text}; {view.measured_text}; {view.force_text}; {view.kink_text}; "
-        f"{view.full_text}.",
+        f"{view.springing_text}; {view.measured_text}; {view.force_text}; {view.kink_text}; {view.full_text}.",
     ]
     return " ".join(word for word in words if word).strip()

@@ -61,9 +61,7 @@ def draw_joists_on_beam(view):
         items += _meeting(view, meeting, middle)
         told.append(f"On {_plies(meeting)} each joist gets {meeting.seat_text}, {_verdict(view, meeting)}.")
     items += [*parts.caption_labels([caption], "wide", 1), *parts.title_labels(view.title, "wide")]
-    return Scene(
-        width, height, tuple(items), view.title, caption, " ".join([f"{view.title}.", *told, caption])
-    )
+    return Scene(width, height, tuple(items), view.title, caption, " ".join([f"{view.title}.", *told, caption]))
 
 
 def _plies(meeting):
@@ -79,10 +77,7 @@ def _meeting(view, meeting, middle):
     if 2 * half > _ROOM - 60:
         raise BadInput(f"a beam of {_plies(meeting)} is too wide for its place")
     end = view.gap * SCALE / 2
-    boxes = [
-        (middle - half + k * wide, _LEVEL, middle - half + (k + 1) * wide, _BEAM)
-        for k in range(meeting.plies)
-    ]
+    boxes = [(middle - half + k * wide, _LEVEL, middle - half + (k + 1) * wide, _BEAM) for k in range(meeting.plies)]
     posts = [(left, _BEAM, right, _POST) for left, _, right, _ in boxes]
     joists = [
         (middle - _ROOM / 2, _JOIST_TOP, middle - end, _LEVEL),

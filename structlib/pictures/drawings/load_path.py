@@ -136,9 +136,7 @@ def _check(view):
     for station in view.stations:
         check_choice("place of the station", station.place, PLACES)
         if above and order.index(station.place) <= order.index(above):
-            raise BadInput(
-                f"stations go from the top down, each once, but {station.place!r} comes after {above!r}"
-            )
+            raise BadInput(f"stations go from the top down, each once, but {station.place!r} comes after {above!r}")
         above = station.place
     parts.check_length("span of the main beam", view.beam_span)
     parts.check_length("depth of the main beam", view.beam_depth, high=3000.0)
@@ -269,9 +267,7 @@ def _stations(view, at):
     left, top, right, bottom = at.places.rows
     size, count = at.places.size, len(view.stations)
     plates = [
-        Label(
-            str(k + 1), at.middle + 30, at.y(PLACES[s.place]) + 6, "ink", NOTE_SIZE, "middle", True, "badge"
-        )
+        Label(str(k + 1), at.middle + 30, at.y(PLACES[s.place]) + 6, "ink", NOTE_SIZE, "middle", True, "badge")
         for k, s in enumerate(view.stations)
     ]
     plates = spread(plates, top=at.places.house[1] - 4, bottom=at.places.house[3], gap=5)

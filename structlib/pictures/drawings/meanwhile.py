@@ -76,13 +76,9 @@ class _Places:
 
 
 _PLACES = {
-    "page": _Places(
-        88, (104, 130), 70, 402, 424, (470, 508, 548, 582, 620), 20, 24, (64, 656), (150, 560), 3
-    ),
+    "page": _Places(88, (104, 130), 70, 402, 424, (470, 508, 548, 582, 620), 20, 24, (64, 656), (150, 560), 3),
     "wide": _Places(84, (94, 108), 40, 236, 250, (276, 276, 304, 329, 354), 18, 20, (64, 656), (190, 530), 1),
-    "tall": _Places(
-        156, (180, 222), 80, 640, 670, (740, 800, 872, 930, 1000), 26, 32, (64, 656), (150, 560), 6
-    ),
+    "tall": _Places(156, (180, 222), 80, 640, 670, (740, 800, 872, 930, 1000), 26, 32, (64, 656), (150, 560), 6),
 }
 
 
@@ -129,12 +125,8 @@ def _check(view):
     if len(view.walls) not in (1, 2):
         raise BadInput(f"one or two temporary walls can be drawn, got {len(view.walls)}")
     for place in (view.out, *view.far, *(wall.position for wall in view.walls), *view.previous):
-        check_number(
-            "place on the floor", place, low=0, high=view.length * (1 + 1e-9), hint="in mm from its left"
-        )
-    check_number(
-        "exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 20"
-    )
+        check_number("place on the floor", place, low=0, high=view.length * (1 + 1e-9), hint="in mm from its left")
+    check_number("exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 20")
     parts.check_pairs("shape", view.x, view.sag)
     if view.previous_sag:
         parts.check_pairs("shape before", view.x, view.previous_sag)
@@ -235,9 +227,7 @@ def _below(view, at, to_x):
         # joists seen from their ends; the nearest one takes it all
         count = 16 if len(view.walls) == 2 else 11
         step = (right - left - 20) / count
-        boxes = [
-            (left + 6 + step * k, at.floor + 3, left + 14 + step * k, at.ground) for k in range(count + 1)
-        ]
+        boxes = [(left + 6 + step * k, at.floor + 3, left + 14 + step * k, at.ground) for k in range(count + 1)]
         items += [rectangle(left, at.floor, right, at.floor + 3, "wood")]
         items += [rectangle(*box, "wood_cut") for box in boxes]
     for place in (*view.far, view.out):

@@ -376,8 +376,7 @@ def _hewn(middle, top, w, d, c):
 
 def _half_round(middle, top, radius):
     return tuple(
-        (middle + radius * math.cos(math.pi * k / 30), top + radius * math.sin(math.pi * k / 30))
-        for k in range(31)
+        (middle + radius * math.cos(math.pi * k / 30), top + radius * math.sin(math.pi * k / 30)) for k in range(31)
     )
 
 

@@ -124,9 +124,7 @@ class _Frame:
         if view.point_loads:
             # their names stand between the title and the loads
             self.load_room = min(self.load_room, self.deck - 5 - parts.TITLE_ROOM[frame] - 20)
-        self.beam_top = self.deck + (
-            0.0 if view.flush else min(self.rows.joist, view.joist_depth * self.scale)
-        )
+        self.beam_top = self.deck + (0.0 if view.flush else min(self.rows.joist, view.joist_depth * self.scale))
         self.beam_bottom = self.beam_top + view.beam_depth * self.scale
         whole = self.beam_bottom + view.opening_height * self.scale
         self.floor = min(self.rows.floor, whole)
@@ -264,12 +262,9 @@ def _joists(view, at):
     middles = [first + spacing * k for k in range(count)]
     if view.flush:
         # hangers on the face of the beam, open at the top
-        top, low = at.beam_top, at.beam_top + min(
-            view.joist_depth * at.scale, at.beam_bottom - at.beam_top - 2
-        )
+        top, low = at.beam_top, at.beam_top + min(view.joist_depth * at.scale, at.beam_bottom - at.beam_top - 2)
         return [
-            Line(((x - wide, top), (x - wide, low), (x + wide, low), (x + wide, top)), "steel_line")
-            for x in middles
+            Line(((x - wide, top), (x - wide, low), (x + wide, low), (x + wide, top)), "steel_line") for x in middles
         ]
     return [rectangle(x - wide / 2, at.deck, x + wide / 2, at.beam_top, "wood_cut") for x in middles]
 
@@ -316,15 +311,10 @@ def _loads(view, at):
     for below, above in edges:
         areas.append(Polygon((*zip(xs, above), *zip(xs[::-1], below[::-1])), "force_band"))
         arrows += [
-            Arrow((x, a), (x, b), "force", min(9.0, 0.7 * (b - a)))
-            for x, a, b in zip(xs, above, below)
-            if b - a > 4
+            Arrow((x, a), (x, b), "force", min(9.0, 0.7 * (b - a))) for x, a, b in zip(xs, above, below) if b - a > 4
         ]
     first = at.deck - at.load_room - 4
-    points = [
-        Arrow((at.x(load.x), first), (at.x(load.x), at.deck - 2), "force_big", 16)
-        for load in view.point_loads
-    ]
+    points = [Arrow((at.x(load.x), first), (at.x(load.x), at.deck - 2), "force_big", 16) for load in view.point_loads]
     return areas + arrows + points, _load_labels(view, at, xs, edges)
 
 
@@ -438,10 +428,7 @@ def _diagram(at, name, xs, ys, full, text):
         Line(((at.beam_left, axis), (at.beam_right, axis)), "axis"),
         Line(((places[k] + 8, heights[k]), (at.column - 8, top + 10)), "guide"),
         parts.dot(places[k], heights[k], f"{name}_dot"),
-        *[
-            Label(line, at.column, top + 38 + 20 * i, name, NOTE_SIZE)
-            for i, line in enumerate(_column_lines(text, 2))
-        ],
+        *[Label(line, at.column, top + 38 + 20 * i, name, NOTE_SIZE) for i, line in enumerate(_column_lines(text, 2))],
     ]
 
 
@@ -450,8 +437,7 @@ def _column_lines(text, most):
     lines = wrap(text, COLUMN - 12, NOTE_SIZE)
     if len(lines) > most or any(text_width(line, NOTE_SIZE) > COLUMN - 8 for line in lines):
         raise BadInput(
-            f"the text {text!r} is too long for the column beside the drawing; shorten it, "
-            "for example '3,680 lb-ft'"
+            f"the text {text!r} is too long for the column beside the drawing; shorten it, for example '3,680 lb-ft'"
         )
     return lines
 
@@ -461,8 +447,7 @@ def _section(view, at):
     names = wrap(view.section_name, COLUMN - 12, 20, bold=True)
     if not 1 <= len(names) <= 2 or any(text_width(line, 20, bold=True) > COLUMN - 8 for line in names):
         raise BadInput(
-            f"the section name must fill one or two short lines, got {view.section_name!r}; "
-            "for example '3-ply LVL'"
+            f"the section name must fill one or two short lines, got {view.section_name!r}; for example '3-ply LVL'"
         )
     first = at.rows.name + (22 * (2 - len(names)) if at.rows.section else 0)
     labels = [Label(line, at.column, first + 22 * k, "ink", 20, bold=True) for k, line in enumerate(names)]
@@ -482,9 +467,7 @@ def _cut(view, at):
     room = COLUMN - 48 - text_width(view.depth_text, NOTE_SIZE) - gap * (view.plies - 1)
     if room < 20:
         raise BadInput(f"the depth text {view.depth_text!r} is too long; shorten it, for example '9 1/4 in'")
-    scale = min(
-        (bottom - top) / max(view.beam_depth, view.camera_depth), room / (view.plies * view.ply_width)
-    )
+    scale = min((bottom - top) / max(view.beam_depth, view.camera_depth), room / (view.plies * view.ply_width))
     low, wide = top + view.beam_depth * scale, view.ply_width * scale
     boxes = [(left + k * (wide + gap), top, left + k * (wide + gap) + wide, low) for k in range(view.plies)]
     right = boxes[-1][2]
@@ -546,9 +529,7 @@ def _alt(view, scale):
     words += [f"Load: {load.label}." for load in (*view.loads, *view.point_loads)]
     for mark in view.marks:
         governs = ", which governs" if mark.governs else ""
-        words.append(
-            f"{mark.kind.capitalize()} uses {100 * mark.share:.0f} %{governs}. {mark.sentence}".strip()
-        )
+        words.append(f"{mark.kind.capitalize()} uses {100 * mark.share:.0f} %{governs}. {mark.sentence}".strip())
     if view.sag_limit_text:
         words.append(f"{view.sag_limit_text[0].upper()}{view.sag_limit_text[1:]}.")
     if view.shear_text:

@@ -137,9 +137,7 @@ def check_view(view):
     check_number("plies", view.plies, low=1, high=8, hint="for example 2")
     for side in ("left", "right"):
         check_number(f"{side} jacks", getattr(view, f"{side}_jacks"), low=0, high=8, hint="for example 2")
-    check_number(
-        "exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 40"
-    )
+    check_number("exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 40")
     check_choice("material kind", view.material_kind, parts.MATERIALS)
     for name in ("sag", "shear", "moment"):
         xs, ys = getattr(view, f"{name}_x"), getattr(view, f"{name}_y")
@@ -153,9 +151,7 @@ def check_view(view):
         check_number(f"share of {mark.kind}", mark.share, low=0, high=1e4, hint="1 means all of it is used")
     kinds = [mark.kind for mark in view.marks]
     if len(set(kinds)) < len(kinds):
-        raise BadInput(
-            f"each check has one place in the picture; give the worst of each, got {', '.join(kinds)}"
-        )
+        raise BadInput(f"each check has one place in the picture; give the worst of each, got {', '.join(kinds)}")
     for load in view.loads:
         for _, intensity in profile(load, 0, 1):
             check_number(f"load {load.label!r}", intensity, low=0, high=1e5, hint="loads press down, in N/mm")
@@ -175,8 +171,5 @@ def profile(load, start, end):
         return ((start, load.intensity), (end, load.intensity))
     pairs = tuple((float(x), float(w)) for x, w in load.intensity)
     if len(pairs) < 2 or any(b[0] < a[0] for a, b in zip(pairs, pairs[1:])):
-        raise BadInput(
-            f"load {load.label!r} needs at least two pairs of place and load per length, "
-            "from left to right"
-        )
+        raise BadInput(f"load {load.label!r} needs at least two pairs of place and load per length, from left to right")
     return pairs

@@ -31,10 +31,7 @@ def title_labels(title, frame="page"):
     ['Twice the depth: 8 times as stiff']
     """
     if not title.strip():
-        raise BadInput(
-            "a picture needs a title that says its message, for example "
-            "'Twice the depth: 8 times as stiff'"
-        )
+        raise BadInput("a picture needs a title that says its message, for example 'Twice the depth: 8 times as stiff'")
     room, band = FRAMES[frame][0] - 2 * MARGIN, TITLE_ROOM[frame]
     for most, sizes in TITLE_SIZES["tall" if frame == "tall" else "page"]:
         for size in sizes:
@@ -43,8 +40,7 @@ def title_labels(title, frame="page"):
                 # the lines stand in the middle of the band
                 first = band / 2 + 0.36 * size - 0.6 * size * (len(lines) - 1)
                 return [
-                    Label(line, MARGIN, first + 1.2 * size * k, "ink", size, bold=True)
-                    for k, line in enumerate(lines)
+                    Label(line, MARGIN, first + 1.2 * size * k, "ink", size, bold=True) for k, line in enumerate(lines)
                 ]
     raise BadInput(f"a title must fit in three lines, about 110 letters, got {len(title)} letters: {title!r}")
 
@@ -63,13 +59,9 @@ def caption_labels(texts, frame, most):
         # an empty paragraph keeps its line, so that the others stay where they are
         rows += [(line, "quiet" if k else "ink") for line in wrap(text, width - 2 * MARGIN, size) or [""]]
     if len(rows) > most:
-        raise BadInput(
-            f"the caption needs {len(rows)} lines and {most} fit; shorten the sentence or the scale texts"
-        )
+        raise BadInput(f"the caption needs {len(rows)} lines and {most} fit; shorten the sentence or the scale texts")
     first = caption_top(frame, most) + size
-    return [
-        Label(line, MARGIN, first + (size + 4) * k, role, size) for k, (line, role) in enumerate(rows) if line
-    ]
+    return [Label(line, MARGIN, first + (size + 4) * k, role, size) for k, (line, role) in enumerate(rows) if line]
 
 
 def caption_top(frame, most):
@@ -96,9 +88,7 @@ def row_apart(row, left, right):
     row = sorted(row, key=lambda label: label.x)
     halves = [text_width(label.text, label.size, label.bold) / 2 + 5 for label in row]
     if 2 * sum(halves) > right - left:
-        raise BadInput(
-            "the texts of the point loads or supports do not fit in one row; shorten them or give fewer"
-        )
+        raise BadInput("the texts of the point loads or supports do not fit in one row; shorten them or give fewer")
     xs, edge = [], left
     for label, half in zip(row, halves):
         xs.append(max(edge + half, label.x))
@@ -209,8 +199,12 @@ def check_pairs(name, xs, ys):
     >>> check_pairs("sag", [0, 1], [0, 0])
     """
     for word, numbers, most in (("places", xs, 1e7), ("values", ys, 1e15)):
-        if not (all([issubclass(kind, float) for kind in set(map(type, numbers))]) and -most <= min(numbers) and max(numbers) <= most
-                and all(map(math.isfinite, numbers))):
+        if not (
+            all([issubclass(kind, float) for kind in set(map(type, numbers))])
+            and -most <= min(numbers)
+            and max(numbers) <= most
+            and all(map(math.isfinite, numbers))
+        ):
             check_number(f"{word} of the {name}", numbers, low=-most, high=most)
     if len(xs) != len(ys) or len(xs) < 2:
         raise BadInput(
@@ -241,9 +235,7 @@ def ground_line(left, right, y, depth=9.0):
     'ground'
     """
     count = int((right - left) // 24)
-    strokes = [
-        Line(((left + 24 * k + depth + 6, y), (left + 24 * k + 6, y + depth)), "hatch") for k in range(count)
-    ]
+    strokes = [Line(((left + 24 * k + depth + 6, y), (left + 24 * k + 6, y + depth)), "hatch") for k in range(count)]
     return [*strokes, Line(((left, y), (right, y)), "ground")]
 
 

@@ -251,9 +251,7 @@ def _loads(view, places, at, width):
     for start, end, loaded in view.stretches:
         box = (at(start) + 1.5, top, at(end) - 1.5, base)
         if not loaded:
-            items.append(
-                Line(((box[0], top), (box[2], top), (box[2], base), (box[0], base), (box[0], top)), "guide")
-            )
+            items.append(Line(((box[0], top), (box[2], top), (box[2], base), (box[0], base), (box[0], top)), "guide"))
             continue
         items.append(rectangle(*box, "force_band"))
         count = max(1, int((box[2] - box[0]) // 46))
@@ -300,9 +298,7 @@ def _below(view, places, at, scale, bottom, width):
             )
         elif support.kind == "wall":
             items.append(rectangle(*box, "masonry"))
-            items += [
-                Line(((box[0], y), (box[2], y)), "quiet") for y in _between(bottom, places.ground, 14.0)
-            ]
+            items += [Line(((box[0], y), (box[2], y)), "quiet") for y in _between(bottom, places.ground, 14.0)]
         else:
             items.append(rectangle(*box, "wood_cut"))
         items.append(Label(support.name, box[2] + 4, places.ground - 6, "ink", NOTE_SIZE, bold=True))
@@ -316,18 +312,16 @@ def _between(top, base, step):
 def _deflected(view, places, at, scale, factor):
     def shape(x, y, role):
         return Curve(
-            tuple(map(at, map(float, x))), tuple([places.axis + value * scale * factor for value in map(float, y)]), role
+            tuple(map(at, map(float, x))),
+            tuple([places.axis + value * scale * factor for value in map(float, y)]),
+            role,
         )
 
     items = [Line(((at(0.0), places.axis), (at(view.length), places.axis)), "guide")]
     if view.previous:
         items.append(shape(view.previous[0], view.previous[1], "ghost"))
     items.append(shape(view.x, view.sag, "moved"))
-    items += [
-        parts.dot(at(support.x), places.axis, "moved_dot")
-        for support in view.supports
-        if support.kind != "gone"
-    ]
+    items += [parts.dot(at(support.x), places.axis, "moved_dot") for support in view.supports if support.kind != "gone"]
     return items
 
 
@@ -406,9 +400,7 @@ def _captions(view, factor, frame):
 
 def _alt(view, factor):
     words = [view.title + ".", f"A beam on {sum(s.kind != 'gone' for s in view.supports)} supports."]
-    words += [
-        f"{text} from {_name_at(view, start)} to {_name_at(view, end)}." for start, end, text in view.measures
-    ]
+    words += [f"{text} from {_name_at(view, start)} to {_name_at(view, end)}." for start, end, text in view.measures]
     words.append(f"Loads: {view.load_text}.")
     if view.tip_text:
         words.append(f"On its tip stands a {view.tip_text}.")

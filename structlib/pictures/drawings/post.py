@@ -240,8 +240,7 @@ def _side(view, at):
     left = x - view.beam_plies * view.beam_ply_width * s / 2
     wide = view.beam_ply_width * s
     items += [
-        rectangle(left + k * wide, beam_top, left + (k + 1) * wide, top, "wood_cut")
-        for k in range(view.beam_plies)
+        rectangle(left + k * wide, beam_top, left + (k + 1) * wide, top, "wood_cut") for k in range(view.beam_plies)
     ]
     line = x + max(30.0, half + 14)
     items.append(Dimension((line, top), (line, bottom), 0.0, ""))
@@ -367,8 +366,15 @@ def _chart(view, at):
     across = lambda height: left + (right - left) * height / view.greatest_height  # noqa: E731
     up = lambda load: bottom - (bottom - at.chart[1]) * load / view.greatest_load  # noqa: E731
     size = at.size - 2
-    lines, named = _axes(at.chart, at.axis_name, view.load_unit, view.load_ticks, view.height_ticks,
-                         view.greatest_load, view.greatest_height)
+    lines, named = _axes(
+        at.chart,
+        at.axis_name,
+        view.load_unit,
+        view.load_ticks,
+        view.height_ticks,
+        view.greatest_load,
+        view.greatest_height,
+    )
     items = [*lines]
     labels = [
         Label(view.carried_text, at.heads[0], at.heads[1], "moved", size, bold=True),
@@ -386,7 +392,10 @@ def _chart(view, at):
 def _axes(chart, name, unit, load_ticks, height_ticks, greatest_load, greatest_height):
     """Lines and texts of both axes, which stay while a slider moves."""
     left, top, right, bottom = chart
-    items, labels = [Line(((left, top), (left, bottom), (right, bottom)), "axis")], [Label(unit, left + 6, top - 8, "quiet", 18)]
+    items, labels = (
+        [Line(((left, top), (left, bottom), (right, bottom)), "axis")],
+        [Label(unit, left + 6, top - 8, "quiet", 18)],
+    )
     for value, text in load_ticks:
         y = bottom - (bottom - top) * value / greatest_load
         items.append(Line(((left, y), (right, y)), "guide"))
@@ -436,9 +445,7 @@ def _names(view, across, up):
             continue
         load = float(numpy.interp(height, heights, loads))
         role = "moved" if curve.current else "ink"
-        labels.append(
-            Label(curve.name, across(height), up(load) + 6, role, 18, "middle", curve.current, plate="plate")
-        )
+        labels.append(Label(curve.name, across(height), up(load) + 6, role, 18, "middle", curve.current, plate="plate"))
     return labels
 
 

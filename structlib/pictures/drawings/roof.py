@@ -181,9 +181,7 @@ def _check(view):
         parts.check_length(name.replace("_", " "), getattr(view, name))
     check_choice("loaded side", view.loaded, ("both", "right"))
     check_number("share of the push arrow", view.push, low=0, high=1)
-    check_number(
-        "exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 40"
-    )
+    check_number("exaggeration", view.exaggeration, low=0, high=1000, low_allowed=False, hint="for example 40")
     if len(view.stats) > 4:
         raise BadInput(f"there is room for four numbers below the roof, got {len(view.stats)}")
     if view.pair.half_span > view.camera * (1 + 1e-9):
@@ -270,11 +268,7 @@ def _ridge(view, at):
     x, y = at.point(pair.half_span, pair.half_span, pair.rise)
     half, top = view.ridge_width * at.scale / 2, y - _heights(view, at)
     deep = view.ridge_depth * at.scale
-    box = (
-        (x - half, y, x + half, y + deep)
-        if pair.hold == "ridge beam"
-        else (x - half, top, x + half, top + deep)
-    )
+    box = (x - half, y, x + half, y + deep) if pair.hold == "ridge beam" else (x - half, top, x + half, top + deep)
     return [rectangle(*box, "wood_cut")]
 
 

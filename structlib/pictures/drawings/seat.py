@@ -179,9 +179,7 @@ def _check(view):
     told = [name for name in ("needed", "least") if getattr(view, name) is not None]
     for name in ("seat", "depth", "ply_width", *told):
         # a seat that is needed may be longer than any house has; it is told and not drawn
-        parts.check_length(
-            name.replace("_", " "), getattr(view, name), high=1e7, low_allowed=name == "needed"
-        )
+        parts.check_length(name.replace("_", " "), getattr(view, name), high=1e7, low_allowed=name == "needed")
     parts.check_length("seat", view.seat, high=LONGEST_SEAT * (1 + 1e-6))
     check_number("plies", view.plies, low=1, high=8, hint="for example 2")
     check_number("length of the arrow", view.push, low=0, high=1, hint="for example 0.5")
@@ -198,9 +196,7 @@ def _inner(view, at):
 def _jagged(at, top, cut_top):
     """Outline of the beam: jagged where it runs on out of the picture."""
     steps = 8
-    right = [
-        (at.reach - (6 if k % 2 else 0), at.level + (top - at.level) * k / steps) for k in range(steps + 1)
-    ]
+    right = [(at.reach - (6 if k % 2 else 0), at.level + (top - at.level) * k / steps) for k in range(steps + 1)]
     upper = []
     if cut_top:
         upper = [(at.reach + (at.end - at.reach) * k / 20, top + (6 if k % 2 else 0)) for k in range(1, 20)]
@@ -226,9 +222,7 @@ def _side(view, at):
         if abs(view.previous.seat - view.seat) > 0.1:
             items.append(Line(((inner, at.level), (inner, at.bottom + 8)), "ghost"))
     inner = _inner(view, at)
-    items.append(
-        Dimension((at.end, at.bottom), (inner, at.bottom), at.drop, f"seat {view.seat_text}", beside=True)
-    )
+    items.append(Dimension((at.end, at.bottom), (inner, at.bottom), at.drop, f"seat {view.seat_text}", beside=True))
     return items
 
 
@@ -272,9 +266,7 @@ def _faces(view, at):
         strong = face.governs and not view.stopped
         role = "governs_thin" if strong else "bearing"
         items += hatch(box, spacing=7 if strong else 9, role=role)
-        items.append(
-            Line(((box[0], box[1]), (box[2], box[1]), (box[2], box[3]), (box[0], box[3]), box[:2]), role)
-        )
+        items.append(Line(((box[0], box[1]), (box[2], box[1]), (box[2], box[3]), (box[0], box[3]), box[:2]), role))
         middle = (box[1] + box[3]) / 2
         items.append(Line(((box[2] - 2, middle), (x - 6, word_y - 6)), "leader"))
         small, large = at.sizes

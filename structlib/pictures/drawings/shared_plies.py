@@ -205,10 +205,7 @@ def _section(view, at, frame):
     middle = (at.section[0] + at.section[1]) / 2
     left, items, labels = middle - wide / 2, [], []
     for number, piece in enumerate(view.pieces):
-        boxes = [
-            (left + a * scale, top + b * scale, left + c * scale, top + d * scale)
-            for a, b, c, d in piece.boxes
-        ]
+        boxes = [(left + a * scale, top + b * scale, left + c * scale, top + d * scale) for a, b, c, d in piece.boxes]
         items += (
             [parts.rectangle(*box, "steel") for box in boxes]
             if piece.material_kind == "steel"

@@ -60,7 +60,10 @@ def found_by_kind(rules, name, member, demands):
     """
     rule = rules.get(type(member))
     if rule is None:
-        kind = getattr(member, "called", "") or re.sub(r"(?<!^)(?=[A-Z])", " ", type(member).__name__.removesuffix("Member")).lower()
+        kind = (
+            getattr(member, "called", "")
+            or re.sub(r"(?<!^)(?=[A-Z])", " ", type(member).__name__.removesuffix("Member")).lower()
+        )
         raise NotCovered(f"the rulebook of {name} has no rule for a {kind} here; what is asked of it stays")
     return rule(member, demands)
 

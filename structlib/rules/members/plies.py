@@ -152,9 +152,7 @@ class Flitch:
     @cached_property
     def plate(self):
         """The plate as a steel section [-]."""
-        return flat_plate(
-            thickness=self.plate_thickness, depth=self.plate_depth, yield_strength=self.yield_strength
-        )
+        return flat_plate(thickness=self.plate_thickness, depth=self.plate_depth, yield_strength=self.yield_strength)
 
     @property
     def parts(self):

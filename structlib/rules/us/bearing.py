@@ -1,6 +1,6 @@
 """Bearing across the grain (NDS 2018 3.10): the seat crushes, the beam's face or the plate below it."""
 
-from functools import lru_cache
+from functools import cache
 
 import numpy
 
@@ -52,7 +52,7 @@ AT_AN_ANGLE_CLAUSE = "NDS 2018 Eq. 3.10-1"
 PLATE_NOT_NAMED = "plate not named, weakest wood listed"
 
 
-@lru_cache(maxsize=None)
+@cache
 def _weakest_plate():
     return min(materials("dimension") + materials("southern pine"), key=lambda wood: wood.bearing)
 
@@ -154,7 +154,11 @@ def bearing_area_factor(*, bearing_length, distance_to_end):
     longest = factors.length("bearing_area_greatest_length")
     nearest = factors.length("bearing_area_least_end_distance")
     if isinstance(bearing_length, float) and isinstance(distance_to_end, float):
-        return (bearing_length + added) / bearing_length if bearing_length < longest and distance_to_end >= nearest else 1.0
+        return (
+            (bearing_length + added) / bearing_length
+            if bearing_length < longest and distance_to_end >= nearest
+            else 1.0
+        )
     applies = (numpy.asarray(bearing_length) < longest) & (numpy.asarray(distance_to_end) >= nearest)
     return numpy.where(applies, (bearing_length + added) / bearing_length, 1.0)
 
@@ -197,8 +201,16 @@ def seat_checks(member, pushes):
     width = member.width if seat.width is None else min(member.width, seat.width)
     stress = bearing_stress(reaction=push, width=width, bearing_length=seat.length)
     area = area_factor(member)
-    faces = [(BEAM_FACE, "beam", member.material.bearing * area.value, member.material.verified,
-              "the underside of the beam is crushed on its seat", area)]
+    faces = [
+        (
+            BEAM_FACE,
+            "beam",
+            member.material.bearing * area.value,
+            member.material.verified,
+            "the underside of the beam is crushed on its seat",
+            area,
+        )
+    ]
     plate = plate_below(seat)
     if plate is not None:
         value, name, known_plate = plate

@@ -130,9 +130,7 @@ def repetitive_factor(material, *, sharing_members):
     """
     refuse_unknown_material(material)
     check_number("members that share", sharing_members, low=1, high=1000, hint="for example 3")
-    key = {"lvl": "repetitive_member_factor_lvl", "timber": None}.get(
-        material.kind, "repetitive_member_factor"
-    )
+    key = {"lvl": "repetitive_member_factor_lvl", "timber": None}.get(material.kind, "repetitive_member_factor")
     if key is None:
         return numpy.ones(numpy.shape(sharing_members))
     least, more = factors.scalar("repetitive_member_least_count"), factors.scalar(key)
@@ -313,13 +311,7 @@ def _bending_value(material, width, depth, ply_width, unbraced_length, time_fact
     repeats = repetitive_factor(material, sharing_members=sharing)
     is_lvl = material.kind == "lvl"
     check_time_factor(material, time_factor)
-    starred = (
-        material.bending
-        * time_factor
-        * wet_on_bending
-        * repeats
-        * (numpy.maximum(size, 1.0) if is_lvl else size)
-    )
+    starred = material.bending * time_factor * wet_on_bending * repeats * (numpy.maximum(size, 1.0) if is_lvl else size)
     stability = beam_stability_factor(
         unbraced_length=unbraced_length,
         depth=depth,

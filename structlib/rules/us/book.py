@@ -89,7 +89,9 @@ class UnitedStates(Members):
             checks.append(_shear_check(member, shears, end))
         for end, which in (("left", 0), ("right", -1)):
             seat = seat_of(member, end, position=0.0 if end == "left" else demands[0].span)
-            checks.extend(bearing.seat_checks(seat, [(one.combination, one.solution.reactions[which].force) for one in demands]))
+            checks.extend(
+                bearing.seat_checks(seat, [(one.combination, one.solution.reactions[which].force) for one in demands])
+            )
         checks.extend(deflection.sag_checks(member, demands, use))
         return tuple(checks)
 
@@ -292,9 +294,7 @@ class UnitedStates(Members):
             if plate is not None:
                 weaker = numpy.minimum(weaker, plate[0])
             with numpy.errstate(divide="ignore"):
-                crush = numpy.maximum(
-                    crush, reaction / (rack.width * seat.length) / (weaker * moist["bearing"])
-                )
+                crush = numpy.maximum(crush, reaction / (rack.width * seat.length) / (weaker * moist["bearing"]))
             seats = numpy.maximum(seats, factors.least_seat(seat.below)[0] / seat.length)
         shares["bearing"], shares["seat length"] = crush, seats
         live_divisor, total_divisor, _ = sag_divisors(use)
@@ -330,9 +330,7 @@ def _size_or_nothing(material, ply_width, depth):
         found = numpy.zeros(len(depth))
     for row in range(len(depth)):
         try:
-            found[row] = bending.size_factor(material, width=float(ply_width[row]), depth=float(depth[row]))[
-                0
-            ]
+            found[row] = bending.size_factor(material, width=float(ply_width[row]), depth=float(depth[row]))[0]
         except OutsideRule:
             continue
     return found

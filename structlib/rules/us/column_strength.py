@@ -378,9 +378,7 @@ def column_capacity(
     governs = numpy.where(
         best == 0,
         "outside the rule",
-        numpy.where(
-            alone > together, "separate plies", numpy.where(factor_depth <= factor_width, "depth", "width")
-        ),
+        numpy.where(alone > together, "separate plies", numpy.where(factor_depth <= factor_width, "depth", "width")),
     )
     single = numpy.ndim(best) == 0
     if single and best == 0:
@@ -404,9 +402,7 @@ def column_capacity(
     clause = "NDS 2018 3.7.1, 15.3.2" if numpy.any(plies > 1) else "NDS 2018 3.7.1"
     used = (
         *used,
-        Factor(
-            "C_P", out(best), "how slender it is", clause, factors.verified("column_stability_coefficient")
-        ),
+        Factor("C_P", out(best), "how slender it is", clause, factors.verified("column_stability_coefficient")),
     )
     return ColumnCapacity(
         load=out(best * value * area),

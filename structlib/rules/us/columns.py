@@ -117,10 +117,7 @@ def column_checks(column, demands):
     """
     check_column(column)
     demands = _checked_demands(demands)
-    by_time = {
-        one.combination.time_factor: _capacity_once(column, one.combination.time_factor)
-        for one in demands
-    }
+    by_time = {one.combination.time_factor: _capacity_once(column, one.combination.time_factor) for one in demands}
 
     def worst(share):
         return max(demands, key=lambda one: share(one, by_time[one.combination.time_factor]))
@@ -221,9 +218,7 @@ def _bowing(column, demand, found, way):
     factor = found.factor_depth if way == "depth" else found.factor_width
     given, stress = found.crushing_value * factor, _stress(column, demand)
     plies = way == "width" and column.plies > 1
-    name = (
-        "bowing along the depth" if way == "depth" else f"bowing across the {'plies' if plies else 'width'}"
-    )
+    name = "bowing along the depth" if way == "depth" else f"bowing across the {'plies' if plies else 'width'}"
     length, across = _length_and_size(column, found, way)
     used = (
         Factor(
@@ -258,9 +253,7 @@ def _bowing(column, demand, found, way):
         combination=demand.combination.name,
         clause=_clause(column),
         formula="f_c = P / A <= F_c* C_P, F_cE = 0.822 E_min' / (l_e/d)^2",
-        substitute=_numbers(
-            column, demand, found, ("l_e", length, "length"), ("d", across, "section length")
-        ),
+        substitute=_numbers(column, demand, found, ("l_e", length, "length"), ("d", across, "section length")),
         factors=used,
         verified=found.verified,
         decides=False,
@@ -499,12 +492,8 @@ def plate_check(column, demands, plate, *, distance_to_end=0.0, wet=False):
     check_member_length("distance to the end of the plate", distance_to_end)
     most = max(_checked_demands(demands), key=lambda one: one.axial)
     on_bearing = bending.wet_factor(plate, value="bearing", wet=wet)
-    area_factor = float(
-        bearing.bearing_area_factor(bearing_length=column.width, distance_to_end=distance_to_end)
-    )
-    stress = float(
-        bearing.bearing_stress(reaction=most.axial, width=column.depth, bearing_length=column.width)
-    )
+    area_factor = float(bearing.bearing_area_factor(bearing_length=column.width, distance_to_end=distance_to_end))
+    stress = float(bearing.bearing_stress(reaction=most.axial, width=column.depth, bearing_length=column.width))
     given = plate.bearing * on_bearing * area_factor
     known = bending.wet_verified(plate, value="bearing", wet=wet)
     return Check(
@@ -637,9 +626,7 @@ def built_up_fastening(column, *, diameter=None):
         factors.scalar(f"builtup_{kind}_row_least") * diameter,
         factors.scalar("builtup_row_greatest_plies") * column.ply_width,
     )
-    least_rows = (
-        2 if column.depth > factors.scalar("builtup_two_rows_depth") * column.ply_width * (1 + 1e-9) else 1
-    )
+    least_rows = 2 if column.depth > factors.scalar("builtup_two_rows_depth") * column.ply_width * (1 + 1e-9) else 1
     fits = [
         rows
         for rows in range(least_rows, 30)
@@ -667,9 +654,7 @@ def built_up_fastening(column, *, diameter=None):
 
 
 def _range(kind, distance, diameter):
-    return tuple(
-        factors.scalar(f"builtup_{kind}_{distance}_{end}") * diameter for end in ("least", "greatest")
-    )
+    return tuple(factors.scalar(f"builtup_{kind}_{distance}_{end}") * diameter for end in ("least", "greatest"))
 
 
 def _ask_bolt():

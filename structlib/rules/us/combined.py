@@ -69,9 +69,7 @@ def tension_value(material, *, width, depth, time_factor, wet=False):
     """
     bending.refuse_unknown_material(material)
     if material.tension is None:
-        raise BadInput(
-            f"{material.name} has no tension value along the grain; take it from the maker's report"
-        )
+        raise BadInput(f"{material.name} has no tension value along the grain; take it from the maker's report")
     check_one_number("smaller size", width, **_SIZE)
     check_one_number("larger size", depth, **_SIZE)
     check_one_number("load duration factor", time_factor, low=0.5, high=2.0, hint="for example 1.15 for snow")
@@ -297,12 +295,8 @@ def rafter_checks(
     area = rectangle_area(width=width, depth=depth)
     if axial < 0:
         free, _ = _bending_value(material, unbraced_length=0.0, **member)
-        return _pulled(
-            material, member, -axial, area, hole_area, bent, float(value), float(free), used, combination
-        )
-    return (
-        _pressed(material, member, axial, area, length, held_width, bent, float(value), used, combination),
-    )
+        return _pulled(material, member, -axial, area, hole_area, bent, float(value), float(free), used, combination)
+    return (_pressed(material, member, axial, area, length, held_width, bent, float(value), used, combination),)
 
 
 #: One piece is asked under many loads: what it can give is found once.

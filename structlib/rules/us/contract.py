@@ -40,7 +40,9 @@ _ROOMS = {
 }  # fmt: skip
 
 
-class Members(flitches.Flitches, old_wood.OldWood, posts.Posts, plies.Plies, seat_kinds.Seats, running.Running, roof.Roofs):
+class Members(
+    flitches.Flitches, old_wood.OldWood, posts.Posts, plies.Plies, seat_kinds.Seats, running.Running, roof.Roofs
+):
     """What this rulebook says of members of every kind, and the answers that it gives beside its checks."""
 
     def checks(self, member, demands):

@@ -36,9 +36,7 @@ def long_term_deflection(*, lasting, passing, creep_factor):
     12.0
     """
     for name, sag in (("lasting sag", lasting), ("passing sag", passing)):
-        check_number(
-            name, sag, low=-60_000.0, high=60_000.0, shown=lambda mm: f"{mm:g} mm", hint="for example 4.0"
-        )
+        check_number(name, sag, low=-60_000.0, high=60_000.0, shown=lambda mm: f"{mm:g} mm", hint="for example 4.0")
     check_amount("creep factor", creep_factor, hint="for example 1.5")
     return creep_factor * lasting + passing
 

@@ -3,7 +3,7 @@
 No published number stands in code: every one is a row of a table with its source.
 """
 
-from functools import lru_cache
+from functools import cache, lru_cache
 
 import numpy
 
@@ -22,7 +22,7 @@ _TIME_KEYS = (
 )
 
 
-@lru_cache(maxsize=None)
+@cache
 def _scalars():
     return {row["key"]: row for row in table_rows("us_factors")}
 
@@ -132,7 +132,7 @@ def time_factor(load_types):
     raise BadInput(f"a combination needs at least one load type, for example 'dead', got {sorted(present)}")
 
 
-@lru_cache(maxsize=None)
+@cache
 def combination_rows():
     """Return the gravity combinations as name, factors, clause and verified word.
 
@@ -157,9 +157,7 @@ def combination_rows():
             for word in ("dead", "live", "roof live", "snow")
             if row[word.replace(" ", "_")]
         )
-        rows.append(
-            {"name": row["name"], "factors": pairs, "clause": row["source"], "verified": row["verified"]}
-        )
+        rows.append({"name": row["name"], "factors": pairs, "clause": row["source"], "verified": row["verified"]})
     return tuple(rows)
 
 
@@ -190,7 +188,7 @@ def effective_length_rows(case):
     return pieces[check_choice("span and load", case, pieces)]
 
 
-@lru_cache(maxsize=None)
+@cache
 def _effective_length_pieces():
     pieces = {}
     for row in sorted(table_rows("us_effective_length"), key=lambda row: row["load"]):
@@ -207,7 +205,7 @@ def _effective_length_pieces():
     return pieces
 
 
-@lru_cache(maxsize=None)
+@cache
 def deflection_rows():
     """Return the sag limits on live load by what the member carries.
 
@@ -232,7 +230,7 @@ def deflection_rows():
     }
 
 
-@lru_cache(maxsize=None)
+@cache
 def total_limit():
     """Return the divisor for sag under dead and live load together.
 
@@ -286,7 +284,7 @@ def least_seat(below):
     raise BadInput(f"data/us_bearing_minimums.csv has no row {key!r}")
 
 
-@lru_cache(maxsize=None)
+@cache
 def _dressed_depths():
     """Nominal width by dressed width, ascending, mm."""
     pairs = {
@@ -413,7 +411,9 @@ def _size_found(group, width, depth):
     """The factor, nan where the table has none; its clause and how it is known."""
     wide, thick = nominal_of(depth), nominal_of(width)
     plain = numpy.ndim(wide) == 0 and numpy.ndim(thick) == 0
-    found, clause, known = _by_names(group, float(wide), float(thick)) if plain else _by_names.__wrapped__(group, wide, thick)
+    found, clause, known = (
+        _by_names(group, float(wide), float(thick)) if plain else _by_names.__wrapped__(group, wide, thick)
+    )
     # the names run from 2 in nominal up, so a thin board would pass for one
     found = numpy.where(numpy.minimum(width, depth) < _dressed_depths()[0][0] * (1 - 1e-9), numpy.nan, found)
     return (float(found) if numpy.ndim(found) == 0 else found), clause, known
@@ -446,8 +446,7 @@ def _no_size_factor(material, width, depth, found):
     rows = _size_rows(material.size_factor_group)
     if not rows:
         return (
-            f"{material.name} has no size factor in the table for lumber 2 in to 4 in thick, "
-            f"got {w:g} in by {d:g} in"
+            f"{material.name} has no size factor in the table for lumber 2 in to 4 in thick, got {w:g} in by {d:g} in"
         )
     deepest = max(row["width_max"] if row["width_max"] not in ("", None) else float("inf") for row in rows)
     wide = "" if deepest == float("inf") else f" and at most {deepest:g} in wide"
@@ -459,7 +458,7 @@ def _no_size_factor(material, width, depth, found):
     )
 
 
-@lru_cache(maxsize=None)
+@cache
 def _size_rows(group):
     return tuple(
         row

@@ -357,18 +357,13 @@ def connection_demand(kind, reactions):
     check_choice("what connects", kind, ("hanger", "post cap", "post base", "clip", "strap"))
     if not isinstance(reactions, dict) or not reactions:
         raise BadInput(
-            "reactions must name at least one combination, got "
-            f"{reactions!r}; for example {{'D + L': 2000*lb}}"
+            f"reactions must name at least one combination, got {reactions!r}; for example {{'D + L': 2000*lb}}"
         )
     check_words("names of combinations", reactions)
     for name, force in reactions.items():
-        check_number(
-            f"reaction in {name}", force, low=-1e9, high=1e9, shown=_pounds, hint="for example 2000*lb"
-        )
+        check_number(f"reaction in {name}", force, low=-1e9, high=1e9, shown=_pounds, hint="for example 2000*lb")
         if is_symbolic(force) or numpy.ndim(force):
-            raise BadInput(
-                f"reaction in {name} must be one number, got {type(force).__name__}; for example 2000*lb"
-            )
+            raise BadInput(f"reaction in {name} must be one number, got {type(force).__name__}; for example 2000*lb")
     most, least = max(reactions, key=reactions.get), min(reactions, key=reactions.get)
     down, up = max(reactions[most], 0.0), max(-reactions[least], 0.0)
     words = [f"{down / lb:,.0f} lb down"] * bool(down > 0) + [f"{up / lb:,.0f} lb up"] * bool(up > 0)
@@ -481,9 +476,7 @@ def _wants(fastener, found, rows, staggered):
     slender = None
     if not _by_nail_rule(fastener):
         slender = min(found.main_length, found.side_length) / fastener.diameter
-    return least_distances(
-        fastener, load="perpendicular", slenderness=slender, staggered=staggered and rows > 1
-    )
+    return least_distances(fastener, load="perpendicular", slenderness=slender, staggered=staggered and rows > 1)
 
 
 def _by_nail_rule(fastener):
@@ -594,10 +587,7 @@ def _distance_checks(fastener, *, edge, spacing, gap, rows, staggered, found):
 
 def _ply_conditions(fastener, plies, staggered):
     shared = [
-        (
-            "all plies of one wood, size and depth, each in one length from support to support or jointed"
-            " over one"
-        ),
+        ("all plies of one wood, size and depth, each in one length from support to support or jointed over one"),
         "every ply rests on every support",
     ]
     if fastener.kind == "bolt":

@@ -83,12 +83,14 @@ def plate_stress_limit(beam, *, limit="0.60 Fy"):
         return found.allowed / beam.plate.section_modulus, found.clause, found.verified
     key = "stress_share_060" if limit == "0.60 Fy" else "stress_share_066"
     clause = "AISC 1989 ASD F1.3" if limit == "0.60 Fy" else "AISC 1989 ASD F1.1"
-    return steel_factor(key) * beam.plate.yield_strength, clause, least_verified([steel_known(key), steel_fact_known("yield_A36")])
+    return (
+        steel_factor(key) * beam.plate.yield_strength,
+        clause,
+        least_verified([steel_known(key), steel_fact_known("yield_A36")]),
+    )
 
 
-def plate_check(
-    beam, *, moment, combination="", position=0.0, limit="0.60 Fy", lost=0.0, growth=1.0, when=""
-):
+def plate_check(beam, *, moment, combination="", position=0.0, limit="0.60 Fy", lost=0.0, growth=1.0, when=""):
     """Check the bending stress in the plate: it bends with the wood, and takes its share of the moment.
 
     Parameters

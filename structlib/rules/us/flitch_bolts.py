@@ -279,7 +279,11 @@ def flitch_bolts(
     checks = (
         _bolt_check("load into the plate along the beam", along, value / spacing, "line load", found, used),
         # a plate on a seat of its own gives nothing back through bolts
-        *(() if plate_bears else (_bolt_check("load out of the plate at an end", end, end_bolts * value, "force", found, used),)),
+        *(
+            ()
+            if plate_bears
+            else (_bolt_check("load out of the plate at an end", end, end_bolts * value, "force", found, used),)
+        ),
     ) + geometry_factor(
         one,
         {"edge": edge, "end": first, "between rows": step},
@@ -300,9 +304,7 @@ def flitch_bolts(
         lines=lines,
         holes=holes,
         checks=checks,
-        conditions=_conditions(
-            end, plate_bears, hole_loss(beam, edge_distance=edge, bolt_diameter=bolt_diameter)
-        ),
+        conditions=_conditions(end, plate_bears, hole_loss(beam, edge_distance=edge, bolt_diameter=bolt_diameter)),
         verified=least_verified([check.verified for check in checks]),
     )
 
@@ -435,9 +437,7 @@ def _holes(beam, length, first, step, end_bolts, spacing, edge, lines, diameter)
     places = [(x, "left end") for x in group] + [(x, "along") for x in between]
     places += [(length - x, "right end") for x in reversed(group)]
     heights = (edge, beam.depth - edge) if lines == 2 else (beam.depth / 2,)
-    return tuple(
-        Hole(along=x, up=heights[number % lines], group=name) for number, (x, name) in enumerate(places)
-    )
+    return tuple(Hole(along=x, up=heights[number % lines], group=name) for number, (x, name) in enumerate(places))
 
 
 def _bolt_check(name, asked, given, dimension, found, used):
@@ -476,6 +476,5 @@ def _conditions(end, plate_bears, lost):
         "holes drilled through wood and steel together, 1/32 to 1/16 in larger than the bolt",
         "washers under head and nut; nuts tightened again after the wood has dried",
         "the load lands on all wood plies, half on each side of the plate",
-        "the plate is flush with, or a little short of, the edges of the wood, which shrinks and steel "
-        "does not",
+        "the plate is flush with, or a little short of, the edges of the wood, which shrinks and steel does not",
     )

@@ -5,7 +5,7 @@ is shown, and the sentence says who judges it.
 """
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 
 import numpy
 
@@ -57,7 +57,7 @@ class SpreadDemand:
 
     ``spread_length`` and ``spread_width`` are the sides of the area that the load has spread to [mm],
     ``pressure`` the pressure on it [MPa]; ``shear_length`` [mm] and ``shear_stress`` [MPa] the perimeter
-    around the plate and the shear along it, zero where not asked. ``gate`` says who must judge it. """
+    around the plate and the shear along it, zero where not asked. ``gate`` says who must judge it."""
 
     spread_length: float
     spread_width: float
@@ -68,7 +68,7 @@ class SpreadDemand:
     gate: str
 
 
-@lru_cache(maxsize=None)
+@cache
 def soil_names():
     """List the classes of soil.
 
@@ -110,16 +110,23 @@ def find_soil(name):
     return _soils()[check_choice("soil", name, soil_names())]
 
 
-@lru_cache(maxsize=None)
+@cache
 def _soils():
     return {
-        row["soil"]: Soil(row["soil"], in_library_units(row, "pressure_psf"), row["description"], row["groups"],
-                          row["source"], row["verified"], row["note"])
+        row["soil"]: Soil(
+            row["soil"],
+            in_library_units(row, "pressure_psf"),
+            row["description"],
+            row["groups"],
+            row["source"],
+            row["verified"],
+            row["note"],
+        )
         for row in table_rows("us_soil_bearing")
     }
 
 
-@lru_cache(maxsize=None)
+@cache
 def concrete_weight():
     """Return the weight of concrete that the footings are worked out with.
 
@@ -169,9 +176,7 @@ def net_pressure(*, soil_pressure, thickness, weight_density):
     check_amount("weight density", weight_density, zero=True, hint="for example 150*pcf")
     net = soil_pressure - weight_density * thickness
     if not is_symbolic(net) and anywhere(net <= 0):
-        raise BadInput(
-            "the footing alone weighs as much as the soil bears; make it thinner, for example 12*inch"
-        )
+        raise BadInput("the footing alone weighs as much as the soil bears; make it thinner, for example 12*inch")
     return net
 
 
@@ -297,12 +302,8 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
     """
     _check_soil(soil)
     check_one_number("load", load, low=0.0, high=1e8, hint="for example 10000*lb")
-    check_one_number(
-        "side of the pad", side, low=4 * inch, high=_WIDEST, shown=length_text, hint="for example 32*inch"
-    )
-    check_one_number(
-        "thickness", thickness, low=1 * inch, high=6 * ft, shown=length_text, hint="for example 12*inch"
-    )
+    check_one_number("side of the pad", side, low=4 * inch, high=_WIDEST, shown=length_text, hint="for example 32*inch")
+    check_one_number("thickness", thickness, low=1 * inch, high=6 * ft, shown=length_text, hint="for example 12*inch")
     check_one_number(
         "base",
         base,
@@ -313,9 +314,7 @@ def pad_checks(*, load, side, thickness, soil, base, combination="all loads"):
     )
     pressure = load / side**2 + concrete_weight() * thickness
     reach, least_reach = (side - base) / 2, factors.length("pad_projection_least")
-    concrete = table_row("dead_loads", category="density", item="concrete reinforced, stone aggregate")[
-        "verified"
-    ]
+    concrete = table_row("dead_loads", category="density", item="concrete reinforced, stone aggregate")["verified"]
 
     def check(name, kind, sentence, asked, given, dimension, clause, formula, substitute, known):
         return Check(
@@ -434,9 +433,7 @@ def pad_thickness(*, side, base):
     >>> round(pad_thickness(side=32*inch, base=4*inch) / inch, 9)
     14.0
     """
-    check_one_number(
-        "side of the pad", side, low=4 * inch, high=_WIDEST, shown=length_text, hint="for example 32*inch"
-    )
+    check_one_number("side of the pad", side, low=4 * inch, high=_WIDEST, shown=length_text, hint="for example 32*inch")
     check_one_number(
         "base",
         base,
@@ -551,15 +548,11 @@ def table_footing(
     check_choice("construction", construction, dict.fromkeys(row["construction"] for row in rows))
     check_choice("foundation", foundation, dict.fromkeys(row["foundation"] for row in rows))
     stories = check_one_count("stories", stories, low=1, high=3, hint="for example 2")
-    check_one_number(
-        "ground snow", ground_snow, low=0.0, high=300 * psf, shown=psf_text, hint="for example 30*psf"
-    )
+    check_one_number("ground snow", ground_snow, low=0.0, high=300 * psf, shown=psf_text, hint="for example 30*psf")
     check_one_number(
         "soil pressure", soil_pressure, low=0.0, high=20000 * psf, shown=psf_text, hint="for example 2000*psf"
     )
-    check_one_number(
-        "house width", house_width, low=1 * ft, high=200 * ft, shown=length_text, hint="for example 32*ft"
-    )
+    check_one_number("house width", house_width, low=1 * ft, high=200 * ft, shown=length_text, hint="for example 32*ft")
     row = next(
         row
         for row in rows
@@ -661,8 +654,7 @@ def post_on_slab(*, load, plate, slab_thickness, permanent):
         load / side**2,
         around,
         load / (around * slab_thickness),
-        "the load spreads at 45 degrees through the slab, and tries to punch a plug the shape of the plate "
-        "through it",
+        "the load spreads at 45 degrees through the slab, and tries to punch a plug the shape of the plate through it",
         "for the time of the work only, and shown without a verdict: slab, soil and shoring are for the "
         "engineer to judge",
     )
@@ -744,16 +736,13 @@ def pad_on_stone_wall(*, load, plate, wall_thickness, depth, spread="1:2", dista
 def _check_soil(soil):
     if not isinstance(soil, Soil):
         raise BadInput(
-            f"a soil must come from find_soil, got {type(soil).__name__}; for example find_soil('clay or "
-            "silt')"
+            f"a soil must come from find_soil, got {type(soil).__name__}; for example find_soil('clay or silt')"
         )
 
 
 def _check_plate(load, plate):
     check_one_number("load", load, low=0.0, high=1e8, hint="for example 10000*lb")
-    check_one_number(
-        "plate", plate, low=1 * inch, high=10 * ft, shown=length_text, hint="for example 12*inch"
-    )
+    check_one_number("plate", plate, low=1 * inch, high=10 * ft, shown=length_text, hint="for example 12*inch")
 
 
 def _check_yes(permanent):

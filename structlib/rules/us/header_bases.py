@@ -1,7 +1,7 @@
 """What each published table of headers and girders assumes, and its printed cells at hand."""
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 
 from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.tables import in_library_units, table_rows
@@ -15,7 +15,7 @@ class HeaderBasis:
     ``floor_share`` is the part of the building width that each floor brings; ``shares`` the table's own
     factor on bending by plies; ``combined`` tells whether bending is asked of three quarters of floor and
     snow load too; ``total_divisor`` is None where the table has no sag limit. ``unknown_snows`` are printed
-    columns that no set of loads at hand gives. """
+    columns that no set of loads at hand gives."""
 
     name: str
     table: str
@@ -46,7 +46,7 @@ class HeaderBasis:
     note: str
 
 
-@lru_cache(maxsize=None)
+@cache
 def header_bases():
     """List every header table at hand.
 

@@ -40,7 +40,7 @@ _EVEN = 1e-9
 class HeaderLoad:
     """One combination on a header: line load [N/mm], load duration factor, what comes and goes [N/mm].
 
-    ``bends`` tells whether the table asks bending and sag of it; the jack studs are counted for each. """
+    ``bends`` tells whether the table asks bending and sag of it; the jack studs are counted for each."""
 
     name: str
     line_load: Any
@@ -54,7 +54,7 @@ class HeaderSpan:
     """One cell of a header table, not rounded. Lengths in mm; arrays where the building width was one.
 
     ``governs`` names the combination that sets bending, or 'sag'. ``line_load`` is the greatest of the
-    combinations, which the jack studs are counted for. """
+    combinations, which the jack studs are counted for."""
 
     span: Any
     governs: Any
@@ -99,10 +99,7 @@ def header_loads(basis, *, building_width, ground_snow=None):
     """
     check_basis(basis)
     width = _checked_width(basis, building_width)
-    dead = (
-        basis.roof_dead * (width / 2 + basis.overhang)
-        + basis.floors * basis.floor_dead * basis.floor_share * width
-    )
+    dead = basis.roof_dead * (width / 2 + basis.overhang) + basis.floors * basis.floor_dead * basis.floor_share * width
     dead = dead + basis.wall
     live = basis.floors * basis.floor_live * basis.floor_share * width
     snow = _checked_snow(basis, ground_snow) * (
@@ -184,9 +181,7 @@ def header_span(basis, size, *, building_width, ground_snow=None):
         stiffness = formulas.bending_stiffness(
             modulus=material.modulus, inertia=rectangle_inertia(width=width, depth=piece.depth)
         )
-        by_sag = numpy.asarray(
-            deflection_span(load=_greatest(asked), stiffness=stiffness, divisor=basis.total_divisor)
-        )
+        by_sag = numpy.asarray(deflection_span(load=_greatest(asked), stiffness=stiffness, divisor=basis.total_divisor))
     span, governs = numpy.minimum(by_bending, by_sag), numpy.where(by_sag < by_bending, "sag", governs)
     studs = jack_studs(
         reaction=formulas.simple_uniform_reaction(line_load=greatest, span=span),
@@ -194,9 +189,7 @@ def header_span(basis, size, *, building_width, ground_snow=None):
         bearing_value=basis.bearing,
     )
     out = (lambda number: number.item()) if numpy.ndim(span) == 0 else (lambda number: number)
-    own = Factor(
-        "C_r", basis.shares[plies - 1], "the table's own factor for its plies", basis.table, basis.verified
-    )
+    own = Factor("C_r", basis.shares[plies - 1], "the table's own factor for its plies", basis.table, basis.verified)
     used = tuple(factor for factor in used if factor.symbol not in ("C_D", "C_r")) + (own,)
     return HeaderSpan(
         out(span),
@@ -248,13 +241,9 @@ def unheld_header_span(span, size):
     >>> round(unheld_header_span(10 * ft, "2-2x10") / ft, 6), unheld_header_span(5 * ft, "2-2x6") / ft
     (7.0, 5.0)
     """
-    check_number(
-        "span", span, low=0.0, high=60 * ft, low_allowed=False, shown=length_text, hint="for example 6*ft"
-    )
+    check_number("span", span, low=0.0, high=60 * ft, low_allowed=False, shown=length_text, hint="for example 6*ft")
     _, piece = _split(size)
-    share = (
-        factors.scalar("header_unbraced_share") if piece.depth > factors.dressed_of(6) * (1 + _EVEN) else 1.0
-    )
+    share = factors.scalar("header_unbraced_share") if piece.depth > factors.dressed_of(6) * (1 + _EVEN) else 1.0
     return numpy.asarray(span) * share if numpy.ndim(span) else span * share
 
 
@@ -305,12 +294,8 @@ def left_out_of_header(basis, size, *, building_width, ground_snow=None):
     width = plies_width(ply_width=piece.width, plies=plies)
     shared = {"span": cell.span, "table": basis.table}
 
-    shear = max(
-        (_shear(load, material, width, piece.depth, shared) for load in loads), key=lambda one: one.share
-    )
-    bent = max(
-        (_bending(load, material, width, piece, plies, shared) for load in loads), key=lambda one: one.share
-    )
+    shear = max((_shear(load, material, width, piece.depth, shared) for load in loads), key=lambda one: one.share)
+    bent = max((_bending(load, material, width, piece, plies, shared) for load in loads), key=lambda one: one.share)
     stiffness = formulas.bending_stiffness(
         modulus=material.modulus, inertia=rectangle_inertia(width=width, depth=piece.depth)
     )
@@ -472,9 +457,7 @@ def _split(size):
 def _checked_width(basis, width):
     if is_symbolic(width):
         raise BadInput(f"building width must be a number, got the symbol {width}; for example 24*ft")
-    check_number(
-        "building width", width, low=1 * ft, high=200 * ft, shown=length_text, hint="for example 24*ft"
-    )
+    check_number("building width", width, low=1 * ft, high=200 * ft, shown=length_text, hint="for example 24*ft")
     width = numpy.asarray(width, dtype=float) if numpy.ndim(width) else float(width)
     low, high = min(basis.widths), max(basis.widths)
     if numpy.any(width < low * (1 - _EVEN)) or numpy.any(width > high * (1 + _EVEN)):

@@ -73,9 +73,7 @@ def check_size(name, value, *, zero=False):
     >>> check_size("depth", 235.0)
     235.0
     """
-    return check_number(
-        name, value, low=0.0, high=3000.0, low_allowed=zero, shown=_mm, hint="for example 9.25*inch"
-    )
+    return check_number(name, value, low=0.0, high=3000.0, low_allowed=zero, shown=_mm, hint="for example 9.25*inch")
 
 
 def check_member_length(name, value, *, zero=True):
@@ -100,9 +98,7 @@ def check_member_length(name, value, *, zero=True):
     >>> check_member_length("distance between braces", 0.0)
     0.0
     """
-    return check_number(
-        name, value, low=0.0, high=60_000.0, low_allowed=zero, shown=_mm, hint="for example 12*ft"
-    )
+    return check_number(name, value, low=0.0, high=60_000.0, low_allowed=zero, shown=_mm, hint="for example 12*ft")
 
 
 def check_amount(name, value, *, zero=False, hint="for example 900*psi"):

@@ -145,14 +145,10 @@ def _change(member, added, trigger, source):
     )
     before = member.dead + member.variable
     if before <= 0:
-        raise BadInput(
-            f"the member {member.name!r} carries nothing today, so no change in percent can be given"
-        )
+        raise BadInput(f"the member {member.name!r} carries nothing today, so no change in percent can be given")
     dead_after = member.dead + added * member.tributary_width
     if dead_after < 0:
-        raise BadInput(
-            f"more is taken away than the member {member.name!r} carries; enter its dead load today"
-        )
+        raise BadInput(f"more is taken away than the member {member.name!r} carries; enter its dead load today")
     after = dead_after + after_variable
     change = after / before - 1
     above = bool(change > trigger)
@@ -172,9 +168,7 @@ def _check_trigger(trigger, source):
         )
     check_one_number("trigger", trigger, low=0.0, high=1.0, hint="a share, for example 0.05 for 5 %")
     if not isinstance(source, str) or not source.strip():
-        raise BadInput(
-            f"say where the trigger comes from, got {source!r}; for example 'town code, section 12'"
-        )
+        raise BadInput(f"say where the trigger comes from, got {source!r}; for example 'town code, section 12'")
 
 
 def _check_line(name, value, member):
@@ -201,7 +195,5 @@ def _listed(what, items, kind, example):
         except TypeError:
             pass
     if not listed or not all(isinstance(one, kind) for one in listed):
-        raise BadInput(
-            f"{what} must be a list of at least one {kind.__name__}, got {items!r}; for example [{example}]"
-        )
+        raise BadInput(f"{what} must be a list of at least one {kind.__name__}, got {items!r}; for example [{example}]")
     return listed

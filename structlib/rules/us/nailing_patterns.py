@@ -1,7 +1,7 @@
 """Nailing patterns of built-up beams that are loaded on top: they hold the plies together, no more."""
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 
 from structlib.ground.records import measured
 from structlib.ground.refusals import check_choice
@@ -48,7 +48,7 @@ class NailingPattern:
     note: str = measured("text", "note", default="")
 
 
-@lru_cache(maxsize=None)
+@cache
 def top_loaded_patterns():
     """List nailing patterns for beams loaded on top, evenly on all plies.
 

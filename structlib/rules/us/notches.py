@@ -122,17 +122,19 @@ professional say (IRC R502.8.2); these limits are for sawn lumber
     """
     if not isinstance(joist, Joist):
         raise BadInput(
-            f"a joist must be a Joist, got {type(joist).__name__}; for example "
-            "Joist(12*ft, 1.5*inch, 9.25*inch)"
+            f"a joist must be a Joist, got {type(joist).__name__}; for example Joist(12*ft, 1.5*inch, 9.25*inch)"
         )
     check_choice("kind of member", joist.kind, KINDS)
     if joist.kind != "sawn":
-        name = {"lvl": "an LVL", "glulam": "a glulam beam", "i-joist": "an I-joist", "truss": "a truss",
-                "engineered": "an engineered member"}[joist.kind]
+        name = {
+            "lvl": "an LVL",
+            "glulam": "a glulam beam",
+            "i-joist": "an I-joist",
+            "truss": "a truss",
+            "engineered": "an engineered member",
+        }[joist.kind]
         raise OutsideRule(f"{name} {_WHY_ENGINEERED}")
-    check_one_number(
-        "span", joist.span, low=1 * ft, high=60 * ft, shown=length_text, hint="for example 12*ft"
-    )
+    check_one_number("span", joist.span, low=1 * ft, high=60 * ft, shown=length_text, hint="for example 12*ft")
     check_one_number(
         "width", joist.width, low=0.5 * inch, high=36 * inch, shown=inches_text, hint="for example 1.5*inch"
     )
@@ -238,8 +240,7 @@ def notch_checks(joist, notch):
         found.append(
             _check(
                 "tension side",
-                f"members {thick:g} in nominal and thicker are not notched on the tension "
-                "side but at their ends",
+                f"members {thick:g} in nominal and thicker are not notched on the tension side but at their ends",
                 notch.depth,
                 0.0,
                 middle,
@@ -380,8 +381,7 @@ def _check_notch(joist, notch):
     """Refuse a notch off the member; tell whether it is at an end."""
     if not isinstance(notch, Notch):
         raise BadInput(
-            f"a notch must be a Notch, got {type(notch).__name__}; for example "
-            "Notch(24*inch, 27*inch, 1.5*inch)"
+            f"a notch must be a Notch, got {type(notch).__name__}; for example Notch(24*inch, 27*inch, 1.5*inch)"
         )
     check_choice("face", notch.face, FACES)
     check_one_number("start of the notch", notch.start, low=0.0, high=joist.span, shown=length_text)
@@ -397,17 +397,14 @@ def _check_notch(joist, notch):
     )
     if notch.end <= notch.start:
         raise BadInput(
-            f"a notch must end beyond its start, got {show(notch.start, 'length')} to "
-            f"{show(notch.end, 'length')}"
+            f"a notch must end beyond its start, got {show(notch.start, 'length')} to {show(notch.end, 'length')}"
         )
     return notch.start <= 1e-6 or notch.end >= joist.span - 1e-6
 
 
 def _check_hole(joist, hole):
     if not isinstance(hole, Hole):
-        raise BadInput(
-            f"a hole must be a Hole, got {type(hole).__name__}; for example Hole(6*ft, 4.625*inch, 2*inch)"
-        )
+        raise BadInput(f"a hole must be a Hole, got {type(hole).__name__}; for example Hole(6*ft, 4.625*inch, 2*inch)")
     check_one_number("place of the hole", hole.place, low=0.0, high=joist.span, shown=length_text)
     check_one_number(
         "diameter of the hole",

@@ -5,7 +5,7 @@ is a comparison with a grade, for planning; which grade the old wood would be, a
 """
 
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cache, cached_property, lru_cache
 from math import prod
 from typing import Any
 
@@ -89,12 +89,12 @@ def candidate_woods(*, width, depth):
     return _dimension(int(factors.nominal_of(max(width, depth))))
 
 
-@lru_cache(maxsize=None)
+@cache
 def _timbers(words):
     return tuple(wood for wood in materials("timber") if wood.name.endswith(words) or wood.species == "Southern Pine")
 
 
-@lru_cache(maxsize=None)
+@cache
 def _dimension(nominal):
     sawn = [wood for wood in materials("dimension") if wood.grade in GRADES]
     graded = dict.fromkeys(wood.grade for wood in materials("southern pine") if wood.grade in GRADES)
@@ -190,12 +190,12 @@ def wood_values(section, *, spacing, plies=1, species="", grade=""):
     )
 
 
-@lru_cache(maxsize=None)
+@cache
 def _species():
     return sorted({wood.species for kind in ("dimension", "southern pine", "timber") for wood in materials(kind)})
 
 
-@lru_cache(maxsize=None)
+@cache
 def _least_known(wood, factors_used):
     return least_verified((wood, *factors_used))
 

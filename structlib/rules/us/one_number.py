@@ -33,8 +33,7 @@ def check_one_count(name, value, *, low, high, hint=""):
     check_one_number(name, value, low=low, high=high, hint=hint)
     if value % 1:
         raise BadInput(
-            f"{name} must be a whole number from {low} to {high}, got {value!r}"
-            + (f"; {hint}" if hint else "")
+            f"{name} must be a whole number from {low} to {high}, got {value!r}" + (f"; {hint}" if hint else "")
         )
     return int(value)
 

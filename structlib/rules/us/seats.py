@@ -83,7 +83,7 @@ class SwingIn:
 
     Lengths in mm. ``near`` is the end that goes in first. A negative overlap is a gap between the end of the
     beam and the face of the wall. ``near_opening`` is how tall the near pocket must be for the beam to tilt
-    in it (how wide, when it is swung level). """
+    in it (how wide, when it is swung level)."""
 
     length: float
     diagonal: float
@@ -191,8 +191,7 @@ def joists_over_beam(*, ply_width, plies, meeting, gap=0.0, below="plate"):
         )
     lap = table_lap()
     sentence = (
-        "each of two joists in line gets half of the beam, less half of the gap between them; tie them "
-        "across the joint"
+        "each of two joists in line gets half of the beam, less half of the gap between them; tie them across the joint"
         if butted
         else f"joists beside each other get the whole beam; they lap by {inches_text(lap)} at least"
     )
@@ -275,9 +274,7 @@ def jack_studs(*, reaction, width, bearing_value, stud_width=_STUD):
     count = numpy.ceil(numpy.maximum(needed, least) / stud_width - 1e-9)
     if numpy.ndim(count) == 0:
         count, needed = int(count), float(needed)
-    return JackStuds(
-        count, needed, count * stud_width, needed / (count * stud_width), "NDS 2018 3.10.2, IRC R502.6"
-    )
+    return JackStuds(count, needed, count * stud_width, needed / (count * stud_width), "NDS 2018 3.10.2, IRC R502.6")
 
 
 def masonry_pocket(*, wall_thickness, left_behind, end_clearance=None):
@@ -326,9 +323,7 @@ def masonry_pocket(*, wall_thickness, left_behind, end_clearance=None):
     )
     if end_clearance is None:
         end_clearance = own
-    check_one_number(
-        "clearance", end_clearance, low=0.0, high=6 * inch, shown=inches_text, hint="for example 0.5*inch"
-    )
+    check_one_number("clearance", end_clearance, low=0.0, high=6 * inch, shown=inches_text, hint="for example 0.5*inch")
     depth = wall_thickness - left_behind
     seat = depth - end_clearance
     if seat <= 0:
@@ -395,18 +390,14 @@ def tilted_length(*, room, across):
     """
     check_member_length("room", room, zero=False)
     check_size("size across", across)
-    if not (is_symbolic(room) or is_symbolic(across)) and numpy.any(
-        numpy.asarray(across) >= numpy.asarray(room)
-    ):
+    if not (is_symbolic(room) or is_symbolic(across)) and numpy.any(numpy.asarray(across) >= numpy.asarray(room)):
         raise BadInput(
             "the beam is as deep as the opening is wide; for example a room of 12*ft and a depth of 9.25*inch"
         )
     return square_root(room**2 - across**2)
 
 
-def swing_in(
-    *, clear_width, across, near_pocket=0.0, far_pocket=0.0, near_ledge=0.0, far_ledge=0.0, play=0.0
-):
+def swing_in(*, clear_width, across, near_pocket=0.0, far_pocket=0.0, near_ledge=0.0, far_ledge=0.0, play=0.0):
     """Return the longest beam that can be swung in between two walls, and the seats it is left with.
 
     Parameters
@@ -448,9 +439,7 @@ def swing_in(
     >>> round(short.length / inch, 2), round(short.near_seat / inch, 2)
     (143.7, 2.85)
     """
-    check_one_number(
-        "clear width", clear_width, low=1 * ft, high=60 * ft, shown=length_text, hint="for example 12*ft"
-    )
+    check_one_number("clear width", clear_width, low=1 * ft, high=60 * ft, shown=length_text, hint="for example 12*ft")
     check_one_number(
         "size across", across, low=0.5 * inch, high=4 * ft, shown=inches_text, hint="for example 9.25*inch"
     )
@@ -464,9 +453,7 @@ def swing_in(
         check_one_number(name, value, low=0.0, high=2 * ft, shown=inches_text, hint="0 for none")
     room = clear_width + near_pocket - play
     if room <= across:
-        raise BadInput(
-            f"the beam is as deep ({inches_text(across)}) as there is room to turn it ({inches_text(room)})"
-        )
+        raise BadInput(f"the beam is as deep ({inches_text(across)}) as there is room to turn it ({inches_text(room)})")
     length = min(tilted_length(room=room, across=across), clear_width + near_pocket + far_pocket)
     over = length - clear_width
     far = min(far_pocket, over / 2)

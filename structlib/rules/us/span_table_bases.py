@@ -5,7 +5,7 @@ A record can be changed with ``dataclasses.replace``: change one assumption and 
 
 import re
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 from numbers import Real
 
 from structlib.ground.records import measured
@@ -112,18 +112,28 @@ class TableBasis:
         for size in self.sizes:
             _check_thin(size)
         if not isinstance(self.spacings, (tuple, list)):
-            raise BadInput(f"spacings must be a group of lengths, got {self.spacings!r}; "
-                           "for example (16*inch, 24*inch)")
-        check_number("spacings", self.spacings, low=1.5 * inch, high=120 * inch, shown=inches_text,
-                     hint="for example (16*inch, 24*inch)")
+            raise BadInput(
+                f"spacings must be a group of lengths, got {self.spacings!r}; for example (16*inch, 24*inch)"
+            )
+        check_number(
+            "spacings",
+            self.spacings,
+            low=1.5 * inch,
+            high=120 * inch,
+            shown=inches_text,
+            hint="for example (16*inch, 24*inch)",
+        )
         if self.greatest_span is not None:
-            check_number("greatest span", self.greatest_span, low=ft, high=100 * ft, shown=inches_text,
-                         hint="for example 26*ft")
+            check_number(
+                "greatest span", self.greatest_span, low=ft, high=100 * ft, shown=inches_text, hint="for example 26*ft"
+            )
         widest = factors.length("repetitive_member_greatest_spacing")
         if self.repetitive and max(self.spacings) > widest * (1 + 1e-9):
-            raise OutsideRule(f"the repetitive member factor holds for spacings up to {inches_text(widest)} "
-                              f"(NDS 4.3.9), got {inches_text(max(self.spacings))}; for wider ones make the "
-                              "basis with repetitive=False")
+            raise OutsideRule(
+                f"the repetitive member factor holds for spacings up to {inches_text(widest)} "
+                f"(NDS 4.3.9), got {inches_text(max(self.spacings))}; for wider ones make the "
+                "basis with repetitive=False"
+            )
 
 
 _EXAMPLES = {"species": "('Hem-Fir',)", "grades": "('No.2',)", "sizes": "('2x10',)"}
@@ -136,18 +146,22 @@ def _check_one_each(basis):
         if value is None and word == "greatest_span":
             continue
         if isinstance(value, bool) or not isinstance(value, Real):
-            raise BadInput(f"{word.replace('_', ' ')} must be one number, got {value!r}; "
-                           f"for example {_ONE[word]}")
+            raise BadInput(f"{word.replace('_', ' ')} must be one number, got {value!r}; for example {_ONE[word]}")
 
 
-_ONE = {"live": "40*psf", "dead": "10*psf", "deflection_divisor": "360", "time_factor": "1.0",
-        "greatest_span": "26*ft"}
+_ONE = {"live": "40*psf", "dead": "10*psf", "deflection_divisor": "360", "time_factor": "1.0", "greatest_span": "26*ft"}
 
 
 def _check_loads(live, dead):
     for name, value, low in (("live load", live, 1.0), ("dead load", dead, 0.0)):
-        check_number(name, value, low=low * psf, high=500 * psf, hint="for example 40*psf",
-                     shown=lambda load: show(load, "area load"))
+        check_number(
+            name,
+            value,
+            low=low * psf,
+            high=500 * psf,
+            hint="for example 40*psf",
+            shown=lambda load: show(load, "area load"),
+        )
 
 
 def _check_thin(size):
@@ -192,26 +206,40 @@ def find_basis(name):
     return _bases()[check_choice("span table", name, _bases())]
 
 
-@lru_cache(maxsize=None)
+@cache
 def _bases():
     return {row["basis"]: _basis(row) for row in table_rows("us_span_table_bases")}
 
 
 def _basis(row):
-    listed = {word: tuple(part.strip() for part in row[word].split(";"))
-              for word in ("species", "grades", "sizes", "spacings_in")}
+    listed = {
+        word: tuple(part.strip() for part in row[word].split(";"))
+        for word in ("species", "grades", "sizes", "spacings_in")
+    }
     return TableBasis(
-        name=row["basis"], table=row["table"], edition=row["edition"], member=row["member"],
-        live=in_library_units(row, "live_psf"), dead=in_library_units(row, "dead_psf"),
-        deflection_divisor=row["deflection_divisor"], time_factor=factors.scalar(row["time"]),
-        repetitive=row["repetitive"] == "yes", design_values=row["design_values"],
-        species=listed["species"], grades=listed["grades"], sizes=listed["sizes"],
+        name=row["basis"],
+        table=row["table"],
+        edition=row["edition"],
+        member=row["member"],
+        live=in_library_units(row, "live_psf"),
+        dead=in_library_units(row, "dead_psf"),
+        deflection_divisor=row["deflection_divisor"],
+        time_factor=factors.scalar(row["time"]),
+        repetitive=row["repetitive"] == "yes",
+        design_values=row["design_values"],
+        species=listed["species"],
+        grades=listed["grades"],
+        sizes=listed["sizes"],
         spacings=tuple(float(part) * inch for part in listed["spacings_in"]),
-        greatest_span=in_library_units(row, "greatest_span_ft"), total_limit=row["total_limit"],
-        source=row["source"], verified=row["verified"], note=row["note"])
+        greatest_span=in_library_units(row, "greatest_span_ft"),
+        total_limit=row["total_limit"],
+        source=row["source"],
+        verified=row["verified"],
+        note=row["note"],
+    )
 
 
-@lru_cache(maxsize=None)
+@cache
 def design_value_sets():
     """List the sets of design values that a basis may name.
 
@@ -296,6 +324,7 @@ def refuse_no_basis(basis):
     'ceiling joist'
     """
     if not isinstance(basis, TableBasis):
-        raise BadInput(f"a span table needs a basis, got {type(basis).__name__}; "
-                       "for example find_basis('R502.3.1(2) dead 10')")
+        raise BadInput(
+            f"a span table needs a basis, got {type(basis).__name__}; for example find_basis('R502.3.1(2) dead 10')"
+        )
     return basis

@@ -68,13 +68,35 @@ def _shear(basis, material, size, span, load):
     stress = formulas.rectangle_shear_stress(shear=push, width=size.width, depth=size.depth)
     given = material.shear * basis.time_factor
     return _check(
-        "shear", "shear", "the fibres slide along each other near the seat; the table does not ask", stress,
-        given, "stress", 0.0, "at the seat", "NDS 2018 3.4.2",
+        "shear",
+        "shear",
+        "the fibres slide along each other near the seat; the table does not ask",
+        stress,
+        given,
+        "stress",
+        0.0,
+        "at the seat",
+        "NDS 2018 3.4.2",
         "f_v = 3 V / (2 b d) <= F_v' = F_v * C_D",
-        (("V", push, "force"), ("b", size.width, "section length"), ("d", size.depth, "section length"),
-         ("f_v", stress, "stress"), ("F_v", material.shear, "stress"), ("F_v'", given, "stress")),
-        (Factor("C_D", basis.time_factor, "how long the load lasts", "NDS 2018 Table 2.3.2",
-                factors.verified("load_duration_live")),), [material.verified])
+        (
+            ("V", push, "force"),
+            ("b", size.width, "section length"),
+            ("d", size.depth, "section length"),
+            ("f_v", stress, "stress"),
+            ("F_v", material.shear, "stress"),
+            ("F_v'", given, "stress"),
+        ),
+        (
+            Factor(
+                "C_D",
+                basis.time_factor,
+                "how long the load lasts",
+                "NDS 2018 Table 2.3.2",
+                factors.verified("load_duration_live"),
+            ),
+        ),
+        [material.verified],
+    )
 
 
 def _total_sag(basis, material, size, span, load):
@@ -84,15 +106,34 @@ def _total_sag(basis, material, size, span, load):
     sag = formulas.simple_uniform_deflection(line_load=load, span=span, bending_stiffness=stiffness)
     limit = span / divisor
     return _check(
-        "sag under all load", "sag", "the table limits the sag under live load only", sag, limit,
-        "small length", span / 2, "at the middle", clause, f"sag(all) <= span / {divisor:.0f}",
-        (("sag", sag, "small length"), ("span", span, "length"), ("limit", limit, "small length"),
-         ("E", material.modulus, "stress"), ("I", inertia, "inertia")), (), [material.verified, verified])
+        "sag under all load",
+        "sag",
+        "the table limits the sag under live load only",
+        sag,
+        limit,
+        "small length",
+        span / 2,
+        "at the middle",
+        clause,
+        f"sag(all) <= span / {divisor:.0f}",
+        (
+            ("sag", sag, "small length"),
+            ("span", span, "length"),
+            ("limit", limit, "small length"),
+            ("E", material.modulus, "stress"),
+            ("I", inertia, "inertia"),
+        ),
+        (),
+        [material.verified, verified],
+    )
 
 
 def _total_limit(member):
-    rows = {row["member"]: row for row in table_rows("us_deflection_limits")
-            if row["rulebook"] == "IBC" and row["loads"] == "dead and live"}
+    rows = {
+        row["member"]: row
+        for row in table_rows("us_deflection_limits")
+        if row["rulebook"] == "IBC" and row["loads"] == "dead and live"
+    }
     row = rows[check_choice("member with a limit under all load", member, rows)]
     return row["divisor"], row["source"], row["verified"]
 
@@ -107,30 +148,72 @@ def _bracing(basis, material, size, span, load):
         # the ratio grows with the root of the effective length
         given = length * (greatest / slenderness) ** 2
         return _check(
-            "slenderness", "stability", "too slender to be judged unless something holds its top edge",
-            length, given, "length", middle, where, "NDS 2018 3.3.3.7",
+            "slenderness",
+            "stability",
+            "too slender to be judged unless something holds its top edge",
+            length,
+            given,
+            "length",
+            middle,
+            where,
+            "NDS 2018 3.3.3.7",
             f"R_B = root(l_e d / b^2) <= {greatest:.0f}",
-            (("l_e", length, "length"), ("d", size.depth, "section length"),
-             ("b", size.width, "section length")), (), [known])
+            (("l_e", length, "length"), ("d", size.depth, "section length"), ("b", size.width, "section length")),
+            (),
+            [known],
+        )
     value, used = bending_value(
-        material, width=size.width, depth=size.depth, plies=1, ply_width=size.width, unbraced_length=span,
-        time_factor=basis.time_factor, sharing_members=sharing_members(basis))
+        material,
+        width=size.width,
+        depth=size.depth,
+        plies=1,
+        ply_width=size.width,
+        unbraced_length=span,
+        time_factor=basis.time_factor,
+        sharing_members=sharing_members(basis),
+    )
     modulus = rectangle_section_modulus(width=size.width, depth=size.depth)
     moment = formulas.simple_uniform_moment(line_load=load, span=span)
     stress, given = formulas.bending_stress(moment=moment, section_modulus=modulus), float(value)
     return _check(
-        "bending, top edge free", "bending",
+        "bending, top edge free",
+        "bending",
         "the table counts on a deck or ceiling that keeps the joist from rolling",
-        stress, given, "stress", middle, where, "NDS 2018 3.3.3", "f_b = M / S <= F_b' = F_b * factors",
-        (("M", moment, "moment"), ("S", modulus, "section modulus"), ("f_b", stress, "stress"),
-         ("F_b", material.bending, "stress"), ("F_b'", given, "stress")), used,
-        [material.verified, *(factor.verified for factor in used)])
+        stress,
+        given,
+        "stress",
+        middle,
+        where,
+        "NDS 2018 3.3.3",
+        "f_b = M / S <= F_b' = F_b * factors",
+        (
+            ("M", moment, "moment"),
+            ("S", modulus, "section modulus"),
+            ("f_b", stress, "stress"),
+            ("F_b", material.bending, "stress"),
+            ("F_b'", given, "stress"),
+        ),
+        used,
+        [material.verified, *(factor.verified for factor in used)],
+    )
 
 
-def _check(name, kind, sentence, asked, given, dimension, position, where, clause, formula, substitute, used,
-           known):
+def _check(name, kind, sentence, asked, given, dimension, position, where, clause, formula, substitute, used, known):
     return Check(
-        name=name, kind=kind, sentence=sentence, asked=asked, given=given, share=asked / given,
-        dimension=dimension, position=position, where=where, combination="dead and live load together",
-        clause=clause, formula=formula, substitute=substitute, factors=used, verified=least_verified(known),
-        decides=False)
+        name=name,
+        kind=kind,
+        sentence=sentence,
+        asked=asked,
+        given=given,
+        share=asked / given,
+        dimension=dimension,
+        position=position,
+        where=where,
+        combination="dead and live load together",
+        clause=clause,
+        formula=formula,
+        substitute=substitute,
+        factors=used,
+        verified=least_verified(known),
+        decides=False,
+    )

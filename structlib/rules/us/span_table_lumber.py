@@ -2,10 +2,11 @@
 
 import re
 from dataclasses import replace
-from functools import lru_cache
+from functools import cache
 
-from structlib.ground.lumber import find_material, materials, stock_sizes
+from structlib.ground.lumber import find_material, materials
 from structlib.ground.refusals import check_choice
+from structlib.ground.sizes import stock_sizes
 from structlib.ground.tables import in_library_units, table_rows
 from structlib.ground.units import inch  # noqa: F401 (used in the examples)
 from structlib.rules.us import factors
@@ -52,25 +53,34 @@ def table_material(basis, species, grade, nominal):
     row = _older_values(basis.design_values).get((species, grade))
     if row is None:
         return material
-    return replace(material, bending=in_library_units(row, "Fb_psi"),
-                   name=f"{material.name}, {basis.design_values} values", source=row["source"],
-                   verified=row["verified"], note=row["note"])
+    return replace(
+        material,
+        bending=in_library_units(row, "Fb_psi"),
+        name=f"{material.name}, {basis.design_values} values",
+        source=row["source"],
+        verified=row["verified"],
+        note=row["note"],
+    )
 
 
-@lru_cache(maxsize=None)
+@cache
 def _published_grade(species, grade):
-    published = dict.fromkeys(one.grade for kind in ("dimension", "southern pine")
-                              for one in materials(kind) if one.species == species)
+    published = dict.fromkeys(
+        one.grade for kind in ("dimension", "southern pine") for one in materials(kind) if one.species == species
+    )
     shared = (one for one in published if grade in re.split(r"/| and ", one))
     return grade if grade in published else next(shared, grade)
 
 
-@lru_cache(maxsize=None)
+@cache
 def _older_values(design_values):
     if design_values == CURRENT:
         return {}
-    return {(row["species"], row["grade"]): row for row in table_rows("us_span_table_design_values")
-            if row["design_values"] == design_values}
+    return {
+        (row["species"], row["grade"]): row
+        for row in table_rows("us_span_table_design_values")
+        if row["design_values"] == design_values
+    }
 
 
 def table_size(nominal):
@@ -94,7 +104,7 @@ def table_size(nominal):
     return _sizes()[check_choice("size", nominal, _sizes())]
 
 
-@lru_cache(maxsize=None)
+@cache
 def _sizes():
     return {one.nominal: one for one in stock_sizes("dimension", thickness=2, special_order=True)}
 

@@ -152,35 +152,58 @@ def span_limit(basis, species, grade, nominal, spacing):
     _check_spacing(basis, spacing, size.width)
     spacing = numpy.asarray(spacing, dtype=float) if numpy.ndim(spacing) else float(spacing)
     value, used = bending_value(
-        material, width=size.width, depth=size.depth, plies=1, ply_width=size.width, unbraced_length=0.0,
-        time_factor=basis.time_factor, sharing_members=sharing_members(basis))
+        material,
+        width=size.width,
+        depth=size.depth,
+        plies=1,
+        ply_width=size.width,
+        unbraced_length=0.0,
+        time_factor=basis.time_factor,
+        sharing_members=sharing_members(basis),
+    )
     value = float(value)
     by_bending = bending_span(
         load=line_load(basis.dead + basis.live, tributary_width=spacing),
-        moment_capacity=value * rectangle_section_modulus(width=size.width, depth=size.depth))
+        moment_capacity=value * rectangle_section_modulus(width=size.width, depth=size.depth),
+    )
     by_deflection = deflection_span(
-        load=line_load(basis.live, tributary_width=spacing), divisor=basis.deflection_divisor,
-        stiffness=bending_stiffness(modulus=material.modulus,
-                                    inertia=rectangle_inertia(width=size.width, depth=size.depth)))
+        load=line_load(basis.live, tributary_width=spacing),
+        divisor=basis.deflection_divisor,
+        stiffness=bending_stiffness(
+            modulus=material.modulus, inertia=rectangle_inertia(width=size.width, depth=size.depth)
+        ),
+    )
     governs = numpy.where(by_bending <= by_deflection, "bending", "deflection")
     span = numpy.minimum(by_bending, by_deflection)
     if numpy.ndim(spacing) == 0:
         governs, span = str(governs), float(span)
-    return TableSpan(span, governs, by_bending, by_deflection, value, used,
-                     least_verified([material.verified] + [factor.verified for factor in used]))
+    return TableSpan(
+        span,
+        governs,
+        by_bending,
+        by_deflection,
+        value,
+        used,
+        least_verified([material.verified] + [factor.verified for factor in used]),
+    )
 
 
 def _check_spacing(basis, spacing, joist_width):
     """Joists stand at least side by side, and at most as far apart as the widest spacing of the table."""
     _refuse_symbol("spacing", spacing)
-    check_number("spacing", spacing, low=joist_width, high=max(basis.spacings) * (1 + 1e-9),
-                 shown=lambda length: show(length, "section length"), hint="for example 16*inch")
+    check_number(
+        "spacing",
+        spacing,
+        low=joist_width,
+        high=max(basis.spacings) * (1 + 1e-9),
+        shown=lambda length: show(length, "section length"),
+        hint="for example 16*inch",
+    )
 
 
 def _refuse_symbol(name, value):
     if is_symbolic(value):
-        raise BadInput(f"{name} must be a number to make a table, got the symbol {value}; "
-                       "for example 16*inch")
+        raise BadInput(f"{name} must be a number to make a table, got the symbol {value}; for example 16*inch")
 
 
 def as_printed(span, *, greatest_span=None):
@@ -260,8 +283,10 @@ def make_table(basis, *, species=None, grades=None, sizes=None, spacings=None):
     spacings = basis.spacings if spacings is None else spacings
     _check_spacing(basis, spacings, max(table_size(size).width for size in sizes))
     spacings = numpy.ravel(numpy.asarray(spacings, dtype=float))
-    texts = {row: as_printed(span_limit(basis, *row, spacings).span, greatest_span=basis.greatest_span)
-             for row in product(species, grades, sizes)}
+    texts = {
+        row: as_printed(span_limit(basis, *row, spacings).span, greatest_span=basis.greatest_span)
+        for row in product(species, grades, sizes)
+    }
     rows = [("spacing, in", "species", "grade", *sizes)]
     for place, spacing in enumerate(spacings):
         for kind, grade in product(species, grades):

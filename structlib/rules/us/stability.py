@@ -153,9 +153,7 @@ def effective_length(*, unbraced_length, depth, case="single span, uniform"):
     reached = unbraced_length / depth
     for row in factors.effective_length_rows(case):
         inside = (reached >= row["from_ratio"]) & (reached < row["to_ratio"])
-        total = total + numpy.where(
-            inside, row["length_factor"] * unbraced_length + row["depth_factor"] * depth, 0.0
-        )
+        total = total + numpy.where(inside, row["length_factor"] * unbraced_length + row["depth_factor"] * depth, 0.0)
     return total
 
 

@@ -163,9 +163,7 @@ def steel_beam_checks(section, demands, *, unbraced_length, left, right, divisor
     bent = max(demands, key=lambda one: abs(one.solution.extremes.moment.value))
     pushed = max(demands, key=lambda one: abs(one.solution.extremes.shear.value))
     peak, cut = bent.solution.extremes.moment, pushed.solution.extremes.shear
-    braced = Factor(
-        "L_b", unbraced_length / ft, f"feet between braces: the beam {moment.state}", moment.clause
-    )
+    braced = Factor("L_b", unbraced_length / ft, f"feet between braces: the beam {moment.state}", moment.clause)
     checks = [
         Check(
             name="bending",
@@ -203,9 +201,7 @@ def steel_beam_checks(section, demands, *, unbraced_length, left, right, divisor
                 ("d", section.depth, "section length"),
                 ("t_w", section.web, "section length"),
             ),
-            verified=least_verified(
-                [section.verified, steel_known("shear_yield_share", "shear_safety_rolled")]
-            ),
+            verified=least_verified([section.verified, steel_known("shear_yield_share", "shear_safety_rolled")]),
         ),
     ]
     checks += _seat_checks(section, demands, left, right)
@@ -241,8 +237,7 @@ def steel_conditions(section, *, unbraced_length):
     )
     return (
         held,
-        "a wood nailer on the flange does this only where its bolts and the joists' fasteners are made "
-        "for it",
+        "a wood nailer on the flange does this only where its bolts and the joists' fasteners are made for it",
         "both ends are held against rolling over",
         "the web over the seats and under posts is checked by the engineer (not here)",
         "the steel's grade is known: old beams are weaker",
@@ -291,9 +286,7 @@ def _seat_checks(section, demands, left, right):
 def _sag_checks(section, demands, divisors):
     live, total = divisors
     checks = []
-    cases = [
-        ("live", "sag under live load", live, [d for d in demands if d.variable is not None], "variable")
-    ]
+    cases = [("live", "sag under live load", live, [d for d in demands if d.variable is not None], "variable")]
     cases.append(("total", "sag under all load", total, list(demands), "solution"))
     for _, name, divisor, listed, field_name in cases:
         if not listed:

@@ -1,7 +1,7 @@
 """Steel posts: pipe and square tube pressed in the middle, by today's formula and by that of older tables."""
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 
 import numpy
 
@@ -46,7 +46,7 @@ class SteelCapacity:
     verified: str
 
 
-@lru_cache(maxsize=None)
+@cache
 def steel_sections():
     """List the sections for steel posts.
 
@@ -114,9 +114,7 @@ def steel_post(section, *, nominal_wall=False, yield_strength=None):
         hint="for example 36*ksi",
         shown=lambda stress: f"{stress / ksi:g} ksi",
     )
-    return SteelPost(
-        section, row["kind"], value("outside_in"), area, radius, yield_strength, verified, row["note"]
-    )
+    return SteelPost(section, row["kind"], value("outside_in"), area, radius, yield_strength, verified, row["note"])
 
 
 def pipe_of_size(*, outside, wall, yield_strength, name="pipe as measured"):
@@ -263,9 +261,7 @@ def allowable_stress_1989(*, slenderness, yield_strength):
     # at the meeting place the elastic stress is half of the yield strength
     reached = numpy.minimum(root(yield_strength / (2 * elastic)), 1.0)
     number = lambda part: factors.scalar(f"steel_1989_safety_{part}")  # noqa: E731
-    safety = (number("constant") + number("slope") * reached - number("cube") * reached**3) / number(
-        "divisor"
-    )
+    safety = (number("constant") + number("slope") * reached - number("cube") * reached**3) / number("divisor")
     return _plain(numpy.where(reached < 1, (1 - reached**2 / 2) * yield_strength, elastic) / safety)
 
 
@@ -305,8 +301,7 @@ def steel_capacity(post, *, height, end_factor=1.0, method="AISC 360-16"):
     """
     if not isinstance(post, SteelPost):
         raise BadInput(
-            f"a steel post must come from steel_post, got {type(post).__name__}; for example "
-            "steel_post('NPS 3 std')"
+            f"a steel post must come from steel_post, got {type(post).__name__}; for example steel_post('NPS 3 std')"
         )
     check_choice("method", method, METHODS)
     check_number(
@@ -328,9 +323,7 @@ def steel_capacity(post, *, height, end_factor=1.0, method="AISC 360-16"):
         hint="1 for ends free to turn",
     )
     height = numpy.asarray(height, dtype=float)
-    ratio = slenderness(
-        effective_length=effective_length(length=height, end_factor=end_factor), across=post.radius
-    )
+    ratio = slenderness(effective_length=effective_length(length=height, end_factor=end_factor), across=post.radius)
     limit = factors.scalar("steel_slenderness_greatest")
     if numpy.ndim(ratio) == 0 and not at_most(ratio, limit):
         raise OutsideRule(
@@ -343,9 +336,7 @@ def steel_capacity(post, *, height, end_factor=1.0, method="AISC 360-16"):
         numpy.where(at_most(ratio, limit), formula(slenderness=ratio, yield_strength=post.yield_strength), 0.0)
     )
     known = "recalled" if method == "AISC 360-16" else "recalled-agrees"
-    return SteelCapacity(
-        stress * post.area, stress, _plain(ratio), method, least_verified([post.verified, known])
-    )
+    return SteelCapacity(stress * post.area, stress, _plain(ratio), method, least_verified([post.verified, known]))
 
 
 def steel_check(post, *, axial, height, combination, end_factor=1.0):
@@ -473,8 +464,7 @@ def permanent_post_conditions(*, pieces, outside):
     least = factors.length("free_post_least_steel")
     if outside < least:
         raise OutsideRule(
-            f"a steel column is at least {inches_text(least)} in diameter (IRC R407.3), got "
-            f"{inches_text(outside)}"
+            f"a steel column is at least {inches_text(least)} in diameter (IRC R407.3), got {inches_text(outside)}"
         )
     return (
         "one piece of steel, with a load on its label or in an evaluation report",

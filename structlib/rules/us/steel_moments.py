@@ -143,9 +143,7 @@ def steel_moment(section, *, unbraced_length, moment_shape=1.0):
     check_one_number("moment shape C_b", moment_shape, low=1.0, high=3.0, hint="1 is on the careful side")
     plastic_length, elastic_length = brace_lengths(section)
     case = _plate_moment if section.kind == "plate" else _shape_moment
-    nominal, state, clause, formula = case(
-        section, unbraced_length, moment_shape, plastic_length, elastic_length
-    )
+    nominal, state, clause, formula = case(section, unbraced_length, moment_shape, plastic_length, elastic_length)
     return SteelMoment(
         allowed=nominal / steel_factor("bending_safety"),
         nominal=nominal,
@@ -154,7 +152,9 @@ def steel_moment(section, *, unbraced_length, moment_shape=1.0):
         elastic_length=elastic_length,
         clause=clause,
         formula=formula,
-        verified=least_verified([section.verified, steel_fact_known("modulus"), steel_known("bending_safety", *_KEYS[section.kind])]),
+        verified=least_verified(
+            [section.verified, steel_fact_known("modulus"), steel_known("bending_safety", *_KEYS[section.kind])]
+        ),
     )
 
 
@@ -206,9 +206,7 @@ def _rolling_over(section, unbraced, shape, plastic_length, elastic_length):
         text = "M_n = C_b (M_p - (M_p - 0.7 F_y S)(L_b - L_p) / (L_r - L_p))"
         return _capped(found, plastic, "rolls over after yield began", "AISC 360-16 F2.2(b)", text)
     lean = unbraced / _flange_radius(section)
-    stress = (
-        shape * pi**2 * modulus / lean**2 * sqrt(1 + steel_factor("twist_share") * _twist(section) * lean**2)
-    )
+    stress = shape * pi**2 * modulus / lean**2 * sqrt(1 + steel_factor("twist_share") * _twist(section) * lean**2)
     text = "M_n = F_cr S, F_cr = C_b pi^2 E / (L_b / r_ts)^2 sqrt(1 + 0.078 J / (S h_o) (L_b / r_ts)^2)"
     return _capped(stress * section.section_modulus, plastic, "rolls over", "AISC 360-16 F2.2(c)", text)
 

@@ -84,9 +84,7 @@ def lean_parts(section):
     """
     check_steel_section(section)
     if section.kind != "shape":
-        raise BadInput(
-            "flange and web are asked of a rolled shape, got a plate; for example steel_shape('W8x18')"
-        )
+        raise BadInput("flange and web are asked of a rolled shape, got a plate; for example steel_shape('W8x18')")
     root = sqrt(steel_fact("modulus") / section.yield_strength)
     return {
         "flange": (section.flange_width / (2 * section.flange), steel_factor("flange_compact") * root),

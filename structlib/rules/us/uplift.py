@@ -56,9 +56,7 @@ def hold_down_demand(*, dead_push, passing_push):
     500.0
     """
     for name, push in (("dead push", dead_push), ("passing push", passing_push)):
-        check_number(
-            name, push, low=-1e9, high=1e9, shown=lambda force: f"{force:g} N", hint="upward is positive"
-        )
+        check_number(name, push, low=-1e9, high=1e9, shown=lambda force: f"{force:g} N", hint="upward is positive")
     share, _ = dead_that_counts()
     helps = numpy.where(numpy.asarray(dead_push) > 0, share, 1.0) * dead_push
     needed = numpy.maximum(0.0, -(helps + numpy.minimum(passing_push, 0.0)))

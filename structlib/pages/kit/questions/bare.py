@@ -66,9 +66,7 @@ def read_count(text, said=""):
     except BadInput as refusal:
         if "," in plain:
             raise refusal
-        raise BadInput(
-            f"a count is asked, a whole number without a unit, for example 3; got {text!r}"
-        ) from None
+        raise BadInput(f"a count is asked, a whole number without a unit, for example 3; got {text!r}") from None
     if number != int(number):
         raise BadInput(f"a count is a whole number, nobody can buy {text.strip()}; round it the right way")
     return int(number)
@@ -100,9 +98,7 @@ def _read_times(plain, text):
     try:
         return read_number(percent) / 100 if percent != plain else read_number(times)
     except BadInput:
-        raise BadInput(
-            f"a ratio is asked, a number without a unit, for example 1.5 or 150 %; got {text!r}"
-        ) from None
+        raise BadInput(f"a ratio is asked, a number without a unit, for example 1.5 or 150 %; got {text!r}") from None
 
 
 def read_word(text, choices):

@@ -99,10 +99,7 @@ def _praise(question, given, read_as):
     if question.side != "value":
         return f"Right: {read_as}. The limit is {question.side} {exact}, and this keeps it."
     apart = "no difference" if percent < 0.05 else f"{percent:.1f} % apart"
-    return (
-        f"Right: {read_as}. The computed answer is {exact}, {apart}; within {100 * question.tolerance:.0f}"
-        " % counts."
-    )
+    return f"Right: {read_as}. The computed answer is {exact}, {apart}; within {100 * question.tolerance:.0f} % counts."
 
 
 def _off(question, given):
@@ -137,7 +134,5 @@ def _generic(question, given):
             return Mistake(given, name, message)
     for power in _POWERS_OF_TEN:
         if is_near(given, power * question.answer, question.tolerance):
-            return Mistake(
-                given, "power of ten", "The figures are right, the decimal point is not. Move it."
-            )
+            return Mistake(given, "power of ten", "The figures are right, the decimal point is not. Move it.")
     return None

@@ -84,8 +84,7 @@ def save_progress(progress, path):
         _write_in_one_stroke(path, json.dumps(record, indent=1) + "\n")
     except OSError as error:
         raise BadInput(
-            f"the progress file {path.name} could not be written: {error.strerror}; choose a folder you may"
-            " write to"
+            f"the progress file {path.name} could not be written: {error.strerror}; choose a folder you may write to"
         ) from None
     return joined
 
@@ -123,8 +122,7 @@ def _kept_aside(path):
         os.replace(path, aside)
     except OSError as error:
         raise BadInput(
-            f"the progress file {path.name} cannot be read and cannot be moved: {error.strerror}; move it"
-            " yourself"
+            f"the progress file {path.name} cannot be read and cannot be moved: {error.strerror}; move it yourself"
         ) from None
     return f"The progress file could not be read. It is kept as {aside.name}, and a new one is begun."
 

@@ -111,9 +111,7 @@ def check_seed(seed):
     except TypeError:
         number = -1
     if isinstance(seed, bool) or not 0 <= number <= LARGEST_SEED:
-        raise BadInput(
-            f"seed must be a whole number from 0 to {LARGEST_SEED}, got {seed!r}; for example 12"
-        )
+        raise BadInput(f"seed must be a whole number from 0 to {LARGEST_SEED}, got {seed!r}; for example 12")
     return number
 
 
@@ -130,9 +128,7 @@ def settle(question):
             is_near(mistake.value, size, question.tolerance) for size in next_stock(question)
         ):
             continue
-        twin = next(
-            (i for i, m in enumerate(kept) if is_near(mistake.value, m.value, question.tolerance)), None
-        )
+        twin = next((i for i, m in enumerate(kept) if is_near(mistake.value, m.value, question.tolerance)), None)
         if twin is None:
             kept.append(mistake)
         else:
@@ -141,9 +137,7 @@ def settle(question):
 
 
 def _merged(first, second):
-    return Mistake(
-        first.value, f"{first.name}, or {second.name}", f"{first.message} Or else: {second.message}"
-    )
+    return Mistake(first.value, f"{first.name}, or {second.name}", f"{first.message} Or else: {second.message}")
 
 
 def is_near(value, target, tolerance):

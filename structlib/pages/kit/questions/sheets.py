@@ -40,9 +40,7 @@ def _questions(kind, seeds):
     try:
         seeds = list(seeds)
     except TypeError:
-        raise BadInput(
-            f"seeds must be a list of whole numbers, got {seeds!r}; for example [1, 2, 3]"
-        ) from None
+        raise BadInput(f"seeds must be a list of whole numbers, got {seeds!r}; for example [1, 2, 3]") from None
     if not seeds:
         raise BadInput("a sheet needs at least one seed; for example [1, 2, 3]")
     return [make_question(kind, seed) for seed in seeds]

@@ -2,13 +2,14 @@
 
 import math
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 
-from structlib.ground.lumber import nominal_size, stock_sizes
+from structlib.ground.lumber import nominal_size
 from structlib.ground.reading import read
 from structlib.ground.refusals import check_choice
 from structlib.ground.sections import Section
 from structlib.ground.showing import show
+from structlib.ground.sizes import stock_sizes
 from structlib.ground.units import inch
 
 SEAT_STEPS = (inch / 8, inch / 4, inch / 2, 1.5 * inch)
@@ -95,7 +96,7 @@ def _shown(value, dimension, more=0):
     return f"{text} {unit}".strip(), float(text.replace(",", "")) * scale
 
 
-@lru_cache(maxsize=None)
+@cache
 def _unit(text, dimension):
     return read(f"1 {text}", dimension)
 
@@ -170,9 +171,7 @@ def any_unit(unit, side="value", stock=()):
 
 def times():
     """Say how to answer with a ratio."""
-    return (
-        "Give a plain number such as 1.50, or per cent such as 150 %, to three figures: within 2 % counts."
-    )
+    return "Give a plain number such as 1.50, or per cent such as 150 %, to three figures: within 2 % counts."
 
 
 def whole(things):

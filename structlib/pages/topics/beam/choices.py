@@ -37,7 +37,15 @@ def stock_of(page: BeamPage, keys: tuple[str, ...]):
     return stock, names
 
 
-def below_full(page: BeamPage, keys: tuple[str, ...] | None=None, count: int=8, greatest_depth: float | None=None, greatest_width: float | None=None, plies: tuple[int, ...]=(1, 2, 3, 4), **changes):
+def below_full(
+    page: BeamPage,
+    keys: tuple[str, ...] | None = None,
+    count: int = 8,
+    greatest_depth: float | None = None,
+    greatest_width: float | None = None,
+    plies: tuple[int, ...] = (1, 2, 3, 4),
+    **changes,
+):
     """List the beams that stay below 100 % in the checks listed, least wood first.
 
     ``greatest_depth``, ``greatest_width`` [mm].
@@ -102,7 +110,7 @@ def _remarks(values, checks, withheld=()):
     return told + ([f"{remark[0].upper()}{remark[1:]}."] if remark else [])
 
 
-def dropped_or_flush(page: BeamPage, joist_depth: float=9.25 * inch, **changes):
+def dropped_or_flush(page: BeamPage, joist_depth: float = 9.25 * inch, **changes):
     """Compare sawn with LVL, dropped below the joists with flush among them.
 
     ``joist_depth`` [mm].
@@ -119,14 +127,12 @@ def dropped_or_flush(page: BeamPage, joist_depth: float=9.25 * inch, **changes):
             room = f"up to {show(depth, 'section length', page.system)} deep"
             rows.append((position, name, room, *best, doubtful))
             told, *others = table.caption.splitlines()
-            remarks |= dict.fromkeys(
-                line.replace("No verdict", f"{position}, {name}: no verdict") for line in others
-            )
+            remarks |= dict.fromkeys(line.replace("No verdict", f"{position}, {name}: no verdict") for line in others)
     head = ("position", "made of", "room", "least wood below 100 %", "wood", "share used", "governs", "doubtful")
     return Table(head, rows, "\n".join(remarks))
 
 
-def giving_way(page: BeamPage, keys: tuple[str, ...] | None=None, plies: tuple[int, ...]=(1, 2, 3, 4), **changes):
+def giving_way(page: BeamPage, keys: tuple[str, ...] | None = None, plies: tuple[int, ...] = (1, 2, 3, 4), **changes):
     """Show the width of floor at which one choice gives way to the next."""
     system, opening = page.system, page.opening
     down = take_down(follow(page.house), opening.name, opening.middle)
@@ -147,9 +153,7 @@ def giving_way(page: BeamPage, keys: tuple[str, ...] | None=None, plies: tuple[i
             loads=(*(TypedLoad(kind, LineLoad(0.0, base.span, load)) for kind, load in line.items() if load), *stands),
         )
 
-    rack = build_rack(
-        stock, plies=plies, greatest_depth=opening.greatest_depth, greatest_width=opening.greatest_width
-    )
+    rack = build_rack(stock, plies=plies, greatest_depth=opening.greatest_depth, greatest_width=opening.greatest_width)
     limit, which, checks = limit_widths(job_at, rack, page.rulebook)
     rows = []
     for row, narrow, wide in give_way(limit, rack.area):
@@ -210,7 +214,9 @@ def printed_example():
         unbraced_length=0.0,
     )
     result = check_beam(job, BeamChoice(wood, 3.5 * inch, 7.25 * inch, 1), RULEBOOK)
-    bending, shear, sag = (next(one for one in result.checks if one.kind == kind) for kind in ("bending", "shear", "sag"))
+    bending, shear, sag = (
+        next(one for one in result.checks if one.kind == kind) for kind in ("bending", "shear", "sag")
+    )
     own = result.member.weight_per_length
     own_bending = formulas.bending_stress(
         moment=formulas.simple_uniform_moment(line_load=own, span=span),

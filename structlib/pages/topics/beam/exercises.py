@@ -107,8 +107,7 @@ def _greatest_moment(draw):
             Mistake(
                 formulas.simple_uniform_moment(line_load=load, span=span / 2),
                 "half the span",
-                "You put half the span into the formula. The 8 has taken care of that. L is the whole"
-                " span.",
+                "You put half the span into the formula. The 8 has taken care of that. L is the whole span.",
             ),
             Mistake(
                 -formulas.cantilever_uniform_moment(line_load=load, length=span),
@@ -125,9 +124,7 @@ def _greatest_moment(draw):
                 "all load at the middle",
                 "You divided by 4. That is for one load at the middle. This one is spread.",
             ),
-            Mistake(
-                reaction * ft, "reaction", "That is w L / 2, the push of one end. The moment is w L² / 8."
-            ),
+            Mistake(reaction * ft, "reaction", "That is w L / 2, the push of one end. The moment is w L² / 8."),
             Mistake(answer / span * ft, "span not squared", "You took the span once. It counts twice."),
         ),
         hints=(
@@ -166,8 +163,7 @@ def _required_modulus(draw):
             Mistake(
                 answer / 12,
                 "feet and inches mixed (x12)",
-                "The moment was in pound-feet, the stress in pounds per square inch. Multiply the moment"
-                " by 12.",
+                "The moment was in pound-feet, the stress in pounds per square inch. Multiply the moment by 12.",
             ),
             Mistake(
                 12 * answer,
@@ -180,9 +176,7 @@ def _required_modulus(draw):
                 "the 8 forgotten, feet and inches mixed",
                 "Two slips: divide w L² by 8, and turn pound-feet into pound-inches.",
             ),
-            Mistake(
-                answer / 4, "half the span", "You put half the span into w L² / 8. L is the whole span."
-            ),
+            Mistake(answer / 4, "half the span", "You put half the span into w L² / 8. L is the whole span."),
             Mistake(4 * answer, "cantilever", "You divided w L² by 2. A beam on two supports takes 8."),
             Mistake(
                 answer / 6,
@@ -245,9 +239,7 @@ def _live_sag(draw):
                 "total load instead of live",
                 "You took live and dead together. Here the live load alone counts.",
             ),
-            Mistake(
-                sag(dead), "dead load instead of live", "You took the dead load. The live load is asked."
-            ),
+            Mistake(sag(dead), "dead load instead of live", "You took the dead load. The live load is asked."),
             Mistake(
                 sag(live, inertia / plies),
                 "one ply only",
@@ -292,9 +284,7 @@ def _live_sag(draw):
         hints=(
             "Live load only. First the moment of inertia of all plies, then the sag.",
             "Sag = 5 w ____⁴ / (384 E ____). Everything in inches and pounds.",
-            (
-                f"w = {even} lb/in, L = {span / inch:.0f} in, E = {say(modulus, 'stress')}, I = {thick}."
-            ),
+            (f"w = {even} lb/in, L = {span / inch:.0f} in, E = {say(modulus, 'stress')}, I = {thick}."),
         ),
         solution=(
             f"I = {plies} × {say_length(size.width)} × ({say_length(size.depth)})³ / 12 = {thick}.\n\nLive"
@@ -339,9 +329,7 @@ def _bearing_length(draw):
         stock=SEAT_STEPS,
         answer=answer,
         mistakes=(
-            Mistake(
-                2 * answer, "half span forgotten", "You set the whole load on one end. Each end takes half."
-            ),
+            Mistake(2 * answer, "half span forgotten", "You set the whole load on one end. Each end takes half."),
             Mistake(plies * answer, "one ply only", f"You took one ply. {plies} plies sit on the seat."),
             Mistake(
                 2 * plies * answer,
@@ -382,10 +370,7 @@ def _bearing_length(draw):
         hints=(
             "First the push of one end. Then the area it needs. Then divide by the width.",
             "Length = (w L / ____) / (width × ____).",
-            (
-                f"Push = {say(reaction, 'force')}. Width = {say_length(width)}. Pressure ="
-                f" {say(crushing, 'stress')}."
-            ),
+            (f"Push = {say(reaction, 'force')}. Width = {say_length(width)}. Pressure = {say(crushing, 'stress')}."),
         ),
         solution=(
             f"Push of one end: {say_line_load(load)} × {say_length(span)} / 2 = {push}.\n\nArea needed:"
@@ -435,9 +420,7 @@ def _what_governs(draw):
             f"Bending: {' / '.join(pair['bending'])}. Do the same for the other three.",
         ),
         solution=(
-            "\n\n".join(
-                f"{c.capitalize()}: {' / '.join(pair[c])} = {say(used[c], 'ratio')}." for c in _CHECKS
-            )
+            "\n\n".join(f"{c.capitalize()}: {' / '.join(pair[c])} = {say(used[c], 'ratio')}." for c in _CHECKS)
             + f"\n\nThe greatest share governs: **{answer}**."
         ),
         numbers={

@@ -27,11 +27,15 @@ def feet_for_inches():
         load = 50 * psf * 6 * ft
         stress = formulas.bending_stress(
             moment=formulas.simple_uniform_moment(line_load=load, span=span),
-            section_modulus=sections.rectangle_section_modulus(width=2 * board.width, depth=board.depth))
+            section_modulus=sections.rectangle_section_modulus(width=2 * board.width, depth=board.depth),
+        )
         pair = SharedBeamMember((SharedPiece(f"2-{nominal}", wood, board.width, board.depth, 2),))
         [bent] = RULEBOOK.checks(pair, (SharedDemand(combination, (stress,), span, span / 2),))
         over += bent.share > 1
         parts.append(f"2-{nominal} at {span / ft:.0f} ft asks {show(stress, 'stress')} of {show(bent.given, 'stress')}")
-    return card("For a double beam, the span in feet may be the depth in inches.",
-                 "with 12 ft joists on one side at 50 psf, in Spruce-Pine-Fir No.2: " + "; ".join(parts)
-                 + f". {over} of {len(parts)} ask too much. A rule of thumb is a guess to test.")
+    return card(
+        "For a double beam, the span in feet may be the depth in inches.",
+        "with 12 ft joists on one side at 50 psf, in Spruce-Pine-Fir No.2: "
+        + "; ".join(parts)
+        + f". {over} of {len(parts)} ask too much. A rule of thumb is a guess to test.",
+    )

@@ -101,7 +101,14 @@ class OpeningResult:
 class BeamPage(Page):
     """The bench of the main job: an opening in a house, and a beam to carry what comes down on it."""
 
-    def __init__(self, house: House | None=None, rulebook: Rulebook=RULEBOOK, system: str="us", own_lvl: Material | None=None, opening: str | None=None):
+    def __init__(
+        self,
+        house: House | None = None,
+        rulebook: Rulebook = RULEBOOK,
+        system: str = "us",
+        own_lvl: Material | None = None,
+        opening: str | None = None,
+    ):
         self.house = demo_house() if house is None else house
         self.rulebook, self.system, self.own_lvl = rulebook, system, own_lvl
         path = follow(self.house)
@@ -141,7 +148,10 @@ class BeamPage(Page):
             Pick("below", "Sits on", _BELOW, self._plate()),
             Pick("joined", "Plies joined", _JOINTS, _JOINED.get(opening.joined, UNKNOWN)),
             *IN_USE,
-            *(Box(f"point_{one}", f"Post on it, {one.replace('_', ' ')}", "force", 0.0, 40_000 * lb, self.point[one]) for one in _LOADS),
+            *(
+                Box(f"point_{one}", f"Post on it, {one.replace('_', ' ')}", "force", 0.0, 40_000 * lb, self.point[one])
+                for one in _LOADS
+            ),
             Slide("point_at", "That post stands at", "ratio", 0.0, 1.0, 0.05, self.point["at"]),
         )
 
@@ -167,8 +177,10 @@ class BeamPage(Page):
         opening, ends = self.opening, dict(dimension="section length", low=0.5 * inch, high=16 * inch)
         if opening.left_seat == opening.right_seat:
             return (Box("seat", "Seat, each end", default=opening.left_seat, **ends),)
-        return (Box("seat", "Seat, left end", default=opening.left_seat, **ends),
-                Box("right_seat", "Seat, right end", default=opening.right_seat, **ends))
+        return (
+            Box("seat", "Seat, left end", default=opening.left_seat, **ends),
+            Box("right_seat", "Seat, right end", default=opening.right_seat, **ends),
+        )
 
     def _held(self):
         """What the house says of the top edge, among what is offered: never held closer than it is."""
@@ -196,8 +208,16 @@ class BeamPage(Page):
         heavy = {kind.replace(" ", "_"): force for kind, force in _stands(values).items()}
         stands = (Load(name=_POINT, on="beam", x=0.0, y=clear * values["point_at"], **heavy),) if heavy else ()
         line = LoadsByType({one.replace("_", " "): values[one] for one in _LOADS})
-        return follow(one_opening(line, opening, plate=_PLATES.get(below), made_of="masonry" if below == "masonry" else "studs",
-                                  thickness=self.wall.thickness, heavy=stands))
+        return follow(
+            one_opening(
+                line,
+                opening,
+                plate=_PLATES.get(below),
+                made_of="masonry" if below == "masonry" else "studs",
+                thickness=self.wall.thickness,
+                heavy=stands,
+            )
+        )
 
     def _wood(self, values):
         """The beam in the words of a house; a wood that stands in no table brings its own values."""
@@ -229,8 +249,15 @@ class BeamPage(Page):
         choice = piece_of(path.element("beam").part.beam)
         place = on_masonry(path, path.element("beam"))  # the job says that in its own words
         gates = job.gates + tuple(one for one in judged.gates if one not in place)
-        return OpeningResult(job, choice, judged.answers[0], gates, ply_layout(job, choice, self.rulebook)[1], _stands(values),
-                             values["point_at"] * values["span"])
+        return OpeningResult(
+            job,
+            choice,
+            judged.answers[0],
+            gates,
+            ply_layout(job, choice, self.rulebook)[1],
+            _stands(values),
+            values["point_at"] * values["span"],
+        )
 
     def compute(self, values, before=None, frame="page"):
         result = self.result(tuple(values.items()))
@@ -264,16 +291,21 @@ class BeamPage(Page):
         if force := sum(result.stands.values()):
             by_type = ", ".join(f"{kind} {show(one, 'force', self.system)}" for kind, one in result.stands.items())
             place = show(result.stands_at, "length", self.system)
-            rows.append(("post on the beam", show(force, "force", self.system), "", "",
-                         f"{by_type}, without factors; {place} from the left edge of the opening"))
+            rows.append(
+                (
+                    "post on the beam",
+                    show(force, "force", self.system),
+                    "",
+                    "",
+                    f"{by_type}, without factors; {place} from the left edge of the opening",
+                )
+            )
         solution = words.greatest(result).solution
         left, right = solution.reactions[0].force, solution.reactions[-1].force
         ends = show(left, "force", self.system)
         if show(right, "force", self.system) != ends:
             ends += f" and {show(right, 'force', self.system)}"
-        rows.append(
-            ("push on each seat", ends, "", "", f"{words.greatest(result).combination.name}, own weight in it")
-        )
+        rows.append(("push on each seat", ends, "", "", f"{words.greatest(result).combination.name}, own weight in it"))
         length = result.job.clear_width + result.job.left.length + result.job.right.length
         one = result.member.weight_per_length / result.member.plies * length
         rows.append(
@@ -328,7 +360,8 @@ class BeamPage(Page):
             ),
             point_loads=tuple(
                 PointLoad(f"post {show(sum(one.values()), 'force', system)}", result.stands_at + job.left.length / 2)
-                for one in (result.stands,) if one
+                for one in (result.stands,)
+                if one
             ),
             load_full=2000 * plf,
             load_full_text=f"full arrow {show(2000 * plf, 'line load', system)}",

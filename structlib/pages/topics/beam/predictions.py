@@ -24,9 +24,12 @@ def twice_the_opening():
     moment = [formulas.simple_uniform_moment(line_load=1.0, span=span) for span in (1.0, 2.0)]
     return Prediction(
         "You make the opening twice as wide and keep the same beam and the same load on every foot. How much more does "
-        "it sag?", tuple(_TIMES.values()), _whole_times(sag[1] / sag[0]),
+        "it sag?",
+        tuple(_TIMES.values()),
+        _whole_times(sag[1] / sag[0]),
         f"Sag grows with the span multiplied by itself four times. The moment grows {moment[1] / moment[0]:.0f} times, the push on each seat "
-        "only 2 times.")
+        "only 2 times.",
+    )
 
 
 def plate_or_beam():
@@ -41,6 +44,8 @@ def plate_or_beam():
     right = "the plate below" if plate.bearing < beam.bearing else "the beam"
     return Prediction(
         "A Douglas Fir beam sits on a spruce wall plate. One face is crushed across its grain before the other. Which?",
-        ("the beam", "the plate below", "both at once"), right,
+        ("the beam", "the plate below", "both at once"),
+        right,
         f"The same push presses on both faces, and {show(plate.bearing, 'stress')} is less than "
-        f"{show(beam.bearing, 'stress')}. Check the beam, and then what it sits on.")
+        f"{show(beam.bearing, 'stress')}. Check the beam, and then what it sits on.",
+    )

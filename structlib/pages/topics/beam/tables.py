@@ -43,7 +43,11 @@ def limits_of(page: BeamPage, **changes):
             _or_reason(lambda: show(least_depth(job, member, book, **asked), "section length", page.system)),
         ))  # fmt: skip
     head = ("check", "share used", "longest clear span", "heaviest load", "least depth, not a size that is sold")
-    return Table(head, rows, f"{result.choice.name} {member.material.name}; one number is asked back at a time, the rest stays. The least span and load, and the greatest depth, hold for all.")
+    return Table(
+        head,
+        rows,
+        f"{result.choice.name} {member.material.name}; one number is asked back at a time, the rest stays. The least span and load, and the greatest depth, hold for all.",
+    )
 
 
 def _fine(system):
@@ -57,7 +61,13 @@ def _or_reason(ask):
         return "not by this"
 
 
-def joists_by_size(sizes: tuple[str, ...]=("2x6", "2x8", "2x10", "2x12"), species: str="Hem-Fir", grade: str="No.2", span: float=13 * ft, rulebook: Rulebook=RULEBOOK):
+def joists_by_size(
+    sizes: tuple[str, ...] = ("2x6", "2x8", "2x10", "2x12"),
+    species: str = "Hem-Fir",
+    grade: str = "No.2",
+    span: float = 13 * ft,
+    rulebook: Rulebook = RULEBOOK,
+):
     """Ask joists of several sizes back: how far one reaches 16 in apart, and how far apart they may stand.
 
     ``span`` [mm].
@@ -66,7 +76,9 @@ def joists_by_size(sizes: tuple[str, ...]=("2x6", "2x8", "2x10", "2x12"), specie
     job = _floor_job(span, seat, spacing)
     for size in sizes:
         piece, wood = dressed_size(size), find_material(species, grade, size)
-        joist = BeamMember(wood, piece.width, piece.depth, 1, seat, seat, unbraced_length=0.0, repetitive=True, use=BeamUse("floor"))
+        joist = BeamMember(
+            wood, piece.width, piece.depth, 1, seat, seat, unbraced_length=0.0, repetitive=True, use=BeamUse("floor")
+        )
         far = longest_span(job, joist, rulebook)
         apart = widest_spacing(job, joist, rulebook, spacing=spacing)
         rows.append((size, show(far, "length", precision=1), governs(at_span(job, far), joist, rulebook).name,
@@ -79,26 +91,39 @@ def _floor_job(span, seat, spacing):
     """One joist under a floor of 40 psf and 10 psf; its own weight comes besides."""
     whole = span + seat.length
     lines = (("dead", 10 * psf), ("live", 40 * psf))
-    return BeamJob(span, seat, seat, tuple(TypedLoad(kind, LineLoad(0.0, whole, load * spacing)) for kind, load in lines),
-                   unbraced_length=0.0)
+    return BeamJob(
+        span,
+        seat,
+        seat,
+        tuple(TypedLoad(kind, LineLoad(0.0, whole, load * spacing)) for kind, load in lines),
+        unbraced_length=0.0,
+    )
 
 
-def each_span(system: str="us"):
+def each_span(system: str = "us"):
     """Solve a beam in one piece over two unlike spans, and read shear, moment and sag of each span apart."""
     places = (0.0, 12 * ft, 20 * ft)
     stiffness = 1.6e6 * psi * 2 * rectangle_inertia(width=1.5 * inch, depth=9.25 * inch)
     solution = solve(Beam(places[-1], stiffness, tuple(map(Support, places)), (LineLoad(0.0, places[1], 100 * plf),)))
     rows = []
-    for name, start, end in (("left span, 12 ft", *places[:2]), ("right span, 8 ft", *places[1:]), ("the whole beam", 0.0, places[-1])):
+    for name, start, end in (
+        ("left span, 12 ft", *places[:2]),
+        ("right span, 8 ft", *places[1:]),
+        ("the whole beam", 0.0, places[-1]),
+    ):
         one = solution.extremes_between(start, end)
         rows.append((name, *(show(value.value, kind, system) for value, kind in (
             (one.shear, "force"), (one.greatest_moment, "moment"), (one.least_moment, "moment"),
             (one.greatest_deflection, "small length"), (one.least_deflection, "small length")))))  # fmt: skip
     head = ("where", "greatest shear", "greatest sagging moment", "greatest hogging moment", "lowest", "highest")
-    return Table(head, rows, "Two 2x10 in one piece over 12 ft and 8 ft: 100 plf on the long span, nothing on the short one.")
+    return Table(
+        head, rows, "Two 2x10 in one piece over 12 ft and 8 ft: 100 plf on the long span, nothing on the short one."
+    )
 
 
-def joists_on_a_beam(spans: tuple[float, ...]=(8 * ft, 10 * ft, 12 * ft, 14 * ft), joist_span: float=13 * ft, system: str="us"):
+def joists_on_a_beam(
+    spans: tuple[float, ...] = (8 * ft, 10 * ft, 12 * ft, 14 * ft), joist_span: float = 13 * ft, system: str = "us"
+):
     """Let joists swing on a beam that swings too, for beams of several spans.
 
     ``spans``, ``joist_span`` [mm].
@@ -106,10 +131,14 @@ def joists_on_a_beam(spans: tuple[float, ...]=(8 * ft, 10 * ft, 12 * ft, 14 * ft
     one = 1.5 * inch, 9.25 * inch
     stiffness = 1.3e6 * psi * rectangle_inertia(width=one[0], depth=one[1])
     floor = 10 * psf
-    joists = vibration.simple_span_frequency(bending_stiffness=stiffness, line_weight=floor * 16 * inch, span=joist_span)
+    joists = vibration.simple_span_frequency(
+        bending_stiffness=stiffness, line_weight=floor * 16 * inch, span=joist_span
+    )
     rows = []
     for span in spans:
-        beam = vibration.simple_span_frequency(bending_stiffness=3 * stiffness, line_weight=floor * joist_span, span=span)
+        beam = vibration.simple_span_frequency(
+            bending_stiffness=3 * stiffness, line_weight=floor * joist_span, span=span
+        )
         both = vibration.frequency_in_series(upper=joists, lower=beam)
         rows.append((show(span, "length", system), *(f"{swings:.1f} Hz" for swings in (joists, beam, both))))
     head = ("span of the beam", "joists on walls", "beam alone", "joists on the beam")

@@ -33,7 +33,9 @@ def _of_the_place(page, values, result):
         )
     length = result.job.clear_width + result.job.left.length + result.job.right.length
     if member.weight_per_length / member.plies * length > TWO_PEOPLE:
-        notes.append(f"One ply is heavier than two people carry (common practice: about {show(TWO_PEOPLE, 'weight', page.system)}).")
+        notes.append(
+            f"One ply is heavier than two people carry (common practice: about {show(TWO_PEOPLE, 'weight', page.system)})."
+        )
     if values["position"] == "flush":
         notes.append(
             "Flush: the joists hang on the sides, so shear is taken in full, and the hangers must pass the "
@@ -68,9 +70,7 @@ def _of_the_beam(page, values, result):
             f"repetitive-member factor {repeated[0].value:g} in it ({repeated[0].clause})."
         )
     if result.job.left.below == "post":
-        notes.append(
-            "On end grain the beam's own face governs; the posts below are a check of their own."
-        )
+        notes.append("On end grain the beam's own face governs; the posts below are a check of their own.")
     if result.member.material.kind == "lvl" and values["wood"] != OWN:
         notes.append("LVL values here are generic and recalled; enter those of the maker's evaluation report.")
     notes.append(
@@ -167,6 +167,7 @@ _ASKS = {
 
 def title(result, gates):
     """Word the title of the page."""
+
     def words(first):
         if first is None:
             return "What comes down on the beam"

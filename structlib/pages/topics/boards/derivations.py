@@ -33,8 +33,7 @@ def section_of_a_rectangle():
             Eq(twice, derived_inertia.subs(d, 2 * d) / derived_inertia),
         ),
         Step(
-            "The outer edge is stressed most. It lies half the depth from the middle. Divide by that"
-            " distance.",
+            "The outer edge is stressed most. It lies half the depth from the middle. Divide by that distance.",
             Eq(modulus, derived_modulus),
         ),
     )

@@ -27,9 +27,7 @@ def _section_modulus(draw):
     else:
         wood = f"{plies} dry {size.name}s stand on edge, side by side."
     return Question(
-        prompt=(
-            f"{wood} What is the section modulus S about the strong axis? {any_unit('cubic inches (in³)')}"
-        ),
+        prompt=(f"{wood} What is the section modulus S about the strong axis? {any_unit('cubic inches (in³)')}"),
         dimension="section modulus",
         answer=answer,
         mistakes=(
@@ -48,16 +46,10 @@ def _section_modulus(draw):
                 "one ply only",
                 "That is one ply. All the plies work side by side.",
             ),
-            Mistake(
-                6 * answer, "the 6 forgotten", "You stopped at width times depth squared. Divide by 6."
-            ),
-            Mistake(
-                answer / 2, "12 instead of 6", "The 12 belongs to the moment of inertia. For S divide by 6."
-            ),
+            Mistake(6 * answer, "the 6 forgotten", "You stopped at width times depth squared. Divide by 6."),
+            Mistake(answer / 2, "12 instead of 6", "The 12 belongs to the moment of inertia. For S divide by 6."),
             Mistake(answer / d * inch, "depth not squared", "You took the depth once. It counts twice."),
-            Mistake(
-                section.area * inch, "area", "That is the area. S is width times depth squared, over 6."
-            ),
+            Mistake(section.area * inch, "area", "That is the area. S is width times depth squared, over 6."),
             Mistake(
                 section.inertia / inch,
                 "moment of inertia",
@@ -107,9 +99,7 @@ def _stiffer_by_depth(draw):
                 "nominal size",
                 f"You took the sizes in the names. {_DRY}",
             ),
-            Mistake(
-                1 / answer, "upside down", "You divided the shallow one by the deep one. Turn it round."
-            ),
+            Mistake(1 / answer, "upside down", "You divided the shallow one by the deep one. Turn it round."),
             Mistake(
                 answer - 1,
                 "how much more",
@@ -144,10 +134,7 @@ def _edge_or_flat(draw):
     told = quality if quality == "stiffer" else "stronger in bending"
     letter = "I = b × d³ / 12" if quality == "stiffer" else "S = b × d² / 6"
     return Question(
-        prompt=(
-            f"A dry {size.name} can stand on edge or lie flat. How many times {told} is it on edge?"
-            f" {times()}"
-        ),
+        prompt=(f"A dry {size.name} can stand on edge or lie flat. How many times {told} is it on edge? {times()}"),
         dimension="ratio",
         answer=answer,
         mistakes=(
@@ -229,8 +216,7 @@ def _many_or_deep(draw):
             Mistake(
                 other,
                 "strength and stiffness mixed up",
-                "Strength goes with depth squared. Stiffness goes with depth cubed. You took the other"
-                " one.",
+                "Strength goes with depth squared. Stiffness goes with depth cubed. You took the other one.",
             ),
             Mistake(
                 plies * thin.depth / deep.depth,
@@ -243,9 +229,7 @@ def _many_or_deep(draw):
                 "nominal size",
                 f"You took the sizes in the names. {_DRY}",
             ),
-            Mistake(
-                1 / answer, "upside down", f"You measured the {deep.name} by the others. Turn it round."
-            ),
+            Mistake(1 / answer, "upside down", f"You measured the {deep.name} by the others. Turn it round."),
             Mistake(
                 (plies * thin.depth / deep.depth) ** power,
                 "boards stacked",
@@ -303,9 +287,7 @@ def _plies_to_match(draw):
                 "You squared the depths. That matches strength. Stiffness takes the cube.",
             ),
             Mistake(_up(named), "nominal size", f"You took the sizes in the names. {_DRY}"),
-            Mistake(
-                _up(exact / wanted), "one ply only", f"That matches one {deep.name}. There are {wanted}."
-            ),
+            Mistake(_up(exact / wanted), "one ply only", f"That matches one {deep.name}. There are {wanted}."),
             Mistake(
                 answer + 1,
                 "one too many",

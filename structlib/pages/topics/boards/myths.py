@@ -16,8 +16,10 @@ def two_against_one(small, big):
     small, big = dressed_size(small), dressed_size(big)
     two = dict(width=2 * small.width, depth=small.depth)
     one = dict(width=big.width, depth=big.depth)
-    return (sections.rectangle_section_modulus(**two) / sections.rectangle_section_modulus(**one),
-            sections.rectangle_inertia(**two) / sections.rectangle_inertia(**one))
+    return (
+        sections.rectangle_section_modulus(**two) / sections.rectangle_section_modulus(**one),
+        sections.rectangle_inertia(**two) / sections.rectangle_inertia(**one),
+    )
 
 
 def area_is_what_counts():
@@ -29,9 +31,11 @@ def area_is_what_counts():
     True
     """
     strength, stiffness = (1 / ratio for ratio in two_against_one("2x6", "2x12"))
-    return card("Two 2x6 side by side do what one 2x12 does; it is the same wood.",
-                 f"nearly the same wood, but the 2x12 has {strength:.2f} times the strength and {stiffness:.2f} times the "
-                 "stiffness.")
+    return card(
+        "Two 2x6 side by side do what one 2x12 does; it is the same wood.",
+        f"nearly the same wood, but the 2x12 has {strength:.2f} times the strength and {stiffness:.2f} times the "
+        "stiffness.",
+    )
 
 
 def depth_always_wins():
@@ -43,9 +47,11 @@ def depth_always_wins():
     True
     """
     strength, stiffness = two_against_one("2x8", "2x10")
-    return card("A double 2x8 is nowhere near a 2x10; depth always wins.",
-                 f"a double 2x8 has {100 * stiffness:.0f} % of its stiffness and {100 * strength:.0f} % of its strength. "
-                 "Depth wins only for the same amount of wood.")
+    return card(
+        "A double 2x8 is nowhere near a 2x10; depth always wins.",
+        f"a double 2x8 has {100 * stiffness:.0f} % of its stiffness and {100 * strength:.0f} % of its strength. "
+        "Depth wins only for the same amount of wood.",
+    )
 
 
 def flat_is_the_same_board():
@@ -58,6 +64,8 @@ def flat_is_the_same_board():
     """
     board = dressed_size("2x10")
     size = dict(width=board.width, depth=board.depth)
-    return card("It is the same board, so it does not matter which way it lies.",
-                 f"a 2x10 on edge has {sections.edge_to_flat_strength(**size):.1f} times the strength and "
-                 f"{sections.edge_to_flat_stiffness(**size):.0f} times the stiffness of the same board lying flat.")
+    return card(
+        "It is the same board, so it does not matter which way it lies.",
+        f"a 2x10 on edge has {sections.edge_to_flat_strength(**size):.1f} times the strength and "
+        f"{sections.edge_to_flat_stiffness(**size):.0f} times the stiffness of the same board lying flat.",
+    )

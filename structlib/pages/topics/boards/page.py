@@ -25,7 +25,7 @@ _WAYS = (
 class BoardsPage(Page):
     """The bench of depth against width: a reference board on the left, the reader's on the right."""
 
-    def __init__(self, system: str="us"):
+    def __init__(self, system: str = "us"):
         self.system = system
         self.wood = find_material("Douglas Fir-Larch", "No.2")
         self.numbers = lru_cache(maxsize=64)(self._numbers)
@@ -129,9 +129,7 @@ class BoardsPage(Page):
             whole = formulas.simple_uniform_deflection(line_load=1.0, span=span, bending_stiffness=1.0)
             return tuple(
                 sag
-                * formulas.simple_uniform_deflection_at(
-                    line_load=1.0, span=span, bending_stiffness=1.0, position=x
-                )
+                * formulas.simple_uniform_deflection_at(line_load=1.0, span=span, bending_stiffness=1.0, position=x)
                 / whole
                 for x in places
             )

@@ -21,13 +21,16 @@ def same_wood_twice_as_deep():
     """
     before = sections.rectangle_inertia(width=2.0, depth=1.0)
     after = sections.rectangle_inertia(width=1.0, depth=2.0)
-    strength = (sections.rectangle_section_modulus(width=1.0, depth=2.0)
-                / sections.rectangle_section_modulus(width=2.0, depth=1.0))
+    strength = sections.rectangle_section_modulus(width=1.0, depth=2.0) / sections.rectangle_section_modulus(
+        width=2.0, depth=1.0
+    )
     return Prediction(
         "You have one amount of wood. You make the beam twice as deep and half as wide. How much stiffer is it?",
-        tuple(_TIMES.values()), _whole_times(after / before),
+        tuple(_TIMES.values()),
+        _whole_times(after / before),
         f"Twice the depth alone would give 8 times; half the width takes half of that away. Strength grows less: "
-        f"{strength:.0f} times.")
+        f"{strength:.0f} times.",
+    )
 
 
 def two_small_or_one_big():
@@ -41,6 +44,8 @@ def two_small_or_one_big():
     strength, stiffness = two_against_one("2x8", "2x10")
     return Prediction(
         "Depth beats width. So which is stronger in bending: two 2x8 side by side, or one 2x10?",
-        ("two 2x8", "one 2x10"), "two 2x8" if strength > 1 else "one 2x10",
+        ("two 2x8", "one 2x10"),
+        "two 2x8" if strength > 1 else "one 2x10",
         f"Two 2x8 have {100 * (strength - 1):.0f} % more bending strength and {100 * stiffness:.0f} % of the stiffness. "
-        "Depth wins for the same amount of wood; two 2x8 are more wood.")
+        "Depth wins for the same amount of wood; two 2x8 are more wood.",
+    )

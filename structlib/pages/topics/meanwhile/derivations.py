@@ -21,8 +21,7 @@ def temporary_wall():
     found_far = solve(Eq(far + found_push, w * L + P), far)[0]
     steps = (
         Step(
-            "Take the turning about the far wall. The load on the joist acts at half the span. P stands "
-            "at the end.",
+            "Take the turning about the far wall. The load on the joist acts at half the span. P stands at the end.",
             Eq(had * L, w * L * (L / 2) + P * L, evaluate=False),
         ),
         Step("So this is what the wall had from this side.", Eq(had, found_had.expand())),

@@ -26,9 +26,7 @@ def _temporary_wall(draw):
         dimension="line load",
         answer=answer,
         mistakes=(
-            Mistake(
-                share, "lever forgotten", "That is what the wall had. The temporary wall has a shorter lever."
-            ),
+            Mistake(share, "lever forgotten", "That is what the wall had. The temporary wall has a shorter lever."),
             Mistake(
                 share * (span - offset) / span,
                 "lever upside down",
@@ -79,9 +77,7 @@ def _far_wall(draw):
         dimension="line load",
         answer=answer,
         mistakes=(
-            Mistake(
-                load * span / 2, "as before", "That is what it had before. The lever takes some of it away."
-            ),
+            Mistake(load * span / 2, "as before", "That is what it had before. The lever takes some of it away."),
             Mistake(
                 push,
                 "the temporary wall's",
@@ -220,9 +216,7 @@ def _ends_let_go(draw):
         side="at most",
         answer=answer,
         mistakes=(
-            Mistake(
-                sag, "straight again", "There the middle is level, and the ends still carry 3/8 of the load."
-            ),
+            Mistake(sag, "straight again", "There the middle is level, and the ends still carry 3/8 of the load."),
             Mistake(
                 sag * 0.8,
                 "half the load",
@@ -270,9 +264,7 @@ def _jack_share(draw):
             ),
             Mistake(answer * 1.6**2, "1.6 the wrong way", "You multiplied by 1.6. Divide by it."),
             Mistake(answer / 2, "halved", "You halved it. There is one jack, and it has all of this."),
-            Mistake(
-                2 * answer, "against half the load", "You compared with half the load. Take the whole load."
-            ),
+            Mistake(2 * answer, "against half the load", "You compared with half the load. Take the whole load."),
         ),
         hints=(
             "The force grows in step with the lift. At 1.6 times the sag it is the whole load.",

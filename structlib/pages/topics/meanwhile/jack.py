@@ -83,7 +83,7 @@ class Jacking:
 class JackPage(Page):
     """The bench of a jack: a member that sags, a lift, and what that asks of jack and member."""
 
-    def __init__(self, system: str="us"):
+    def __init__(self, system: str = "us"):
         self.system = system
         self.asked = lru_cache(maxsize=64)(self._asked)
 
@@ -109,14 +109,18 @@ class JackPage(Page):
         length = 2 * span if two else span
         supports = [Support(0.0), Support(span)] + ([Support(length)] if two else [])
         jack = span + max(values["aside"], NEAREST) if two else span / 2 + values["aside"]
-        return Beam(length, self.member(values).bending_stiffness, supports, [LineLoad(0.0, length, values["load"])]), jack
+        return Beam(
+            length, self.member(values).bending_stiffness, supports, [LineLoad(0.0, length, values["load"])]
+        ), jack
 
     @staticmethod
     def member(values):
         """Return the piece of wood that is lifted."""
         depth, ply_width, _, material = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))
         seat = Seat(1.5 * inch, "post")
-        return BeamMember(material, ply_width, depth, int(values["plies"]), seat, seat, unbraced_length=0.0)  # joists on it hold it
+        return BeamMember(
+            material, ply_width, depth, int(values["plies"]), seat, seat, unbraced_length=0.0
+        )  # joists on it hold it
 
     def _asked(self, items):
         values = dict(items)
@@ -147,7 +151,11 @@ class JackPage(Page):
         if off is None:
             lets_go = ("first old support that lets go", "none on this chart", "")
         else:
-            lets_go = (f"{_support_word(values, off.lifted)} go at a lift of", small(off.lift), f"jack {force(off.force)}")
+            lets_go = (
+                f"{_support_word(values, off.lifted)} go at a lift of",
+                small(off.lift),
+                f"jack {force(off.force)}",
+            )
         hangs = "the member hangs on the jack alone" if now.curve.hangs_at(sag) else _share(full, now.whole)
         return (
             ("sag that springs, at the jack", small(now.springing), f"measured {small(sag)}"),
@@ -173,9 +181,7 @@ class JackPage(Page):
         """Return what must be said below the numbers."""
         notes = []
         if values["sag"] < now.springing:
-            notes.append(
-                "The measured sag is less than this load would spring: load, wood or size are other than set."
-            )
+            notes.append("The measured sag is less than this load would spring: load, wood or size are other than set.")
         if values["kind"] == "two" and values["aside"] < NEAREST:
             side = show(NEAREST, "length", self.system)
             notes.append(f"The old post still stands, so the jack is taken {side} from it.")
@@ -251,9 +257,7 @@ def _curve_before(now, ghost):
 def _support_word(values, lifted):
     if values["kind"] == "two" and 1 in lifted:
         return "the old post lets"
-    return (
-        "both ends let" if len(lifted) > 1 else ("the left end lets" if 0 in lifted else "the right end lets")
-    )
+    return "both ends let" if len(lifted) > 1 else ("the left end lets" if 0 in lifted else "the right end lets")
 
 
 def _share(force, whole):

@@ -50,9 +50,7 @@ def _three_two_by_tens():
     from structlib.pages.kit.woods import pieces
 
     depth, width, _, material = next(piece for piece in pieces("fir") if piece[2] == "2x10")
-    return formulas.bending_stiffness(
-        modulus=material.modulus, inertia=rectangle_inertia(width=3 * width, depth=depth)
-    )
+    return formulas.bending_stiffness(modulus=material.modulus, inertia=rectangle_inertia(width=3 * width, depth=depth))
 
 
 def the_floor_below_takes_it():

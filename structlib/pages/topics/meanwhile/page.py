@@ -146,7 +146,7 @@ class Asked:
 class MeanwhilePage(Page):
     """The bench of a wall that is out: how the joists run, where the temporary wall stands, what lands where."""
 
-    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
+    def __init__(self, system: str = "us", rulebook: Rulebook = RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.asked = lru_cache(maxsize=64)(self._asked)
 
@@ -171,12 +171,20 @@ class MeanwhilePage(Page):
         spacing, offset = values["spacing"], values["offset"]
         depth, ply_width, name, material = min(pieces(_WOOD), key=lambda piece: abs(piece[0] - values["depth"]))
         plies, seat = int(values["plies"]), Seat(1.5 * inch, "post")
-        one = dict(spacing=spacing, member=BeamMember(material, ply_width, depth, plies, seat, seat, unbraced_length=0.0))
-        floor = dict(span=values["span"], sides=1 if values["way"] == "outside" else 2, dead=values["dead"], live=values["live"])
-        house = floor_on_a_wall(**floor, joists="continuous" if values["way"] == "continuous" else "cut", above=values["above"])
+        one = dict(
+            spacing=spacing, member=BeamMember(material, ply_width, depth, plies, seat, seat, unbraced_length=0.0)
+        )
+        floor = dict(
+            span=values["span"], sides=1 if values["way"] == "outside" else 2, dead=values["dead"], live=values["live"]
+        )
+        house = floor_on_a_wall(
+            **floor, joists="continuous" if values["way"] == "continuous" else "cut", above=values["above"]
+        )
         found = wall_out(house, "wall", offset)
-        joist, today = (joists_at(path, level, _AT, **one)[0]
-                        for path, level in ((found.out, found.caught[0]), (found.before, "floor")))
+        joist, today = (
+            joists_at(path, level, _AT, **one)[0]
+            for path, level in ((found.out, found.caught[0]), (found.before, "floor"))
+        )
         # the floor below is the same floor, its joists cut over a wall under the one that comes out
         below = today
         if values["way"] == "continuous":
@@ -225,7 +233,11 @@ class MeanwhilePage(Page):
     def rows(self, values, now):
         """Return every demand as a row of text."""
         landed = self._landed_rows(values, now)
-        strip = (f"on {show(STRIP, 'length', self.system)} of temporary wall", show(now.strip, "force", self.system), "")
+        strip = (
+            f"on {show(STRIP, 'length', self.system)} of temporary wall",
+            show(now.strip, "force", self.system),
+            "",
+        )
         last = (strip, *landed) if values["below"] == "slab" else (*landed, strip)
         return (*self._wall_rows(values, now), *self._joist_rows(now), *last)
 
@@ -247,7 +259,11 @@ class MeanwhilePage(Page):
                 ("the same, people on the other side only", per_foot(least), rises),
             ]
         rows.append(("all temporary walls", per_foot(now.together), f"{times(now.ratio)} the wall's"))
-        for where, push in (("", now.far), (", floor empty", now.far_empty), (", people at the worst places", now.far_least)):
+        for where, push in (
+            ("", now.far),
+            (", floor empty", now.far_empty),
+            (", people at the worst places", now.far_least),
+        ):
             rows.append((f"{stays} keeps{where}", per_foot(push), "uplift: it must be held down" if push < 0 else ""))
         if way != "continuous":
             lifts = now.count * shoring.tip_load_that_lifts_the_far_end(

@@ -8,7 +8,7 @@ from structlib.pages.kit.show import Table, start_values
 from structlib.pages.topics.meanwhile.page import SLAB, STRIP, MeanwhilePage, times
 
 
-def asked_of(page: MeanwhilePage | None=None, **changes):
+def asked_of(page: MeanwhilePage | None = None, **changes):
     """Return what is asked while the wall is out, for the page's first values with some changed.
 
     Examples
@@ -45,7 +45,7 @@ def order_table():
     return Table(("", "step", "who answers for it", "why"), rows)
 
 
-def lands_below(*, system: str="us", **changes):
+def lands_below(*, system: str = "us", **changes):
     """Follow one temporary wall down: on joists across, on joists along, on a slab.
 
     Examples
@@ -86,7 +86,11 @@ def worked_case():
             ("the wall, from one side", "50 x 12 / 2 = 300 plf", show(now.wall / 2, "line load")),
             ("the temporary wall", "300 x 12 / 10 = 360 plf", show(now.each, "line load")),
             ("the wall that stays", "600 - 360 = 240 plf", show(now.far, "line load")),
-            ("moment over the temporary wall, in 1 ft of floor", "50 x 2 x 2 / 2 = 100 lb-ft", show(over * ft, "moment")),
+            (
+                "moment over the temporary wall, in 1 ft of floor",
+                "50 x 2 x 2 / 2 = 100 lb-ft",
+                show(over * ft, "moment"),
+            ),
         ],
     )
 

@@ -99,9 +99,7 @@ def what_a_notch_leaves():
         Step("The wood left bends like a board of that depth.", Eq(left, cut)),
         Step("Compare it with the whole. The width falls out.", Eq(share, (cut / whole).cancel().factor())),
         Step("A notch of one sixth leaves 25 parts of 36.", Eq(share, sixth)),
-        Step(
-            "So the stress there is 1.44 times as great.", Eq(Symbol(r"\frac{f_{\text{left}}}{f}"), 1 / sixth)
-        ),
+        Step("So the stress there is 1.44 times as great.", Eq(Symbol(r"\frac{f_{\text{left}}}{f}"), 1 / sixth)),
     )
     inputs = {"width": (b, "section length"), "depth": (d, "section length"), "notch": (n, "section length")}
     return derivation(

@@ -17,9 +17,7 @@ def _strength_left(draw):
     notch = draw.randrange(2, 9) * depth / 24
     notch = round(notch / inch * 8) / 8 * inch
     size = dict(width=2 * inch, depth=depth)
-    answer = notched_section_modulus(notch=notch, **size) / notched_section_modulus(
-        notch=0.0 * inch, **size
-    )
+    answer = notched_section_modulus(notch=notch, **size) / notched_section_modulus(notch=0.0 * inch, **size)
     stiff = notched_inertia(notch=notch, **size) / notched_inertia(notch=0.0 * inch, **size)
     return Question(
         prompt=(
@@ -135,8 +133,7 @@ def _sag_after_years(draw):
             Mistake(
                 factor * (lasting + passing),
                 "people creep too",
-                "You let the people's part grow too. They come and go; only the weight that stays makes "
-                "creep.",
+                "You let the people's part grow too. They come and go; only the weight that stays makes creep.",
             ),
             Mistake(
                 other * lasting + passing,
@@ -165,9 +162,7 @@ def _sag_after_years(draw):
 
 @asks("10", "slower_when_longer", "A longer span: how much slower does it swing?")
 def _slower(draw):
-    short, long = draw.choice(
-        ((8, 10), (8, 12), (9, 12), (10, 12), (10, 14), (10, 15), (12, 15), (12, 16), (14, 18))
-    )
+    short, long = draw.choice(((8, 10), (8, 12), (9, 12), (10, 12), (10, 14), (10, 15), (12, 15), (12, 16), (14, 18)))
     one, other = (
         vibration.simple_span_frequency(bending_stiffness=1.0, line_weight=1.0, span=float(span))
         for span in (short, long)
@@ -182,9 +177,7 @@ def _slower(draw):
         dimension="ratio",
         answer=answer,
         mistakes=(
-            Mistake(
-                ratio, "goes with the span", "Frequency falls with the span squared. You took the span once."
-            ),
+            Mistake(ratio, "goes with the span", "Frequency falls with the span squared. You took the span once."),
             Mistake(
                 ratio**4,
                 "fourth power",
@@ -228,8 +221,7 @@ def _notched_end(draw):
             Mistake(
                 full * (depth - notch) / depth,
                 "only the depth left",
-                "You took only the depth left. A notch from below splits: the depth ratio comes in squared "
-                "once more.",
+                "You took only the depth left. A notch from below splits: the depth ratio comes in squared once more.",
             ),
             Mistake(older, "an older rule", "You took the depth ratio once. Today it is squared."),
             Mistake(1.5 * answer, "2/3 forgotten", "You forgot 2/3: shear is not even over the depth."),
@@ -277,9 +269,7 @@ def _beam_under(draw):
                 "Half is for a joist that is cut over the beam. This one runs through.",
             ),
             Mistake(load * span, "all of it", "The two walls keep some of it."),
-            Mistake(
-                2 * answer, "whole span put in", "You put the whole span in. Each span is half of it now."
-            ),
+            Mistake(2 * answer, "whole span put in", "You put the whole span in. Each span is half of it now."),
             Mistake(
                 0.375 * load * span / 2,
                 "an outside wall's",

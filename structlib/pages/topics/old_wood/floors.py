@@ -36,7 +36,7 @@ def _line_words(line):
     return f"{line.number}: {show(line.sag, 'section length')}, L/{line.ratio:.0f}"
 
 
-def sag_picture(frame: str="page"):
+def sag_picture(frame: str = "page"):
     """Draw the invented grid of heights, line by line."""
     found = reading()
     return Picture(draw_sag_lines(SagLinesView(

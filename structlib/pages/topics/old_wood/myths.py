@@ -19,7 +19,9 @@ def old_growth_is_always_stronger():
     """
     found = old_joist()
     order = found.best_first()
-    best, worst = (f"{show(float(found.greatest[one]), 'ratio')} as {found.woods[one].name}" for one in (order[0], order[-1]))
+    best, worst = (
+        f"{show(float(found.greatest[one]), 'ratio')} as {found.woods[one].name}" for one in (order[0], order[-1])
+    )
     return card(
         "Old growth is always stronger.",
         f"the same 2 in x 7 1/2 in joist uses {best}, and {worst}. Old houses have both, and knots and splits "

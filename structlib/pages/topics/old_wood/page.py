@@ -116,7 +116,7 @@ class OldWoodResult:
 class OldWoodPage(Page):
     """The bench of one old joist: its measured size, the woods that it may be of, and one notch or hole."""
 
-    def __init__(self, rulebook: Rulebook=RULEBOOK, system: str="us"):
+    def __init__(self, rulebook: Rulebook = RULEBOOK, system: str = "us"):
         self.rulebook, self.system = rulebook, system
         self.result = lru_cache(maxsize=64)(self._result)
 
@@ -125,9 +125,7 @@ class OldWoodPage(Page):
             Slide("span", "Span", "length", 6 * ft, 20 * ft, 3 * inch, 13 * ft),
             Slide("depth", "Depth, measured", "section length", 3 * inch, 14 * inch, 0.25 * inch, 7.5 * inch),
             Slide("plies", "Pieces", "count", 1, 3, 1, 1),
-            Slide(
-                "width", "Width, measured", "section length", 1.5 * inch, 10 * inch, 0.125 * inch, 2 * inch
-            ),
+            Slide("width", "Width, measured", "section length", 1.5 * inch, 10 * inch, 0.125 * inch, 2 * inch),
             Pick("shape", "Shape", _SHAPES, "sawn"),
             Slide("taper", "Log thins by", "section length", 0.0, 2 * inch, 0.25 * inch, 0.0),
             Pick("wood", "Wood", _WOODS, "any"),
@@ -158,7 +156,10 @@ class OldWoodPage(Page):
         values = dict(items)
         span, dead, live = values["span"], values["dead"], values["live"]
         house = one_floor(self.joists(values), span=span, dead=dead, live=live)
-        judged, member = judge_element(follow(house), "floor", self.rulebook), cut_member(house.levels[0].measured, span)
+        judged, member = (
+            judge_element(follow(house), "floor", self.rulebook),
+            cut_member(house.levels[0].measured, span),
+        )
         silent, compared, refused = [one.refused for one in judged.answers if one.refused], None, ""
         try:
             first, *more = (ask(self.rulebook, "compared_woods", one.member, one.demands) for one in judged.answers)
@@ -196,12 +197,16 @@ class OldWoodPage(Page):
             self.rows(values, now),
             self.notes(values, now),
             now.gates,
-            known=verdict.evidence(now.checks, ("loads", verdict.ENTERED), *(() if now.checks else (("what is asked", "computed"),))),
+            known=verdict.evidence(
+                now.checks, ("loads", verdict.ENTERED), *(() if now.checks else (("what is asked", "computed"),))
+            ),
         )
 
     def rows(self, values, now):
         """Return the checks as rows of text, each as a range over the woods."""
-        rows = self._demands(now) if now.compared is None else [self._question(now, one) for one in now.compared.questions]
+        rows = (
+            self._demands(now) if now.compared is None else [self._question(now, one) for one in now.compared.questions]
+        )
         rows += [self._limit_row(check, now.gates) for check in now.on_the_cut]
         if now.cut is not None and values["kind"] != "sawn":
             rows.append(("cutting this member", "", "", "" if now.gates else "refused", "only as its maker says"))
@@ -217,8 +222,12 @@ class OldWoodPage(Page):
         if one.kind == "sag after years" and now.years is None:
             return (one.name, "more than the span", "", "", "so much that no number holds")
         share = texts(one.shares, "ratio") + ("" if one.decides else " (for information)")
-        return (one.name, texts(one.asked, one.dimension), *(("", "") if now.gates else (texts(one.given, one.dimension), share)),
-                f"{one.loads}; {one.limit or one.clause}")
+        return (
+            one.name,
+            texts(one.asked, one.dimension),
+            *(("", "") if now.gates else (texts(one.given, one.dimension), share)),
+            f"{one.loads}; {one.limit or one.clause}",
+        )
 
     def _demands(self, now):
         """What is asked where no wood is listed, or no rule compares them: each under the combination that asks most."""
@@ -248,7 +257,9 @@ class OldWoodPage(Page):
         else:
             asked = told(check.asked)
             answer = (told(check.given), show(check.share, "ratio") + (" refused" if words.beyond(check) else ""))
-        name = {"notch place": "notch in the middle third", "notch face": "notch on the tension side"}.get(check.kind, check.name)
+        name = {"notch place": "notch in the middle third", "notch face": "notch on the tension side"}.get(
+            check.kind, check.name
+        )
         return (name, asked, *(("", "") if gates else answer), check.clause)
 
     def notes(self, values, now):
@@ -256,26 +267,40 @@ class OldWoodPage(Page):
         notes, compared = [f"Not judged: {one}." for one in now.not_judged], now.compared
         if compared is not None:
             if len(compared.woods) > 1:
-                notes.append(f"{len(compared.woods)} woods and grades compared. Old wood has no stamp: which of them it is, a "
-                             "grader or an engineer says.")
-            notes.append(f"The range ends at {compared.lowest_grade}. For wood below it no number is shown here: only a grader "
-                         "can tell.")
-            missing = sorted({wood.species for wood in materials("dimension")} - {one.species for one in compared.woods})
+                notes.append(
+                    f"{len(compared.woods)} woods and grades compared. Old wood has no stamp: which of them it is, a "
+                    "grader or an engineer says."
+                )
+            notes.append(
+                f"The range ends at {compared.lowest_grade}. For wood below it no number is shown here: only a grader "
+                "can tell."
+            )
+            missing = sorted(
+                {wood.species for wood in materials("dimension")} - {one.species for one in compared.woods}
+            )
             if missing and values["wood"] in ("any", "No.2"):
                 notes.append(f"Not in the range, for lack of values in this size: {', '.join(missing)}.")
         notes += words.of_shape(values)
-        notes.append("The span runs from the middle of one support to the middle of the other; the clear span between them is less.")
+        notes.append(
+            "The span runs from the middle of one support to the middle of the other; the clear span between them is less."
+        )
         notes += now.conditions
         if values["plies"] > 1:
             notes.append("Pieces side by side count as fastened to one another, sound alike and loaded alike.")
         years = compared and compared.question("sag after years")
         if years:
-            notes.append("The share of sag is that of the live load alone. Sag after years has the weight that stays in it, with "
-                         f"the creep of wood that was dry ({years.clause}); it decides nothing here.")
+            notes.append(
+                "The share of sag is that of the live load alone. Sag after years has the weight that stays in it, with "
+                f"the creep of wood that was dry ({years.clause}); it decides nothing here."
+            )
         if any(words.beyond(check) for check in now.on_the_cut) and not now.gates:
-            notes.append("A cut beyond the code's limits is not to be made. Where one exists, an engineer designs the repair.")
+            notes.append(
+                "A cut beyond the code's limits is not to be made. Where one exists, an engineer designs the repair."
+            )
         if values["cut"].startswith("notch"):
-            notes.append("The corner of a notch splits wood sooner than the numbers say: they count only the wood left.")
+            notes.append(
+                "The corner of a notch splits wood sooner than the numbers say: they count only the wood left."
+            )
         if compared is not None or now.refused:
             notes.append(words.values_known(compared, now.limits))
         return (*notes, CAUTION)
@@ -325,7 +350,9 @@ def _cut(values):
     size, place = min(values["size"], 0.9 * depth), min(values["place"], values["span"])
     if what == "notch":
         return Cut(what=f"notch in the {where}", place=place, size=size, length=values["length"])
-    return Cut(what="hole", place=place, size=size, below=None if where == "middle" else min(float(where) * inch, depth - size))
+    return Cut(
+        what="hole", place=place, size=size, below=None if where == "middle" else min(float(where) * inch, depth - size)
+    )
 
 
 hold(globals())

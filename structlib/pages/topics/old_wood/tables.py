@@ -8,9 +8,9 @@ from structlib.ground.cut_sections import (
     notched_inertia,
     notched_section_modulus,
 )
-from structlib.ground.lumber import stock_sizes
 from structlib.ground.measured_sections import measured_section
 from structlib.ground.showing import show
+from structlib.ground.sizes import stock_sizes
 from structlib.ground.units import ft, inch, psf
 from structlib.house.old_floor import compared
 from structlib.house.unknown_wood import Unknown, measured_unknowns, unknown_range
@@ -121,7 +121,14 @@ def cuts():
     return Table(("cut", "strength left there", "stiffness left there"), rows)
 
 
-def old_joist(species: str="", grade: str="", width: float=JOIST["width"], depth: float=JOIST["depth"], span: float=FLOOR["span"], live: float=FLOOR["live"]):
+def old_joist(
+    species: str = "",
+    grade: str = "",
+    width: float = JOIST["width"],
+    depth: float = JOIST["depth"],
+    span: float = FLOOR["span"],
+    live: float = FLOOR["live"],
+):
     """Compare the notebook's joist, or one like it, with every wood that it may be of.
 
     ``width``, ``depth``, ``span`` [mm]; ``live`` [MPa].
@@ -170,10 +177,7 @@ def unknowns():
         "span": "12 ft 9 in to 13 ft 3 in",
         "load": "30 to 40 psf live",
     }
-    rows = [
-        (one.name, ends[one.name], show(one.least, "ratio"), show(one.greatest, "ratio"))
-        for one in found.swings
-    ]
+    rows = [(one.name, ends[one.name], show(one.least, "ratio"), show(one.greatest, "ratio")) for one in found.swings]
     rows.append(("all of them", "", show(found.least.answer, "ratio"), show(found.greatest.answer, "ratio")))
     return Table(("what is not known", "from, to", "least used", "most used"), rows)
 

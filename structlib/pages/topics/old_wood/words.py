@@ -94,8 +94,10 @@ def of_shape(values):
     """Say what the shape of the joist leaves out."""
     found = []
     if values["shape"] not in ("sawn", "hewn"):
-        found.append("A log is compared here with sawn lumber of the same outer size. Logs have rules of their own, and so do "
-                     "cuts in them.")
+        found.append(
+            "A log is compared here with sawn lumber of the same outer size. Logs have rules of their own, and so do "
+            "cuts in them."
+        )
     if values["width"] > values["depth"] and values["shape"] == "flat sides":
         found.append("A log is no wider than it is deep, so this one is taken as round.")
     if values["taper"] and values["shape"] != "round":
@@ -119,9 +121,7 @@ def heading(values, place, system):
     """
     if values["cut"] == "none":
         return "Enlarged: no cut"
-    words = {"notch top": "a notch in the top", "notch bottom": "a notch in the bottom"}.get(
-        values["cut"], "a hole"
-    )
+    words = {"notch top": "a notch in the top", "notch bottom": "a notch in the bottom"}.get(values["cut"], "a hole")
     return f"Enlarged: {words}, {show(place, 'length', system)} from the left"
 
 
@@ -147,8 +147,11 @@ def reasons(checks, depth, system):
     for check in checks:
         said = _KEPT[check.kind] if check.kind in _KEPT and check.asked <= 1e-9 else LIMITS[check.kind]
         part = round(depth / check.given, 6) if check.given > 0 else 0
-        told = dict(asked=show(check.asked, "section length", system), limit=show(check.given, "section length", system),
-                    part=_PARTS.get(part, f"1/{part:g}"))
+        told = dict(
+            asked=show(check.asked, "section length", system),
+            limit=show(check.given, "section length", system),
+            part=_PARTS.get(part, f"1/{part:g}"),
+        )
         found.append(Reason(*(text.format(**told) for text in said), beyond(check)))
     return tuple(found)
 

@@ -22,9 +22,7 @@ def overhang_uplift():
     moment = found_back * L
     given = {"point_load": P, "span": L, "overhang": a}
     steps = (
-        Step(
-            "A load stands on the tip, past the near post. Turn about the near post.", Eq(back * L + P * a, 0)
-        ),
+        Step("A load stands on the tip, past the near post. Turn about the near post.", Eq(back * L + P * a, 0)),
         Step(
             "Both turn the beam the same way, so the back support must pull. That is uplift.",
             Eq(back, found_back),
@@ -80,9 +78,7 @@ def post_taken_out():
     times = simplify(out / greatest)
     given = {"line_load": w, "span": L, "bending_stiffness": EI}
     steps = (
-        Step(
-            "Two spans in one piece. The end pushes three eighths of one span's load.", Eq(Symbol("R"), end)
-        ),
+        Step("Two spans in one piece. The end pushes three eighths of one span's load.", Eq(Symbol("R"), end)),
         Step("From the end on, this is the moment.", Eq(M, moment)),
         Step(
             "Add up twice. The constant follows from no sag at the middle post.",

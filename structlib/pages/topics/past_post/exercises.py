@@ -43,9 +43,7 @@ def _far_end_lifts(draw):
                 "the near post",
                 "That is what the near post carries. The far end only holds the balance.",
             ),
-            Mistake(
-                load, "the whole load", "The far end has the longer lever, so it needs less than the load."
-            ),
+            Mistake(load, "the whole load", "The far end has the longer lever, so it needs less than the load."),
             Mistake(
                 load * span / overhang,
                 "levers upside down",
@@ -100,9 +98,7 @@ def _near_post(draw):
                 "subtracted",
                 "You took the pull off. The hold-down pulls the beam down, so the post carries it too.",
             ),
-            Mistake(
-                2 * load, "doubled", "Twice the load is right only where the overhang is as long as the span."
-            ),
+            Mistake(2 * load, "doubled", "Twice the load is right only where the overhang is as long as the span."),
         ),
         hints=(
             "The near post carries the load, and the pull of the far end.",
@@ -127,9 +123,7 @@ def _hold_down_against_dead(draw):
     load = (int(least / 100) + draw.randrange(2, 15)) * 100 * lb
     lift = -overhang_tip_back_reaction(point_load=load, span=span, overhang=overhang)
     answer = _hold_down(dead_push=press, passing_push=-lift)
-    lifts, presses = carried(
-        [(lift, "force"), (press, "force")], lambda up, down: up - 0.6 * down, "force"
-    )
+    lifts, presses = carried([(lift, "force"), (press, "force")], lambda up, down: up - 0.6 * down, "force")
     return Question(
         prompt=(
             f"A beam spans {say_length(span)} and runs {say_length(overhang)} past its right post. Live load through a post puts"
@@ -371,9 +365,7 @@ def _taper_weak_spot(draw):
                 "the middle",
                 "There the moment is greatest, but the beam is deeper than further left.",
             ),
-            Mistake(
-                span * deep / (shallow + deep), "from the deep end", "That is measured from the deep end."
-            ),
+            Mistake(span * deep / (shallow + deep), "from the deep end", "That is measured from the deep end."),
             Mistake(span * shallow / deep, "divided by the deep end", "Divide by both depths together."),
             Mistake(
                 span * (deep - shallow) / (shallow + deep),

@@ -61,7 +61,7 @@ LONG_PIECES = (
 class PastPostPage(Page):
     """The bench of beams that run on: past a post, over one, over two, and with one taken out."""
 
-    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
+    def __init__(self, system: str = "us", rulebook: Rulebook = RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.result = lru_cache(maxsize=64)(self._result)
 
@@ -181,7 +181,9 @@ class PastPostPage(Page):
                 f"{limit}; {check.clause.split(' (')[0]}; live {result.where(check.on)}",
             ))  # fmt: skip
         if result.answer.refused:
-            rows.append((self._unjudged(result)[0], "", "" if gates else "refused" if result.checks else "not judged", "", ""))
+            rows.append(
+                (self._unjudged(result)[0], "", "" if gates else "refused" if result.checks else "not judged", "", "")
+            )
         if result.seat is not None:
             clause = next((one.clause for one in result.answer.checks if one.kind == BEAM_FACE), "")
             rows.append((
@@ -197,17 +199,47 @@ class PastPostPage(Page):
         for letter, (most, least) in zip(result.letters, result.pushes):
             rows.append((f"push of {letter}, most", say(most.value, "force"), "", "", f"live {result.where(most.on)}"))
             word = "least" if least.value >= -DUST else "least (it lifts)"
-            rows.append((f"push of {letter}, {word}", say(without_dust(least.value), "force"), "", "",
-                         f"live {result.where(least.on)}"))
+            rows.append(
+                (
+                    f"push of {letter}, {word}",
+                    say(without_dust(least.value), "force"),
+                    "",
+                    "",
+                    f"live {result.where(least.on)}",
+                )
+            )
         for down in result.downs or ():
             if down.most > DUST:
                 what = f"hold down {result.letters[down.support]}"
-                rows.append((f"{what}, {down.under}", say(without_dust(down.plain), "force"), "", "", "all of the dead load helps"))
-                rows.append((f"{what}, {down.counted_under}", say(down.counted, "force"), "", "", f"{down.clause}, {down.verified}"))
+                rows.append(
+                    (
+                        f"{what}, {down.under}",
+                        say(without_dust(down.plain), "force"),
+                        "",
+                        "",
+                        "all of the dead load helps",
+                    )
+                )
+                rows.append(
+                    (
+                        f"{what}, {down.counted_under}",
+                        say(down.counted, "force"),
+                        "",
+                        "",
+                        f"{down.clause}, {down.verified}",
+                    )
+                )
         sagging, hogging = result.most.all_load.sagging, result.most.all_load.hogging
         rows.append(("moment that sags it", say(sagging.value, "moment"), "", "", f"live {result.where(sagging.on)}"))
-        rows.append(("moment the other way", say(without_dust(-hogging.value), "moment"), "", "",
-                     f"live {result.where(hogging.on)}"))
+        rows.append(
+            (
+                "moment the other way",
+                say(without_dust(-hogging.value), "moment"),
+                "",
+                "",
+                f"live {result.where(hogging.on)}",
+            )
+        )
         return rows
 
     def _say(self, value, kind):
@@ -245,7 +277,9 @@ class PastPostPage(Page):
             notes.append("The post above stands on an overhang only; here it is left out.")
         if result.downs:
             down = result.downs[0]
-            notes.append(f"The {down.share:g} of the dead load and the load combinations are those of {down.book}, {down.verified}.")
+            notes.append(
+                f"The {down.share:g} of the dead load and the load combinations are those of {down.book}, {down.verified}."
+            )
         return (*notes, CAUTION)
 
     # ---- the picture ----
@@ -265,9 +299,17 @@ class PastPostPage(Page):
             material_kind={"lvl": "lvl", "timber": "timber"}.get(member.material.kind, "sawn"),
             supports=self._posts(result),
             measures=self._measures(values, result),
-            stretches=tuple((start, end, any(there and not one.is_point and abs(one.start - start) < 1.0
-                                             for one, there in zip(result.most.comes, on)))
-                            for start, end, _ in member.stretches),
+            stretches=tuple(
+                (
+                    start,
+                    end,
+                    any(
+                        there and not one.is_point and abs(one.start - start) < 1.0
+                        for one, there in zip(result.most.comes, on)
+                    ),
+                )
+                for start, end, _ in member.stretches
+            ),
             load_text=_load_text(result, values, on, say),
             tip_text=self._tip(values, result, on),
             x=tuple(x.tolist()),
@@ -310,7 +352,9 @@ class PastPostPage(Page):
             word = ("hold" if result.kind == "three" else "hold down") if lifts else "least"
             text = f"{word} {self._say(down if lifts else without_dust(least.value), 'force')}"
             kind = "wall" if result.kind == "wall" and number == 1 else "post"
-            posts.append(PostBelow(result.member.supports[number], letter, kind, self._say(most.value, "force"), text, lifts))
+            posts.append(
+                PostBelow(result.member.supports[number], letter, kind, self._say(most.value, "force"), text, lifts)
+            )
         if result.kind == "out":
             posts.insert(1, PostBelow(result.member.length / 2, "B", "gone"))
         return tuple(posts)
@@ -327,8 +371,10 @@ class PastPostPage(Page):
             moment, sag = post_out_ratios()
             stop = f"Stop and call first: {moment:.0f} times the moment, {sag:.1f} times the sag"
         asked = result.pushes[result.first][0]
-        told = (f"{result.letters[result.first]} carries {self._say(asked.value, 'force')}, with live load "
-                f"{result.where(asked.on)}")
+        told = (
+            f"{result.letters[result.first]} carries {self._say(asked.value, 'force')}, with live load "
+            f"{result.where(asked.on)}"
+        )
         return verdict.headline(result.checks, gates, lambda first: told, unjudged=self._unjudged(result), stop=stop)
 
 

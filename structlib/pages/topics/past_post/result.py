@@ -70,8 +70,10 @@ class PastPostResult:
     @cached_property
     def groups(self):
         """Names of what comes and goes by itself [-]."""
-        return tuple("in the post above" if one.is_point else stretch_name(one.start, self.member.supports, self.letters)
-                     for one in self.most.comes)
+        return tuple(
+            "in the post above" if one.is_point else stretch_name(one.start, self.member.supports, self.letters)
+            for one in self.most.comes
+        )
 
     def hold_down(self, number):
         """Return what must hold one support down, the most of both ways to count.
@@ -103,8 +105,12 @@ class PastPostResult:
         """
         if on not in self._curves:
             all_load, length = self.most.all_load, self.member.length
-            marks = (*self.member.supports, all_load.sagging.position, all_load.hogging.position,
-                     all_load.case(on).extremes.deflection.position)
+            marks = (
+                *self.member.supports,
+                all_load.sagging.position,
+                all_load.hogging.position,
+                all_load.case(on).extremes.deflection.position,
+            )
             x = numpy.array(sorted({*marks, *(length * k / _DRAWN_AT for k in range(_DRAWN_AT + 1))}))
             moments, sags = all_load.along(x)
             there = numpy.array((1.0, *on)[: len(sags)])

@@ -21,7 +21,7 @@ from structlib.rules.choice import RULEBOOK
 DUST = 0.05 * lb
 
 
-def stretch_name(start: float, places: tuple[float, ...], letters: str="ABCD"):
+def stretch_name(start: float, places: tuple[float, ...], letters: str = "ABCD"):
     """Name a span or an overhang by the letters of its supports.
 
     ``start``, ``places`` [mm].
@@ -143,9 +143,7 @@ def live_load_arrangements(*, spans: int, span: float, dead: float, live: float)
         raise BadInput(f"this table has two or three spans, got {spans!r}; for example spans=2")
     length = spans * span
     supports = tuple(Support(number * span) for number in range(spans + 1))
-    names = tuple(
-        stretch_name(start, tuple(s.position for s in supports)) for start, _ in stretches(supports, length)
-    )
+    names = tuple(stretch_name(start, tuple(s.position for s in supports)) for start, _ in stretches(supports, length))
     found = solve_arrangements(
         Beam(length, 1e12, supports, (LineLoad(0.0, length, dead),)), span_loads(supports, length, live)
     )
@@ -153,13 +151,7 @@ def live_load_arrangements(*, spans: int, span: float, dead: float, live: float)
 
     def when(asked):
         there = [name for name, on in zip(names, asked.on) if on]
-        return (
-            "live everywhere"
-            if len(there) == spans
-            else "live " + " and ".join(there)
-            if there
-            else "no live load"
-        )
+        return "live everywhere" if len(there) == spans else "live " + " and ".join(there) if there else "no live load"
 
     rows = []
     for number, letter in ((0, "A"), (1, "B")):
@@ -195,7 +187,15 @@ def live_load_arrangements(*, spans: int, span: float, dead: float, live: float)
     return Table(("", "live load everywhere", "over every arrangement", "which"), rows)
 
 
-def past_the_wall(*, span: float, dead: float, live: float, post_dead: float, post_live: float, overhangs: tuple[float, ...]=(1 * ft, 2 * ft, 3 * ft, 4 * ft)):
+def past_the_wall(
+    *,
+    span: float,
+    dead: float,
+    live: float,
+    post_dead: float,
+    post_live: float,
+    overhangs: tuple[float, ...] = (1 * ft, 2 * ft, 3 * ft, 4 * ft),
+):
     """Let a floor run past a foundation wall with a post from above on its tip, further and further.
 
     ``span``, ``overhangs`` [mm]; ``dead``, ``live`` [N/mm]; ``post_dead``, ``post_live`` [N].
@@ -253,9 +253,7 @@ def where_the_moment_is_zero(*, span: float, dead: float, live: float):
         found = solve_arrangements(
             Beam(length, 1e12, supports, (LineLoad(0.0, length, dead),)), span_loads(supports, length, live)
         )
-        first = [
-            [place for place in zero_moment_places(solution) if place < span] for _, solution in found.cases
-        ]
+        first = [[place for place in zero_moment_places(solution) if place < span] for _, solution in found.cases]
         near, far = min(p[0] for p in first if p), max(p[-1] for p in first if p)
         rows.append(
             (
@@ -283,9 +281,7 @@ def plies_along(splices, *, span: float, line_load: float, places: tuple[float, 
     for place in places:
         whole, moment = plies_at(place, splices), abs(solution.moment(place))
         each = show(without_dust(moment / whole), "moment") if whole else "nothing runs through"
-        rows.append(
-            (show(place, "length"), f"{whole} of {len(splices)}", show(without_dust(moment), "moment"), each)
-        )
+        rows.append((show(place, "length"), f"{whole} of {len(splices)}", show(without_dust(moment), "moment"), each))
     return Table(("section", "plies", "moment, without sign", "for each ply"), rows)
 
 
@@ -326,7 +322,7 @@ def joints_right_through(*, span: float, dead: float, live: float):
     )
 
 
-def stepped_and_tapered(*, span: float, line_load: float, wood_key: str="fir"):
+def stepped_and_tapered(*, span: float, line_load: float, wood_key: str = "fir"):
     """Compare an even beam, one with a ply over the middle half only, and one that tapers; same wood, even load.
 
     ``span`` [mm]; ``line_load`` [N/mm].
@@ -352,12 +348,8 @@ def stepped_and_tapered(*, span: float, line_load: float, wood_key: str="fir"):
     even = solve(Beam(span, ei(3), supports, load))
     stepped = solve(Beam(span, ((span / 4, ei(2)), (3 * span / 4, ei(3)), (span, ei(2))), supports, load))
     # the step has the two plies of its outer side; the middle has three
-    step_stress, place = max(
-        (stress(stepped, span / 4, 2), span / 4), (stress(stepped, span / 2, 3), span / 2)
-    )
-    taper = tapered_simple(
-        TaperedMember(span, 3 * width, 2 * depth / 3, 4 * depth / 3, modulus), line_load=line_load
-    )
+    step_stress, place = max((stress(stepped, span / 4, 2), span / 4), (stress(stepped, span / 2, 3), span / 2))
+    taper = tapered_simple(TaperedMember(span, 3 * width, 2 * depth / 3, 4 * depth / 3, modulus), line_load=line_load)
     rows = (
         ("3-2x10, even", stress(even, span / 2, 3), span / 2, even.extremes.deflection.value),
         ("2-2x10, a third ply over the middle half", step_stress, place, stepped.extremes.deflection.value),

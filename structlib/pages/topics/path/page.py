@@ -49,7 +49,7 @@ class PathNumbers:
 class PathPage(Page):
     """The bench of the start page: the main beam of an invented house, and the numbers along the path."""
 
-    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
+    def __init__(self, system: str = "us", rulebook: Rulebook = RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.house = demo_house()
         path = follow(self.house)
@@ -77,8 +77,16 @@ class PathPage(Page):
         """Return the way of the load that a set of values describes: the main beam in two bays, a middle post, its pad."""
         size = min(pieces(values["wood"]), key=lambda piece: abs(piece[0] - values["depth"]))[2]
         beam = wood(values["wood"]).words(size, int(values["plies"]))
-        return follow(bays(self.down.total, span=values["span"], post=self.house.posts[0], wood=beam,
-                           pad_side=self.house.pads[0].side, soil=""))
+        return follow(
+            bays(
+                self.down.total,
+                span=values["span"],
+                post=self.house.posts[0],
+                wood=beam,
+                pad_side=self.house.pads[0].side,
+                soil="",
+            )
+        )
 
     def _result(self, items):
         values = dict(items)
@@ -111,10 +119,17 @@ class PathPage(Page):
         rows.append(("middle post", "", show(now.post, "force", self.system)))
         notes = ["The roof stands on the outside walls; what comes down here is the middle of the house."]
         if now.soil:
-            rows.append(("soil under its footing", "",
-                         f"{_square(now.area, self.system)} at {show(now.soil.pressure, 'area load', self.system)}"))
-            notes.append("The footing is only asked for here, not designed; soil values are presumptive "
-                         f"({now.soil.clause.split(' (')[0]}).")
+            rows.append(
+                (
+                    "soil under its footing",
+                    "",
+                    f"{_square(now.area, self.system)} at {show(now.soil.pressure, 'area load', self.system)}",
+                )
+            )
+            notes.append(
+                "The footing is only asked for here, not designed; soil values are presumptive "
+                f"({now.soil.clause.split(' (')[0]})."
+            )
         notes += [f"Not judged: {one}." for one in now.silent]
         notes.append(f"The house is invented: {self.house.name}. {CAUTION}")
         soil = (("soil", now.soil.verified),) if now.soil else ()
@@ -147,7 +162,9 @@ class PathPage(Page):
             (now.check,) if now.check else (),
             now.gates,
             lambda first: f"The middle post brings {show(now.post, 'force', system)} to the soil",
-            stop="Stop and call first: more comes down than is followed here" if comes_down(values)[0] else verdict.STOP,
+            stop="Stop and call first: more comes down than is followed here"
+            if comes_down(values)[0]
+            else verdict.STOP,
         )
         view = LoadPathView(
             title=titled(title, values, now.gates),

@@ -16,7 +16,7 @@ from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 
 
-def path_table(house: House | None=None, rulebook: Rulebook=RULEBOOK, system: str="us"):
+def path_table(house: House | None = None, rulebook: Rulebook = RULEBOOK, system: str = "us"):
     """List every part of a house from the top: what it hands on by type, and what is used of it.
 
     Examples
@@ -37,7 +37,7 @@ def path_table(house: House | None=None, rulebook: Rulebook=RULEBOOK, system: st
     )  # fmt: skip
 
 
-def what_if(changes: dict, house: House | None=None, rulebook: Rulebook=RULEBOOK, system: str="us"):
+def what_if(changes: dict, house: House | None = None, rulebook: Rulebook = RULEBOOK, system: str = "us"):
     """Set beside each other what the parts of a house hand on before and after a change, and what is used then.
 
     Examples
@@ -49,7 +49,11 @@ def what_if(changes: dict, house: House | None=None, rulebook: Rulebook=RULEBOOK
     before, after = follow(house), follow(house, changes)
     was, now = judge(before, rulebook), judge(after, rulebook)
     rows = [
-        (one.name, *(_sum(total, system) for total in (one.before, one.after)), *(_used(found.get(one.name)) for found in (was, now)))
+        (
+            one.name,
+            *(_sum(total, system) for total in (one.before, one.after)),
+            *(_used(found.get(one.name)) for found in (was, now)),
+        )
         for one in differences(before, after)
     ]
     told = "; ".join(_told(after.house.part(name), key, system) for name, new in changes.items() for key in new)

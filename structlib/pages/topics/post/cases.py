@@ -19,7 +19,9 @@ _HEIGHTS = tuple(feet * ft for feet in (6, 7, 8, 9, 10, 12))
 LIVE = RULEBOOK.combinations({"live"})[1]
 
 
-def post(size: str="2x6", plies: int=3, height: float=8 * ft, species: str="Hem-Fir", grade: str="No.2", **more):
+def post(
+    size: str = "2x6", plies: int = 3, height: float = 8 * ft, species: str = "Hem-Fir", grade: str = "No.2", **more
+):
     """Return a post of stock lumber.
 
     ``height`` [mm].
@@ -30,9 +32,7 @@ def post(size: str="2x6", plies: int=3, height: float=8 * ft, species: str="Hem-
     4.5
     """
     piece = dressed_size(size)
-    return columns.Column(
-        find_material(species, grade, size), piece.width, piece.depth, height, plies, **more
-    )
+    return columns.Column(find_material(species, grade, size), piece.width, piece.depth, height, plies, **more)
 
 
 def told(ask, *arguments, **named):
@@ -52,7 +52,7 @@ def carries(column):
     return f"{show(found.load, 'force')}, {way}"
 
 
-def plies_by_height(held_width: float | None=None):
+def plies_by_height(held_width: float | None = None):
     """List what posts of 2x6 plies and solid posts carry by height, and the way that each bows first.
 
     ``held_width`` [mm].
@@ -67,14 +67,9 @@ def plies_by_height(held_width: float | None=None):
         post("4x6", 1, held_width=held_width),
         post("6x6", 1, species="Douglas Fir-Larch", grade="No.1", held_width=held_width),
     ]
-    rows = [
-        (show(height, "length"), *(carries(replace(one, height=height)) for one in posts))
-        for height in _HEIGHTS
-    ]
+    rows = [(show(height, "length"), *(carries(replace(one, height=height)) for one in posts)) for height in _HEIGHTS]
     head = ("height", "2 plies", "3 plies", "4 plies", "5 plies", "solid 4x6", "solid 6x6, fir No.1")
-    return Table(
-        head, rows, "2x6 of Hem-Fir No.2, nailed; live load; bows first: across its plies, or along its depth"
-    )
+    return Table(head, rows, "2x6 of Hem-Fir No.2, nailed; live load; bows first: across its plies, or along its depth")
 
 
 def nailed_or_bolted():
@@ -89,9 +84,7 @@ def nailed_or_bolted():
     for height in _HEIGHTS:
         free = [post("2x6", 3, height, fastening=how) for how in ("nailed", "bolted")]
         rows.append((show(height, "length"), *map(carries, (*free, post("2x6", 3, height, held_width=0.0)))))
-    return Table(
-        ("height", "nailed", "bolted", "nailed, in a wall"), rows, "three 2x6 of Hem-Fir No.2, live load"
-    )
+    return Table(("height", "nailed", "bolted", "nailed, in a wall"), rows, "three 2x6 of Hem-Fir No.2, live load")
 
 
 def both_ways(column):
@@ -116,9 +109,7 @@ def both_ways(column):
             ("across its width", column.width, found.slenderness_width, found.factor_width),
         )
     ]
-    return Table(
-        ("bowing", "free length", "size that way", "length / size", "of its crushing strength"), rows
-    )
+    return Table(("bowing", "free length", "size that way", "length / size", "of its crushing strength"), rows)
 
 
 def off_the_middle(column, load: float):
@@ -143,7 +134,7 @@ def off_the_middle(column, load: float):
     return Table(("off the middle", "share", "check"), rows, told_below)
 
 
-def split_by_a_floor(load: float, plies: int=3):
+def split_by_a_floor(load: float, plies: int = 3):
     """Compare a post that runs through a floor with one that a floor cuts in two.
 
     ``load`` [N].
@@ -175,9 +166,7 @@ def split_by_a_floor(load: float, plies: int=3):
         )
         for name, check in cases
     ]
-    return Table(
-        ("at the floor", "asked", "can give", "share", "rule"), rows, f"{show(load, 'force')} through a floor"
-    )
+    return Table(("at the floor", "asked", "can give", "share", "rule"), rows, f"{show(load, 'force')} through a floor")
 
 
 def balloon_wall():
@@ -191,16 +180,14 @@ def balloon_wall():
     rows = []
     for size, plies in (("2x4", 2), ("2x4", 3), ("2x6", 2), ("2x6", 3)):
         shared = dict(size=size, plies=plies, height=18 * ft, held_width=0.0)
-        rows.append(
-            (f"{plies} plies {size}", carries(post(**shared, held_depth=9 * ft)), carries(post(**shared)))
-        )
+        rows.append((f"{plies} plies {size}", carries(post(**shared, held_depth=9 * ft)), carries(post(**shared))))
     return Table(
         ("post in an 18 ft wall", "a floor holds it at 9 ft", "that floor cut back for a stair"), rows,
         "Hem-Fir No.2, live load; lath and boards hold it the other way all along",
     )  # fmt: skip
 
 
-def steel_posts(load: float, height: float=7 * ft):
+def steel_posts(load: float, height: float = 7 * ft):
     """List what steel posts carry, pressed in the middle.
 
     ``load`` [N]; ``height`` [mm].
@@ -246,13 +233,11 @@ def adjustable_posts():
     rows = []
     for name, pieces, outside in kinds:
         found = told(steel_columns.permanent_post_conditions, pieces=pieces, outside=outside)
-        rows.append(
-            (name, f"refused: {found}" if isinstance(found, str) else "may stay if: " + "; ".join(found))
-        )
+        rows.append((name, f"refused: {found}" if isinstance(found, str) else "may stay if: " + "; ".join(found)))
     return Table(("adjustable post", "to stay"), rows)
 
 
-def fastening_of_plies(plies: int=3):
+def fastening_of_plies(plies: int = 3):
     """List the nails or bolts on which the strength of a built-up post stands.
 
     Examples
@@ -286,14 +271,14 @@ def fastening_of_plies(plies: int=3):
     return Table(("three plies of 2x6" if plies == 3 else f"{plies} plies of 2x6", "nailed", "bolted"), rows)
 
 
-def fastening_conditions(fastening: str="nailed"):
+def fastening_conditions(fastening: str = "nailed"):
     """List what must be so for a built-up post to count as one."""
     given = {} if fastening == "nailed" else {"diameter": 0.5 * inch}
     found = columns.built_up_fastening(post("2x6", 3, fastening=fastening), **given)
     return Table((f"to verify, plies {fastening}",), [(one,) for one in found.conditions])
 
 
-def top_and_foot(dead: float, live: float, span: float=7 * ft):
+def top_and_foot(dead: float, live: float, span: float = 7 * ft):
     """List what must hold the top and the foot of a post: forces to look up, never a product.
 
     ``dead``, ``live`` [N]; ``span`` [mm].

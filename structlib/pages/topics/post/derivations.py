@@ -42,9 +42,7 @@ def euler_column():
         Step("The foot stays on the line. That takes the second wave away.", Eq(B, foot)),
         Step("The top stays on the line, too.", Eq(bow_from_foot.subs(x, L), 0)),
         Step("Straight is one answer. The other is half a wave over the whole height.", Eq(k * L, pi)),
-        Step(
-            "That fixes the load. It is the first one at which the post can stay bowed.", Eq(P / EI, first**2)
-        ),
+        Step("That fixes the load. It is the first one at which the post can stay bowed.", Eq(P / EI, first**2)),
         Step("Twice the height leaves a quarter of it.", Eq(Symbol(r"P_{\text{buckling}}"), load)),
     )
     return derivation(

@@ -82,9 +82,7 @@ def _weak_way(draw):
         dimension="ratio",
         answer=answer,
         mistakes=(
-            Mistake(
-                other, "the other way", "That is along the depth. Take the thickness of the plies together."
-            ),
+            Mistake(other, "the other way", "That is along the depth. Take the thickness of the plies together."),
             Mistake(plies * answer, "one ply only", "You took one ply. The plies together bow as one post."),
             Mistake(
                 answer * 2 if held else answer / 2,
@@ -93,9 +91,7 @@ def _weak_way(draw):
                 if held
                 else "Nothing holds it at mid-height. The whole height is free.",
             ),
-            Mistake(
-                answer / 12, "feet over inches (x12)", "You divided feet by inches. Bring both to inches."
-            ),
+            Mistake(answer / 12, "feet over inches (x12)", "You divided feet by inches. Bring both to inches."),
             Mistake(
                 free / (plies * 2 * inch),
                 "nominal thickness",
@@ -150,9 +146,7 @@ def _pad_side_asked(draw):
                 "a round pad",
                 "That is the diameter of a round pad. A square one has a shorter side.",
             ),
-            Mistake(
-                answer / 2**0.5, "half the load", "You put half of the load on it. The post brings all of it."
-            ),
+            Mistake(answer / 2**0.5, "half the load", "You put half of the load on it. The post brings all of it."),
         ),
         hints=(
             "Area = load / pressure. The side is its root.",
@@ -238,17 +232,13 @@ def _pad_presses(draw):
 @asks("06", "plies_on_a_plate", "How many plies keep the plate from being crushed?")
 def _plies_on_a_plate(draw):
     name = draw.choice(("2x4", "2x6"))
-    species, grade = draw.choice(
-        (("Hem-Fir", "No.2"), ("Spruce-Pine-Fir", "No.1/No.2"), ("Douglas Fir-Larch", "No.2"))
-    )
+    species, grade = draw.choice((("Hem-Fir", "No.2"), ("Spruce-Pine-Fir", "No.1/No.2"), ("Douglas Fir-Larch", "No.2")))
     piece, plate = board(name), find_material(species, grade)
     one = piece.width * piece.depth * plate.bearing  # what one ply may press
     load = draw.randrange(int(1.1 * one / lb), int(4.9 * one / lb), 50) * lb
     answer = first_listed(lambda plies: _plate_share(name, plies, load, plate), (1, 2, 3, 4, 5))
     (ply,) = carried([(one, "force")], lambda shown: load / shown, "number")
-    by_name = next(
-        plies for plies in range(1, 9) if load <= plies * 2 * int(name[2:]) * inch**2 * plate.bearing
-    )
+    by_name = next(plies for plies in range(1, 9) if load <= plies * 2 * int(name[2:]) * inch**2 * plate.bearing)
     return Question(
         prompt=(
             f"A post of dry {name} plies, each {say_size(piece.width)} by {say_size(piece.depth)}, brings "
@@ -294,9 +284,7 @@ def _two_on_a_beam(draw):
                 (PointLoad(first * ft, loads[0]), PointLoad(second * ft, loads[1])))  # fmt: skip
     answer = solve(beam).reactions[0].force
     right = sum(loads) - answer
-    nearer = formulas.simple_point_left_reaction(
-        point_load=loads[0], span=span * ft, load_position=first * ft
-    )
+    nearer = formulas.simple_point_left_reaction(point_load=loads[0], span=span * ft, load_position=first * ft)
     return Question(
         prompt=(
             f"A transfer beam spans {span} ft between two posts. {say(loads[0], 'force')} come down "

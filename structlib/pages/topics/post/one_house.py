@@ -43,21 +43,51 @@ class _Drawn:
     def path(self):
         """The house, followed: both floors, the wall between, the beam, a post under each end, and their pads."""
         at = (("left", -self.left), ("middle", 0.0), ("right", self.right))
-        walls = [Wall(name=f"{name} wall", on=("soil",), at=x, start=0.0, end=self.span, height=8 * ft, weight=0.0)
-                 for name, x in at if name != "middle"]
-        walls += [Wall(name=f"{name} above", on=("beam",) if name == "middle" else (f"{name} wall",), at=x, start=0.0,
-                       end=self.span, height=8 * ft, weight=self.wall / (8 * ft) if name == "middle" else 0.0)
-                  for name, x in at]
-        floors = [Level(name=name, kind="floor", on=on, start=0.0, end=self.span, live=0.0,
-                        layers=(Layer(name="dead and live together", weight=load),))
-                  for name, on, load in (("upper", tuple(f"{side} above" for side, _ in at), self.upper),
-                                         ("lower", ("left wall", "beam", "right wall"), self.lower))]
+        walls = [
+            Wall(name=f"{name} wall", on=("soil",), at=x, start=0.0, end=self.span, height=8 * ft, weight=0.0)
+            for name, x in at
+            if name != "middle"
+        ]
+        walls += [
+            Wall(
+                name=f"{name} above",
+                on=("beam",) if name == "middle" else (f"{name} wall",),
+                at=x,
+                start=0.0,
+                end=self.span,
+                height=8 * ft,
+                weight=self.wall / (8 * ft) if name == "middle" else 0.0,
+            )
+            for name, x in at
+        ]
+        floors = [
+            Level(
+                name=name,
+                kind="floor",
+                on=on,
+                start=0.0,
+                end=self.span,
+                live=0.0,
+                layers=(Layer(name="dead and live together", weight=load),),
+            )
+            for name, on, load in (
+                ("upper", tuple(f"{side} above" for side, _ in at), self.upper),
+                ("lower", ("left wall", "beam", "right wall"), self.lower),
+            )
+        ]
         posts = [Post(name=f"post {y:g}", on=f"pad {y:g}", x=0.0, y=y, height=8 * ft) for y in (0.0, self.span)]
         own = Load(name="the beam itself", on="beam", x=0.0, y=0.0, length=self.span, dead=self.beam * self.span)
-        return follow(House(
-            name="one house", levels=tuple(floors), walls=tuple(walls), loads=(own,), posts=tuple(posts),
-            beams=(Beam(name="beam", on=tuple(one.name for one in posts), at=0.0, start=0.0, end=self.span),),
-            pads=tuple(Pad(name=one.on, x=0.0, y=one.y, side=3 * ft) for one in posts)))
+        return follow(
+            House(
+                name="one house",
+                levels=tuple(floors),
+                walls=tuple(walls),
+                loads=(own,),
+                posts=tuple(posts),
+                beams=(Beam(name="beam", on=tuple(one.name for one in posts), at=0.0, start=0.0, end=self.span),),
+                pads=tuple(Pad(name=one.on, x=0.0, y=one.y, side=3 * ft) for one in posts),
+            )
+        )
 
     @property
     def line(self):
@@ -101,8 +131,11 @@ def _width(draw):
 def _line(draw):
     house = _drawn(draw)
     width, answer = (house.left + house.right) / 2, house.line
-    floors = carried([(load * width, "line load") for load in (house.upper, house.lower)],
-                     lambda upper, lower: upper + lower + house.wall, "line load")
+    floors = carried(
+        [(load * width, "line load") for load in (house.upper, house.lower)],
+        lambda upper, lower: upper + lower + house.wall,
+        "line load",
+    )
     return Question(
         prompt=f"{house.told} A beam takes the place of the wall below them. Step 2: what comes down on each foot of it, "
                f"without its own weight? {any_unit('pounds per foot (plf)')}",
@@ -159,8 +192,11 @@ def _pad(draw):
     area, answer = push / house.soil, (push / house.soil) ** 0.5
     (square_feet,) = carried([(area / ft**2, "number")], lambda shown: shown**0.5 * ft, "small length")
     places = len(square_feet.partition(".")[2])
-    brought = next(text for text, value in (_shown(push, "force", more) for more in range(9))
-                   if f"{value / house.soil / ft**2:.{places}f}" == square_feet)
+    brought = next(
+        text
+        for text, value in (_shown(push, "force", more) for more in range(9))
+        if f"{value / house.soil / ft**2:.{places}f}" == square_feet
+    )
     return Question(
         prompt=f"{house.told} The beam below them is {say_length(house.span)} long between the middles of its posts and weighs "
                f"{say_line_load(house.beam)}. The soil bears {say(house.soil, 'area load')}. Step 4: how long is the side of "

@@ -12,7 +12,7 @@ from structlib.rules.choice import RULEBOOK
 footings = RULEBOOK.room("footings")
 
 
-def stepped_up(length: float, step: float=0.5 * inch):
+def stepped_up(length: float, step: float = 0.5 * inch):
     """Return a length that is asked for, to the next step up.
 
     ``length``, ``step`` [mm]; gives [mm].
@@ -34,7 +34,7 @@ def concrete():
     return footings.concrete_weight()
 
 
-def pads_by_soil(load: float, base: float=5.5 * inch):
+def pads_by_soil(load: float, base: float = 5.5 * inch):
     """List the smallest plain pad under a post for each class of soil.
 
     ``load`` [N]; ``base`` [mm].
@@ -79,9 +79,7 @@ def wall_footings(line_load: float):
     rows = []
     for name in footings.soil_names()[:3]:
         soil = footings.find_soil(name)
-        width = footings.wall_footing_width(
-            line_load=line_load, soil_pressure=soil.pressure, thickness=8 * inch
-        )
+        width = footings.wall_footing_width(line_load=line_load, soil_pressure=soil.pressure, thickness=8 * inch)
         rows.append(
             (
                 f"{name}, {show(soil.pressure, 'area load')}",
@@ -90,13 +88,11 @@ def wall_footings(line_load: float):
         )
     table = footings.table_footing(construction="light frame", stories=2, foundation="basement")
     rows.append(("the code's table, two stories, basement", show(table.width, "section length")))
-    caption = (
-        f"{show(line_load, 'line load')}, footing 8 in thick, not under 12 in wide. The table: {table.basis}."
-    )
+    caption = f"{show(line_load, 'line load')}, footing 8 in thick, not under 12 in wide. The table: {table.basis}."
     return Table(("under a wall", "width"), rows, caption)
 
 
-def slab_under_a_post(load: float, plate: float=6 * inch, slab: float=4 * inch):
+def slab_under_a_post(load: float, plate: float = 6 * inch, slab: float = 4 * inch):
     """Show what a slab is asked by a post: refused for one that stays, else a demand without verdict.
 
     ``load`` [N]; ``plate``, ``slab`` [mm].
@@ -120,12 +116,11 @@ def slab_under_a_post(load: float, plate: float=6 * inch, slab: float=4 * inch):
     return Table(
         ("on the slab", ""),
         rows,
-        f"{show(load, 'force')} on a {show(plate, 'section length')} plate, "
-        f"{show(slab, 'section length')} of slab",
+        f"{show(load, 'force')} on a {show(plate, 'section length')} plate, {show(slab, 'section length')} of slab",
     )
 
 
-def stone_wall(load: float, plate: float=12 * inch, thickness: float=18 * inch):
+def stone_wall(load: float, plate: float = 12 * inch, thickness: float = 18 * inch):
     """Show how the pressure of a post spreads down a stone or rubble wall.
 
     ``load`` [N]; ``plate``, ``thickness`` [mm].

@@ -32,9 +32,7 @@ _HEIGHTS = tuple(1 * ft + step * ((_TALLEST - 1 * ft) / 44) for step in range(45
 _PLATE = 1.5 * inch
 _PAD_DRAWN = 12 * inch  # in the picture alone, where no rule says how thick
 _LOADS = (("dead", "dead"), ("live", "live"), ("roof live", "roof_live"), ("snow", "snow"))
-_POST_WOODS = tuple(
-    (wood(key).label.split(",")[0], key) for key in ("hem-fir", "spf", "fir", "southern pine")
-)
+_POST_WOODS = tuple((wood(key).label.split(",")[0], key) for key in ("hem-fir", "spf", "fir", "southern pine"))
 _SIZES = (("2x4, solid 4x4", "4"), ("2x6, solid 4x6", "6"), ("2x8, solid 4x8", "8"))
 _MADE = (("plies, nailed", "nailed"), ("plies, bolted", "bolted"), ("one solid 4x", "solid"))
 _HELD = (("held at its ends", "none"), ("held at mid-height", "middle"), ("held all along (wall)", "all"))
@@ -110,12 +108,14 @@ class PostResult:
 class PostPage(Page):
     """The bench of the post: the same beam end feeds it that the three sliders describe."""
 
-    def __init__(self, house: House | None=None, rulebook: Rulebook=RULEBOOK, system: str="us"):
+    def __init__(self, house: House | None = None, rulebook: Rulebook = RULEBOOK, system: str = "us"):
         self.house = demo_house() if house is None else house
         self.rulebook, self.system = rulebook, system
         self.followed = None  # the last path: what a change does not touch is taken over from it
         path = follow(self.house)
-        self.total = path.line_on(*(path.first_bay() if self.house.beams else (path.opening().name, path.opening().middle)))
+        self.total = path.line_on(
+            *(path.first_bay() if self.house.beams else (path.opening().name, path.opening().middle))
+        )
         self.soils = {one.name: one for one in self._told([], ask, rulebook, "soils") or ()}
         self.result = lru_cache(maxsize=64)(self._result)
         self.curves = lru_cache(maxsize=32)(self._curves)
@@ -325,7 +325,9 @@ class PostPage(Page):
         told = []
         for name, soil in self.soils.items():
             if name != result.soil.name:
-                side = ask(self.rulebook, "least_pad", PadMember(values["pad"], result.base, name), result.greatest).side
+                side = ask(
+                    self.rulebook, "least_pad", PadMember(values["pad"], result.base, name), result.greatest
+                ).side
                 told.append(f"{_side(side, self.system)} on {show(soil.pressure, 'area load', self.system)}")
         return f"Pad side asked on other soils: {', '.join(told)}."
 
@@ -337,7 +339,9 @@ class PostPage(Page):
         """What must be said below the numbers, one sentence a note."""
         column = result.column
         notes = list(in_use_notes(values, column.material, "The foot of this post is near soil", self.rulebook))
-        notes += [f"Not judged: {one}." for one in dict.fromkeys((*(why for *_, why in result.not_judged), *result.silent))]
+        notes += [
+            f"Not judged: {one}." for one in dict.fromkeys((*(why for *_, why in result.not_judged), *result.silent))
+        ]
         if result.refused:
             notes.append(f"Not judged: {result.refused}.")
         if result.unbent:
@@ -402,9 +406,7 @@ class PostPage(Page):
             height_ticks=words.height_ticks(system),
             load_unit="lb" if system == "us" else "kN",
             note=words.note(values, result, gates),
-            previous=None
-            if ghost is None
-            else PreviousPost(ghost.column.width, ghost.column.height, ghost.axial),
+            previous=None if ghost is None else PreviousPost(ghost.column.width, ghost.column.height, ghost.axial),
         )
         return draw_post(view, frame)
 

@@ -65,8 +65,7 @@ def softer_soil():
     """
     firm, soft = footings.find_soil("gravel or sandy gravel"), footings.find_soil("clay or silt")
     sides = [
-        footings.pad_side(load=10000 * lb, soil_pressure=soil.pressure, thickness=0 * inch)
-        for soil in (firm, soft)
+        footings.pad_side(load=10000 * lb, soil_pressure=soil.pressure, thickness=0 * inch) for soil in (firm, soft)
     ]
     words = {1.0: "the same", 1.41: "1.41 times as long", 2.0: "2 times as long", 4.0: "4 times as long"}
     return Prediction(

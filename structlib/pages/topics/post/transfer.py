@@ -66,7 +66,9 @@ def transfer_beam(load: float, span: float, place: float):
 def _under_the_header(pushes, choice):
     """What stands under both ends of a header for each push, and what a table of headers gives: rows."""
     studs = [
-        seats.jack_studs(reaction=push, width=choice.ply_width * choice.plies, bearing_value=choice.material.bearing).count
+        seats.jack_studs(
+            reaction=push, width=choice.ply_width * choice.plies, bearing_value=choice.material.bearing
+        ).count
         for push in pushes
     ]
     rows = [
@@ -81,7 +83,9 @@ def _under_the_header(pushes, choice):
     )
     soil = footings.find_soil(footings.soil_names()[0])
     sides = [footings.plain_pad(load=push, soil=soil, base=1.5 * inch)[0] for push in pushes]
-    rows.append(("pad side below, 1,500 psf", *(show(stepped_up(side), "section length", precision=2) for side in sides)))
+    rows.append(
+        ("pad side below, 1,500 psf", *(show(stepped_up(side), "section length", precision=2) for side in sides))
+    )
     # a table of headers has no column for a post; what it gives for the floor alone stands beside it
     cell = header_tables.header_span(_one_floor_table(), choice.name, building_width=24 * ft)
     rows.append(
@@ -94,7 +98,7 @@ def _under_the_header(pushes, choice):
     return rows
 
 
-def post_on_a_header(*, dead: float, live: float, width: float=4 * ft, size: str="2x10", plies: int=2):
+def post_on_a_header(*, dead: float, live: float, width: float = 4 * ft, size: str = "2x10", plies: int = 2):
     """Re-check an existing opening when a new post comes to stand on the middle of its header.
 
     ``dead``, ``live`` [N]; ``width`` [mm].
@@ -130,8 +134,7 @@ def post_on_a_header(*, dead: float, live: float, width: float=4 * ft, size: str
     return Table(
         head,
         rows,
-        f"{plies}-{size} Hem-Fir No.2 over {show(width, 'length')}; the post brings "
-        f"{show(dead + live, 'force')}",
+        f"{plies}-{size} Hem-Fir No.2 over {show(width, 'length')}; the post brings {show(dead + live, 'force')}",
     )
 
 
@@ -143,8 +146,7 @@ def _around_the_stair(joist_span, wide, long, dead, live):
 
     def lines(span, widths):
         return tuple(
-            TypedLoad(kind, LineLoad(0.0, span, area * widths))
-            for kind, area in (("dead", dead), ("live", live))
+            TypedLoad(kind, LineLoad(0.0, span, area * widths)) for kind, area in (("dead", dead), ("live", live))
         )
 
     header_loads = lines(long, tail / 2)
@@ -166,7 +168,14 @@ def _around_the_stair(joist_span, wide, long, dead, live):
     return header_loads, on_trimmer, header, trimmer
 
 
-def stair_opening(*, joist_span: float=14 * ft, wide: float=10 * ft, long: float=3.5 * ft, dead: float=12 * psf, live: float=40 * psf):
+def stair_opening(
+    *,
+    joist_span: float = 14 * ft,
+    wide: float = 10 * ft,
+    long: float = 3.5 * ft,
+    dead: float = 12 * psf,
+    live: float = 40 * psf,
+):
     """Follow the load around an opening in a floor: tail joists, header, trimmers, walls.
 
     ``joist_span``, ``wide``, ``long`` [mm]; ``dead``, ``live`` [MPa].

@@ -90,24 +90,34 @@ def point_load():
     slope_right = integrate(-moment_right / EI, x) + tilt_right
     sag_left = integrate(slope_left, x)
     sag_right = integrate(slope_right, x) + start_right
-    constants = solve([Eq(slope_left.subs(x, a), slope_right.subs(x, a)), Eq(sag_left.subs(x, a), sag_right.subs(x, a)),
-                       Eq(sag_right.subs(x, L), 0)], [tilt, tilt_right, start_right])
+    constants = solve(
+        [
+            Eq(slope_left.subs(x, a), slope_right.subs(x, a)),
+            Eq(sag_left.subs(x, a), sag_right.subs(x, a)),
+            Eq(sag_right.subs(x, L), 0),
+        ],
+        [tilt, tilt_right, start_right],
+    )
     sag = sag_left.subs(constants)
     push = same_as(pushes[left], formulas.simple_point_left_reaction, found)
     prove(constants[tilt], P * a * (L - a) * (2 * L - a) / (6 * L * EI), "the constant as written")
-    along = same_as(sag, formulas.simple_point_deflection_left_of_load,
-                     found | {"bending_stiffness": EI, "position": x})
+    along = same_as(
+        sag, formulas.simple_point_deflection_left_of_load, found | {"bending_stiffness": EI, "position": x}
+    )
     steps = (
-        Step("Take the turning about the right end. The load's lever is what lies beyond it.",
-             Eq(left * L, P * (L - a))),
+        Step(
+            "Take the turning about the right end. The load's lever is what lies beyond it.", Eq(left * L, P * (L - a))
+        ),
         Step("So the nearer support takes more.", Eq(left, push)),
         Step("The two pushes together hold the load.", Eq(right, pushes[right].factor())),
         Step("Left of the load only the left support pushes.", Eq(M, push * x)),
         Step("The moment grows up to the load, and falls after it. This is its peak.", Eq(Symbol("M"), peak)),
         Step("In the middle of the span the peak is greatest of all.", Eq(Symbol("M"), peak.subs(a, L / 2))),
         Step("Moment bends the beam, on either side of the load.", Eq(EI * y.diff(x, 2), -M)),
-        Step("Add up twice. The two sides meet at the load, at one height and one slope. That fixes the constants.",
-             Eq(tilt, P * a * (L - a) * (2 * L - a) / (6 * L * EI))),
+        Step(
+            "Add up twice. The two sides meet at the load, at one height and one slope. That fixes the constants.",
+            Eq(tilt, P * a * (L - a) * (2 * L - a) / (6 * L * EI)),
+        ),
         Step("The line that the beam sags to, left of the load.", Eq(y, along)),
     )
     inputs = {"point_load": (P, "force"), "span": (L, "length"), "load_position": (a, "length")}
@@ -116,8 +126,14 @@ def point_load():
         steps,
         (formulas.simple_point_left_reaction, found, push, left, "force", inputs),
         (formulas.simple_point_moment, found, peak, Symbol("M"), "moment", inputs),
-        (formulas.simple_point_deflection_left_of_load, found | {"bending_stiffness": EI, "position": x}, sag,
-         Symbol("y"), "small length", inputs | {"bending_stiffness": (EI, "stiffness"), "position": (x, "length")}),
+        (
+            formulas.simple_point_deflection_left_of_load,
+            found | {"bending_stiffness": EI, "position": x},
+            sag,
+            Symbol("y"),
+            "small length",
+            inputs | {"bending_stiffness": (EI, "stiffness"), "position": (x, "length")},
+        ),
     )
 
 
@@ -142,14 +158,23 @@ def two_spans():
         Step("Shear adds up to moment.", Eq(M, moment)),
         Step("The shear is zero not in the middle of the span, but nearer the end.", Eq(Symbol("x"), top)),
         Step("There the moment that sags the beam is greatest.", Eq(Symbol(r"M_{\text{span}}"), in_span)),
-        Step("Over the middle support the beam is bent the other way, and more.",
-             Eq(Symbol(r"M_{\text{support}}"), over_support)),
+        Step(
+            "Over the middle support the beam is bent the other way, and more.",
+            Eq(Symbol(r"M_{\text{support}}"), over_support),
+        ),
     )
     inputs = {"line_load": (w, "line load"), "span": (L, "length")}
     return derivation(
         "What changes when the beam runs on over a support?",
         steps,
         (formulas.two_span_uniform_end_reaction, found, found_end, end, "force", inputs),
-        (formulas.two_span_uniform_support_moment, found, over_support, Symbol(r"M_{\text{support}}"), "moment", inputs),
+        (
+            formulas.two_span_uniform_support_moment,
+            found,
+            over_support,
+            Symbol(r"M_{\text{support}}"),
+            "moment",
+            inputs,
+        ),
         (formulas.two_span_uniform_span_moment, found, in_span, Symbol(r"M_{\text{span}}"), "moment", inputs),
     )

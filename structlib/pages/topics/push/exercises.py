@@ -67,9 +67,7 @@ def _moment_under_load(draw):
         dimension="moment",
         answer=answer,
         mistakes=(
-            Mistake(
-                middle, "load in the middle", "P L / 4 is for a load in the middle. This one stands off it."
-            ),
+            Mistake(middle, "load in the middle", "P L / 4 is for a load in the middle. This one stands off it."),
             Mistake(
                 12 * answer,
                 "pound-inches written as pound-feet (x12)",
@@ -178,9 +176,7 @@ def _over_the_support(draw):
                 "The number is in pound-inches. Divide by 12, or name the unit lb-in.",
             ),
             Mistake(8 * answer, "the 8 forgotten", "You stopped at w L². Divide by 8."),
-            Mistake(
-                8 * answer / 12, "fixed ends", "w L² / 12 is for ends held from turning. Here it is w L² / 8."
-            ),
+            Mistake(8 * answer / 12, "fixed ends", "w L² / 12 is for ends held from turning. Here it is w L² / 8."),
         ),
         hints=(
             "It is as great as in the middle of one simple span.",

@@ -33,7 +33,7 @@ _WOOD = "fir"
 class PushPage(Page):
     """The bench of statics: the reader sets a beam and its loads, and four curves answer."""
 
-    def __init__(self, system: str="us"):
+    def __init__(self, system: str = "us"):
         self.system = system
         self.solved = lru_cache(maxsize=64)(self._solved)
 
@@ -152,9 +152,7 @@ class PushPage(Page):
         loads = ()
         if values["load"]:
             loads = (
-                CurveSpread(
-                    0.0, length, values["load"], values["load"], show(values["load"], "line load", system)
-                ),
+                CurveSpread(0.0, length, values["load"], values["load"], show(values["load"], "line load", system)),
             )
         place = min(values["place"], length)
         points_at = (CurvePoint(place, show(values["point"], "force", system)),) if values["point"] else ()
@@ -208,9 +206,7 @@ def two_equal_spans():
     >>> two_equal_spans()["middle support of two equal spans, share of wL"]
     1.25
     """
-    beam = Beam(
-        2000.0, 1.0, (Support(0.0), Support(1000.0), Support(2000.0)), (LineLoad(0.0, 2000.0, 0.001),)
-    )
+    beam = Beam(2000.0, 1.0, (Support(0.0), Support(1000.0), Support(2000.0)), (LineLoad(0.0, 2000.0, 0.001),))
     solution, whole = solve(beam), 1.0 * 1000.0
     return {
         "end support of two equal spans, share of wL": solution.reactions[0].force,
@@ -232,17 +228,26 @@ def formula_beside_solver(*, point_load: float, span: float, load_position: floa
     ('push of the left support', '750 lb', '750 lb')
     """
     given = dict(point_load=point_load, span=span, load_position=load_position)
-    solution = solve(Beam(span, bending_stiffness, (Support(0.0), Support(span)),
-                          (PointLoad(load_position, point_load),)))
+    solution = solve(
+        Beam(span, bending_stiffness, (Support(0.0), Support(span)), (PointLoad(load_position, point_load),))
+    )
     sag = formulas.simple_point_deflection_left_of_load(
-        **given, bending_stiffness=bending_stiffness, position=load_position)
+        **given, bending_stiffness=bending_stiffness, position=load_position
+    )
     pairs = (
-        ("push of the left support", formulas.simple_point_left_reaction(**given), solution.reactions[0].force, "force"),
+        (
+            "push of the left support",
+            formulas.simple_point_left_reaction(**given),
+            solution.reactions[0].force,
+            "force",
+        ),
         ("moment under the load", formulas.simple_point_moment(**given), solution.moment(load_position), "moment"),
         ("sag under the load", sag, solution.deflection(load_position), "small length"),
     )
-    return Table(("", "by the formula", "by the bench"),
-                 [(name, show(one, kind), show(other, kind)) for name, one, other, kind in pairs])
+    return Table(
+        ("", "by the formula", "by the bench"),
+        [(name, show(one, kind), show(other, kind)) for name, one, other, kind in pairs],
+    )
 
 
 hold(globals())

@@ -22,9 +22,12 @@ def off_the_middle():
     words = {0.5: "half", 0.75: "three quarters", 1.0: "all of it", 0.25: "a quarter"}
     return Prediction(
         "One heavy load stands on a simple beam, at a quarter of its span from the left support. How much of it does the "
-        "left support take?", tuple(words.values()), words[share],
+        "left support take?",
+        tuple(words.values()),
+        words[share],
         f"Turn about the other support: the load's lever is {100 * share:.0f} % of the span, so that is the left support's "
-        "share.")
+        "share.",
+    )
 
 
 def middle_post_out():
@@ -37,9 +40,13 @@ def middle_post_out():
     """
     before = -formulas.two_span_uniform_support_moment(line_load=1.0, span=1.0)
     after = formulas.simple_uniform_moment(line_load=1.0, span=2.0)
-    sag = (formulas.simple_uniform_deflection(line_load=1.0, span=2.0, bending_stiffness=1.0)
-           / formulas.two_span_uniform_deflection(line_load=1.0, span=1.0, bending_stiffness=1.0))
+    sag = formulas.simple_uniform_deflection(
+        line_load=1.0, span=2.0, bending_stiffness=1.0
+    ) / formulas.two_span_uniform_deflection(line_load=1.0, span=1.0, bending_stiffness=1.0)
     return Prediction(
         "A beam in one piece runs over a middle post, with two equal spans. The post is taken out. How much greater is the "
-        "greatest moment now?", tuple(_TIMES.values()), _whole_times(after / before),
-        f"And it is not even the worst: the sag grows {sag:.1f} times. Twice the span is not twice the beam.")
+        "greatest moment now?",
+        tuple(_TIMES.values()),
+        _whole_times(after / before),
+        f"And it is not even the worst: the sag grows {sag:.1f} times. Twice the span is not twice the beam.",
+    )

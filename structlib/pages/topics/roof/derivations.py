@@ -87,9 +87,7 @@ def raised_tie():
     found_bend = w * L**2 * a * (2 - a) / 8  # the same, written shorter
     prove(found_bend, frames_along.moment_below_tie(**along), "moment_below_tie")
     prove(found_bend, w * L / 2 * place - w * place**2 / 2, "its free body")
-    found_simple = same_as(
-        w * (L / 2) ** 2 / 8, frames.simple_rafter_moment, {"line_load": w, "building_span": L}
-    )
+    found_simple = same_as(w * (L / 2) ** 2 / 8, frames.simple_rafter_moment, {"line_load": w, "building_span": L})
     found_times = simplify(cancel(found_bend / found_simple))
     at_third = found_times.subs(a, Rational(1, 3))
     steps = (

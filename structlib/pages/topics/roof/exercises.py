@@ -44,13 +44,9 @@ def _eave_push(draw):
                 "divided by 2 h",
                 "You divided by 2 h. It is 8 h: half of the turning is used up by the load itself.",
             ),
-            Mistake(
-                answer / 2, "half the push", "You halved it. Each eave gets the whole push, one each way."
-            ),
+            Mistake(answer / 2, "half the push", "You halved it. Each eave gets the whole push, one each way."),
             Mistake(2 * answer, "both eaves added", "You added both eaves. They are one pull in one tie."),
-            Mistake(
-                load * width / 2, "the lift of the wall", "That is what the wall lifts. The push is sideways."
-            ),
+            Mistake(load * width / 2, "the lift of the wall", "That is what the wall lifts. The push is sideways."),
             Mistake(
                 frames.rafter_thrust(line_load=load, building_span=width, rise=width * rise_in_12 / 12),
                 "rise over the whole width",
@@ -89,9 +85,7 @@ def _raised_tie_pull(draw):
         dimension="force",
         answer=answer,
         mistakes=(
-            Mistake(
-                level, "tie at the eave", "That is the pull at the eave. A raised tie has a shorter lever."
-            ),
+            Mistake(level, "tie at the eave", "That is the pull at the eave. A raised tie has a shorter lever."),
             Mistake(
                 level * (1 - 1 / part),
                 "times instead of over",
@@ -178,9 +172,7 @@ def _steeper_push(draw):
     before, after = draw.choice(
         ((3, 4), (3, 6), (4, 6), (4, 8), (5, 8), (6, 8), (6, 9), (6, 12), (8, 12), (9, 12), (12, 6))
     )
-    push = [
-        frames.rafter_thrust(line_load=1.0, building_span=24.0, rise=float(rise)) for rise in (before, after)
-    ]
+    push = [frames.rafter_thrust(line_load=1.0, building_span=24.0, rise=float(rise)) for rise in (before, after)]
     answer = push[1] / push[0]
     return Question(
         prompt=(
@@ -234,9 +226,7 @@ def _peak_without_tie(draw):
                 "That is a rafter with a tie. Without one, the span is the whole width.",
             ),
             Mistake(8 * answer, "the 8 forgotten", "You stopped at w L². Divide by 8."),
-            Mistake(
-                answer / 2, "shared by two", "Both rafters meet in one joint. It carries the whole moment."
-            ),
+            Mistake(answer / 2, "shared by two", "Both rafters meet in one joint. It carries the whole moment."),
             Mistake(
                 answer / (spacing / ft),
                 "spacing forgotten",
@@ -291,20 +281,16 @@ def _name_of_the_tie(draw):
         dimension="word",
         answer=answer,
         mistakes=tuple(
-            Mistake(
-                other, f"taken as {other}", f"{told[other]} This one is {inches} in up of {12 * rise} in."
-            )
+            Mistake(other, f"taken as {other}", f"{told[other]} This one is {inches} in up of {12 * rise} in.")
             for other in _KINDS
             if other != answer
         ),
         hints=(
             "Divide the height by the rise.",
             f"share = {inches} in / ____.",
-            f"share = {inches} / {12 * rise} = {say(inches / (12 * rise), 'number')}. Compare with 1/3 and"
-            f" 2/3.",
+            f"share = {inches} / {12 * rise} = {say(inches / (12 * rise), 'number')}. Compare with 1/3 and 2/3.",
         ),
-        solution=f"{inches} / {12 * rise} = "
-        f"{say(inches / (12 * rise), 'number')}.\n\n{told[answer]}\n\n**{answer}**.",
+        solution=f"{inches} / {12 * rise} = {say(inches / (12 * rise), 'number')}.\n\n{told[answer]}\n\n**{answer}**.",
         numbers={"rise": rise, "inches": inches},
         tolerance=0,
         choices=_KINDS,

@@ -140,7 +140,7 @@ class RoofResult:
 class RoofPage(Page):
     """The bench of the roof: a pair of rafters under a load on plan, and four ways to hold it."""
 
-    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
+    def __init__(self, system: str = "us", rulebook: Rulebook = RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.result = lru_cache(maxsize=64)(self._result)
         self.ask = lru_cache(maxsize=256)(lambda answer, *asked: ask(rulebook, answer, *asked))
@@ -206,7 +206,9 @@ class RoofPage(Page):
         wanted = lambda asked: _wanted(asked, values["sets"], of_snow)  # noqa: E731
         roof, level = judge_element(path, "roof", self.rulebook, wanted), path.house.part("roof")
         pair, spacing = roof.element.pair, level.joist.spacing
-        near, far = ({kind: amount for kind, amount in zip(LoadsByType({}), stretch[0])} for stretch in pair.stretches[0].loads)
+        near, far = (
+            {kind: amount for kind, amount in zip(LoadsByType({}), stretch[0])} for stretch in pair.stretches[0].loads
+        )
         present = {kind for kind in near if near[kind] or far[kind]}
         total = lambda one, loads: sum(one.factor(kind) * load for kind, load in loads.items())  # noqa: E731
         weigh = (lambda one: one.factor("snow")) if of_snow else (lambda one: total(one, near))
@@ -230,8 +232,13 @@ class RoofPage(Page):
         along = piece.material.modulus * piece.width * piece.depth
         tie = level.tie and piece_of(level.tie)
         drop = max(abs(one.solution.extremes.deflection.value) for one in ridge.demands) if ridge else 0.0
-        return pair_moves(*rafters, axial_stiffness=along, bending_stiffness=along * piece.depth**2 / 12, ridge_drop=drop,
-                          tie_axial_stiffness=tie and tie.material.modulus * tie.width * tie.depth)
+        return pair_moves(
+            *rafters,
+            axial_stiffness=along,
+            bending_stiffness=along * piece.depth**2 / 12,
+            ridge_drop=drop,
+            tie_axial_stiffness=tie and tie.material.modulus * tie.width * tie.depth,
+        )
 
     def _side(self, values, house, even, silent):
         """The same roof with its snow on the left slope alone: the case, the loads, and why there is none."""
@@ -256,7 +263,9 @@ class RoofPage(Page):
         answers = _set_by_sliders(even, values)
         side_checks = ()
         # a ridge beam feels the mean of both sides, and a ridge board neither
-        if side is not None and (values["sets"] == RAFTERS or even.ridge and (blown.leeward + blown.windward) / 2 > values["snow"]):
+        if side is not None and (
+            values["sets"] == RAFTERS or even.ridge and (blown.leeward + blown.windward) / 2 > values["snow"]
+        ):
             side_answers = _set_by_sliders(side, values)
             snowy = {"snow", *(asked.combination.name for one in side_answers for asked in one.demands)}
             side_checks = tuple(
@@ -264,7 +273,11 @@ class RoofPage(Page):
                 for one in _merged(side_answers) if one.combination in snowy  # the others are asked by the even case too
             )  # fmt: skip
             told = {one.refused for one in answers}
-            answers += [replace(one, left_out=one.left_out + MARK) for one in side_answers if one.left_out and one.refused not in told]
+            answers += [
+                replace(one, left_out=one.left_out + MARK)
+                for one in side_answers
+                if one.left_out and one.refused not in told
+            ]
         ground, rise, beam = values["ground"], values["rise"], values["holds"] == "ridge beam"
         tied = not beam and values["holds"] != "nothing" and not even.roof.gates
         joints = [one for case in (even, side) if case for one in case.answers(TieJointMember)]
@@ -362,8 +375,11 @@ def _wanted(asked, sets, of_snow):
     """Of the members of a roof those that the page shows: what the sliders set, the tie and its joint; the left rafter."""
     first = next((one for one, _ in asked if isinstance(one, RafterMember)), None)
     shown = (RidgeBoardMember, BeamMember, TieJointMember) if sets == RIDGE else (TieMember, TieJointMember)
-    return [(one, tuple(each for each in demands if each.combination.factor("snow")) if of_snow else demands)
-            for one, demands in asked if isinstance(one, shown) or one is first and sets == RAFTERS]
+    return [
+        (one, tuple(each for each in demands if each.combination.factor("snow")) if of_snow else demands)
+        for one, demands in asked
+        if isinstance(one, shown) or one is first and sets == RAFTERS
+    ]
 
 
 def _set_by_sliders(case, values):
@@ -391,7 +407,11 @@ def _pair(result):
 def _shares(height):
     """Places along a rafter that are drawn: closer where a tie bends it."""
     steps = [i / 16 for i in range(17)]
-    return (*(step * height for step in steps), *(height + step * (1 - height) for step in steps)) if height else tuple(steps)
+    return (
+        (*(step * height for step in steps), *(height + step * (1 - height) for step in steps))
+        if height
+        else tuple(steps)
+    )
 
 
 def _shape(case, side):

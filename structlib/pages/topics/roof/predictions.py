@@ -21,9 +21,7 @@ def steeper_or_flatter():
     >>> steeper_or_flatter().right
     'half as hard'
     """
-    flat, steep = (
-        frames.rafter_thrust(line_load=50 * psf, building_span=24 * ft, rise=rise * ft) for rise in (6, 12)
-    )
+    flat, steep = (frames.rafter_thrust(line_load=50 * psf, building_span=24 * ft, rise=rise * ft) for rise in (6, 12))
     return Prediction(
         "A roof rises 6 in 12. The same house gets a roof of 12 in 12, with the same load on plan. How "
         "hard does it push now?",
@@ -65,9 +63,7 @@ def colder_roof():
     'it carries more snow'
     """
     ground = snow.ground_snow(40 * psf, edition=snow.EDITION, basis=snow.BASIS)
-    before, after, change = snow.thermal_change(
-        ground, before="heated", after="cold ventilated roof", exposure=1.0
-    )
+    before, after, change = snow.thermal_change(ground, before="heated", after="cold ventilated roof", exposure=1.0)
     choices = ("it carries less snow", "the snow stays the same", "it carries more snow")
     return Prediction(
         "An attic gets insulation and ventilation. What does that do to the snow on the roof?",
@@ -91,8 +87,7 @@ def collar_under_weight():
     right = choices[2] if with_collar[2].startswith("pressed") else choices[0]
     thrust = frames.rafter_thrust(line_load=(DEAD + SNOW) * SPACING, building_span=SPAN, rise=RISE)
     return Prediction(
-        "There is a tie at the eaves, and a collar tie high up. Snow lies on the roof. What happens in "
-        "the collar tie?",
+        "There is a tie at the eaves, and a collar tie high up. Snow lies on the roof. What happens in the collar tie?",
         choices,
         right,
         f"The rafters sag and squeeze it: {with_collar[2]}. The tie below is then pulled with "

@@ -14,12 +14,12 @@ snow = RULEBOOK.room("snow")
 
 
 def snow_steps(
-    ground: float=40 * psf,
-    rise: float=6,
-    thermal: str="cold ventilated roof",
-    exposure: str="partially exposed",
-    width: float=SPAN,
-    system: str="us",
+    ground: float = 40 * psf,
+    rise: float = 6,
+    thermal: str = "cold ventilated roof",
+    exposure: str = "partially exposed",
+    width: float = SPAN,
+    system: str = "us",
 ):
     """Follow the snow from the ground to the roof, a factor at a time.
 
@@ -68,7 +68,7 @@ def snow_steps(
     return Table(("snow", "factor", "load on plan", "from"), rows)
 
 
-def colder_roof(ground: float=40 * psf, system: str="us"):
+def colder_roof(ground: float = 40 * psf, system: str = "us"):
     """Set the snow before and after insulation beside each other: less heat leaks out, less snow melts.
 
     ``ground`` [MPa].
@@ -105,7 +105,7 @@ def colder_roof(ground: float=40 * psf, system: str="us"):
     )
 
 
-def one_side_snow(ground: float=40 * psf, system: str="us"):
+def one_side_snow(ground: float = 40 * psf, system: str = "us"):
     """Compare balanced snow with snow on one slope only: push, ridge, and the walls.
 
     ``ground`` [MPa].
@@ -134,16 +134,12 @@ def one_side_snow(ground: float=40 * psf, system: str="us"):
         (
             "load on the wall of the loaded side",
             "force",
-            lambda left, right: frames_uneven.uneven_eave_reaction(
-                near_load=left, far_load=right, building_span=SPAN
-            ),
+            lambda left, right: frames_uneven.uneven_eave_reaction(near_load=left, far_load=right, building_span=SPAN),
         ),
         (
             "upright force across the ridge joint",
             "force",
-            lambda left, right: frames_uneven.ridge_shear(
-                left_load=left, right_load=right, building_span=SPAN
-            ),
+            lambda left, right: frames_uneven.ridge_shear(left_load=left, right_load=right, building_span=SPAN),
         ),
         (
             "bending in the loaded rafter",

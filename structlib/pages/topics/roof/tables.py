@@ -39,7 +39,7 @@ def _parted(solved):
     return solved.move("right")[0] - solved.move("left")[0]
 
 
-def collar_tie(system: str="us"):
+def collar_tie(system: str = "us"):
     """Show what a collar tie does under weight: with a tie at the eaves, and alone.
 
     Examples
@@ -79,7 +79,7 @@ def collar_tie(system: str="us"):
     )
 
 
-def what_ties_are_called(system: str="us"):
+def what_ties_are_called(system: str = "us"):
     """List what a tie counts as by its height, in the words of the rules.
 
     Examples
@@ -103,7 +103,7 @@ def what_ties_are_called(system: str="us"):
     return Table(("height of the tie", "it is a", "what it does", "its pull", "bending"), rows)
 
 
-def board_or_beam(ridge_span: float=12 * ft, system: str="us"):
+def board_or_beam(ridge_span: float = 12 * ft, system: str = "us"):
     """Set a ridge board beside a ridge beam: what each carries, and what it needs below.
 
     ``ridge_span`` [mm].
@@ -142,7 +142,9 @@ def board_or_beam(ridge_span: float=12 * ft, system: str="us"):
     return Table(("", "ridge board", "ridge beam"), rows, caption)
 
 
-def headroom(building_span: float=SPAN, rise: float=RISE, load: float=DEAD + SNOW, frame: str="page", system: str="us"):
+def headroom(
+    building_span: float = SPAN, rise: float = RISE, load: float = DEAD + SNOW, frame: str = "page", system: str = "us"
+):
     """Draw the headroom a raised tie gains against the pull and the bending it costs.
 
     ``building_span``, ``rise`` [mm]; ``load`` [MPa].
@@ -195,7 +197,7 @@ def headroom(building_span: float=SPAN, rise: float=RISE, load: float=DEAD + SNO
     return Picture(draw_headroom(view, frame))
 
 
-def stiff_peak(system: str="us"):
+def stiff_peak(system: str = "us"):
     """Say what a stiffened peak would have to carry when there is no tie, beside a rafter with one.
 
     Examples
@@ -224,7 +226,7 @@ def stiff_peak(system: str="us"):
     return Table(("without any tie", "asked"), rows, gate)
 
 
-def formula_beside_frame(height_fraction: float=0.25, system: str="us"):
+def formula_beside_frame(height_fraction: float = 0.25, system: str = "us"):
     """Answer one raised tie twice: by the derived formulas, and by a frame solver that does not know them.
 
     Examples
@@ -253,15 +255,13 @@ def formula_beside_frame(height_fraction: float=0.25, system: str="us"):
         ),
         (
             "bending at the tie",
-            frames.simple_rafter_moment(**alike)
-            * frames.raised_tie_bending_factor(height_fraction=height_fraction),
+            frames.simple_rafter_moment(**alike) * frames.raised_tie_bending_factor(height_fraction=height_fraction),
             solved.moment("left rafter 1", 1.0),
             "moment",
         ),
         (
             "most bending",
-            frames.simple_rafter_moment(**alike)
-            * frames.raised_tie_greatest_factor(height_fraction=height_fraction),
+            frames.simple_rafter_moment(**alike) * frames.raised_tie_greatest_factor(height_fraction=height_fraction),
             _bending(solved),
             "moment",
         ),
@@ -269,15 +269,12 @@ def formula_beside_frame(height_fraction: float=0.25, system: str="us"):
     )
     return Table(
         ("", "by the formula", "by the solver"),
-        [
-            (name, show(one, kind, system), show(float(other), kind, system))
-            for name, one, other, kind in pairs
-        ],
+        [(name, show(one, kind, system), show(float(other), kind, system)) for name, one, other, kind in pairs],
         "The solver also counts that the rafters shorten along themselves.",
     )
 
 
-def steep_against_flat(load: float=50 * psf, system: str="us"):
+def steep_against_flat(load: float = 50 * psf, system: str = "us"):
     """Compare the push of one house under one load on plan at three slopes.
 
     ``load`` [MPa].

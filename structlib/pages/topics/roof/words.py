@@ -16,8 +16,10 @@ RAFTERS, RIDGE = "rafters", "ridge"
 MARK = ", one side"
 #: How a row calls a member for which a rulebook has no rule.
 KINDS = {RafterMember: "rafters", TieMember: "tie", RidgeBoardMember: "ridge board", BeamMember: "ridge beam"}
-NOTHING_HOLDS = ("Nothing holds these rafters, so they can slide apart: a hinged pair without a tie is a mechanism. "
-                 "Only its push is shown.")
+NOTHING_HOLDS = (
+    "Nothing holds these rafters, so they can slide apart: a hinged pair without a tie is a mechanism. "
+    "Only its push is shown."
+)
 # a load that the page shows, rounded to three digits, may be typed back
 _ROUNDING = 0.005
 _LETTERS = {"D": "dead", "Lr": "roof live", "L": "live", "S": "snow"}
@@ -44,9 +46,14 @@ def rows(result, system, withdrawn=()):
     """Return what is asked and what can be given, as rows of text."""
     found = [*_demand_rows(result, system), *_one_side_rows(result, system)]
     found += [_check_row(check, result, system, withdrawn) for check in result.all_checks]
-    found += [(name, "", "", "" if withdrawn else "no answer", "the rule does not cover it; see the notes")
-              for name, _ in result.left_out]
-    found += [(name, _asked_of(one, system), "", "" if withdrawn else "not judged", one.refused) for name, one in result.not_judged]
+    found += [
+        (name, "", "", "" if withdrawn else "no answer", "the rule does not cover it; see the notes")
+        for name, _ in result.left_out
+    ]
+    found += [
+        (name, _asked_of(one, system), "", "" if withdrawn else "not judged", one.refused)
+        for name, one in result.not_judged
+    ]
     return tuple(found + _more_rows(result, system, withdrawn))
 
 
@@ -60,7 +67,9 @@ def _demand_rows(result, system):
     if result.holds == "ridge beam":
         per_foot = frames.ridge_post_load(ridge_load=case.ridge_line, spans=1 * ft)
         yield asked("push at each eave", say(0.0, "force"), "the ridge beam carries, so nothing pushes")
-        yield asked("load along the ridge", say(case.ridge_line, "line load"), f"{most}; w L / 2, its own weight left out")
+        yield asked(
+            "load along the ridge", say(case.ridge_line, "line load"), f"{most}; w L / 2, its own weight left out"
+        )
         yield asked("an end post, per foot of ridge span", say(per_foot, "force"), "half of the span")
     else:
         raised = result.holds == "raised tie"
@@ -149,7 +158,10 @@ def _more_rows(result, system, withdrawn):
         count = "no count" if nails.nails is None else str(nails.nails)
         found.append((f"{nails.fastener} nails, each joint of the tie", count, "", "", nails.told))
     if not withdrawn:
-        found += [(f"code: {one.symbol}, times", f"{one.value:g}", "", "", f"{one.clause}; {one.verified}") for one in result.raised]
+        found += [
+            (f"code: {one.symbol}, times", f"{one.value:g}", "", "", f"{one.clause}; {one.verified}")
+            for one in result.raised
+        ]
     return found
 
 
@@ -160,10 +172,14 @@ def notes(result, system):
     """Return what must be said below the numbers."""
     found = [*_notes_of_sliders(result, system), *_notes_of_tie(result)]
     found += [f"No answer to {name}: {refused}." for name, refused in result.left_out]
-    found += [f"Not judged: {one}." for one in dict.fromkeys((*(one.refused for _, one in result.not_judged), *result.silent))]
+    found += [
+        f"Not judged: {one}." for one in dict.fromkeys((*(one.refused for _, one in result.not_judged), *result.silent))
+    ]
     if result.holds in ("tie", "raised tie"):
-        found.append("The tie is a 2x6 of Douglas Fir-Larch No.2, checked for its pull alone. A ceiling on it bends it "
-                     "too, and a lap in it passes the whole pull on. Slip of its joints is left out of the spread.")
+        found.append(
+            "The tie is a 2x6 of Douglas Fir-Larch No.2, checked for its pull alone. A ceiling on it bends it "
+            "too, and a lap in it passes the whole pull on. Slip of its joints is left out of the spread."
+        )
     rule = result.blown_rule
     if result.side is not None:
         found.append(
@@ -173,20 +189,31 @@ def notes(result, system):
             "work the first out from the second, as below."
         )
     elif rule is not None and result.values["snow"] and result.values["rise"] <= rule.greatest_rise:
-        found.append(f"Ground snow is 0, so these shares take the snow as even on both slopes. {rule.asks} That bends one "
-                     "rafter more.")
-    found.append("Weight and snow only: wind, which lifts, is not here. "
-                 "Overhangs, which take a little of the push away, are left out.")
+        found.append(
+            f"Ground snow is 0, so these shares take the snow as even on both slopes. {rule.asks} That bends one "
+            "rafter more."
+        )
+    found.append(
+        "Weight and snow only: wind, which lifts, is not here. "
+        "Overhangs, which take a little of the push away, are left out."
+    )
     return (*found, CAUTION)
 
 
 def _notes_of_sliders(result, system):
     beam = result.holds == "ridge beam"
     if result.values["sets"] == RIDGE:
-        yield ("The sliders set the ridge beam; span is from post to post. The rafters drawn are 2x8 fir." if beam else
-               "There is no ridge beam here, so the sliders set a ridge board; choose a ridge beam under Held by.")
+        yield (
+            "The sliders set the ridge beam; span is from post to post. The rafters drawn are 2x8 fir."
+            if beam
+            else "There is no ridge beam here, so the sliders set a ridge board; choose a ridge beam under Held by."
+        )
         return
-    waits = "slider House width waits" if result.holds == "raised tie" else "sliders House width and Height of raised tie wait"
+    waits = (
+        "slider House width waits"
+        if result.holds == "raised tie"
+        else "sliders House width and Height of raised tie wait"
+    )
     yield f"The sliders set the rafters: the house is twice their span wide, {width(result, system)}. The {waits}."
     if beam:
         yield "The ridge beam is drawn, not sized: let the sliders set the ridge beam."
@@ -197,8 +224,10 @@ def _notes_of_tie(result):
     if height and height < frames.TIE_GOVERNS_FROM:
         more = frames.raised_tie_greatest_factor(height_fraction=height)
         at_tie = frames.raised_tie_bending_factor(height_fraction=height)
-        yield (f"Bending at the tie is {at_tie:.2f} times that of a tie at the eaves; between tie and ridge it is "
-               f"{more:.2f} times.{' The code' + chr(39) + 's factor goes by the first.' if result.raised or result.gates else ''}")
+        yield (
+            f"Bending at the tie is {at_tie:.2f} times that of a tie at the eaves; between tie and ridge it is "
+            f"{more:.2f} times.{' The code' + chr(39) + 's factor goes by the first.' if result.raised or result.gates else ''}"
+        )
 
 
 # ---- the picture's texts ------------------------------------------------------------------------------
@@ -230,13 +259,21 @@ def stats(result, system):
     case, holds = result.even, result.holds
     stat = lambda word, value, dimension, role: RoofStat(word, show(value, dimension, system), role)  # noqa: E731
     if holds == "nothing":
-        return (stat("push at each eave", case.thrust, "force", "force"), RoofStat("held by", "nothing", "governs"),
-                RoofStat("eaves part by", "no limit", "moved"))
-    bent = (stat("most bending, a rafter", case.moment[0], "moment", "moment"),
-            stat("eaves part by", case.moves.spread, "small length", "moved"))
+        return (
+            stat("push at each eave", case.thrust, "force", "force"),
+            RoofStat("held by", "nothing", "governs"),
+            RoofStat("eaves part by", "no limit", "moved"),
+        )
+    bent = (
+        stat("most bending, a rafter", case.moment[0], "moment", "moment"),
+        stat("eaves part by", case.moves.spread, "small length", "moved"),
+    )
     if holds == "ridge beam":
-        return (stat("push at each eave", 0.0, "force", "force"), stat("load along the ridge", case.ridge_line, "line load", "force"),
-                *bent)
+        return (
+            stat("push at each eave", 0.0, "force", "force"),
+            stat("load along the ridge", case.ridge_line, "line load", "force"),
+            *bent,
+        )
     at_eave = "push at each eave" if holds == "tie" else "push if tied at eaves"
     return (stat(at_eave, case.thrust, "force", "force"), stat("pull in the tie", case.pull, "force", "force"), *bent)
 
@@ -249,14 +286,22 @@ def one_side_stats(result, system):
         case = "one side" if one > even else "even load"
         return RoofStat(f"{word}, {case}", show(max(even, one), dimension, system), role)
 
-    bent = (most("bending", lambda case: case.moment[0], "moment", "moment"),
-            most("eaves part", lambda case: case.moves.spread, "small length", "moved"))
+    bent = (
+        most("bending", lambda case: case.moment[0], "moment", "moment"),
+        most("eaves part", lambda case: case.moves.spread, "small length", "moved"),
+    )
     if result.holds == "ridge beam":
-        return (RoofStat("push at each eave", show(0.0, "force", system), "force"),
-                most("ridge load", lambda case: case.ridge_line, "line load", "force"), *bent)
+        return (
+            RoofStat("push at each eave", show(0.0, "force", system), "force"),
+            most("ridge load", lambda case: case.ridge_line, "line load", "force"),
+            *bent,
+        )
     at_eave = "push" if result.holds == "tie" else "push if tied"
-    return (most(at_eave, lambda case: case.thrust, "force", "force"), most("tie pull", lambda case: case.pull, "force", "force"),
-            *bent)
+    return (
+        most(at_eave, lambda case: case.thrust, "force", "force"),
+        most("tie pull", lambda case: case.pull, "force", "force"),
+        *bent,
+    )
 
 
 def note(result, system):

@@ -28,7 +28,9 @@ def _share_of(nominal, plies, spacing, moment, push):
     return next(one.share for one in RULEBOOK.checks(member, (demand,)) if one.kind == "bending")
 
 
-def dormer(rafters_cut: int=3, below: float=2 * ft, above: float=4 * ft, nominal: str="2x8", system: str="us"):
+def dormer(
+    rafters_cut: int = 3, below: float = 2 * ft, above: float = 4 * ft, nominal: str = "2x8", system: str = "us"
+):
     """Plan a dormer: what its headers carry, and what that asks of the rafters beside it, built now or later.
 
     ``below``, ``above`` [mm].
@@ -57,9 +59,7 @@ def dormer(rafters_cut: int=3, below: float=2 * ft, above: float=4 * ft, nominal
         ),
     )
     moments = [abs(solve(one).extremes.moment.value) for one in (today, later)]
-    push = frames_along.compression_above_tie(
-        **pair(), rise=RISE, height_fraction=0.0, distance_from_ridge=half
-    )
+    push = frames_along.compression_above_tie(**pair(), rise=RISE, height_fraction=0.0, distance_from_ridge=half)
     later_push = push * (1 + rafters_cut / 2)
     # rafters side by side help each other; a trimmer stands alone beside its opening
     shares = [
@@ -84,12 +84,17 @@ def dormer(rafters_cut: int=3, below: float=2 * ft, above: float=4 * ft, nominal
         "The walls of the dormer, its own roof and its hangers are not in it, nor what holds the feet of the cut rafters: "
         "plan that with the engineer."
     )
-    return Table(
-        ("", "a rafter today", "opening, single trimmers", "opening, trimmers doubled"), rows, caption
-    )
+    return Table(("", "a rafter today", "opening, single trimmers", "opening, trimmers doubled"), rows, caption)
 
 
-def dormer_plan(rafters_cut: int=3, below: float=2 * ft, above: float=4 * ft, nominal: str="2x8", frame: str="page", system: str="us"):
+def dormer_plan(
+    rafters_cut: int = 3,
+    below: float = 2 * ft,
+    above: float = 4 * ft,
+    nominal: str = "2x8",
+    frame: str = "page",
+    system: str = "us",
+):
     """Draw the opening of `dormer` from above: cut rafters, headers, and the second ply of each trimmer.
 
     ``below``, ``above`` [mm].
@@ -118,7 +123,7 @@ def dormer_plan(rafters_cut: int=3, below: float=2 * ft, above: float=4 * ft, no
     return Picture(draw_dormer(view, frame))
 
 
-def slipping_joints(system: str="us"):
+def slipping_joints(system: str = "us"):
     """Show how far the eaves part when the joints of a tie slip, beside what the rafters bend.
 
     Examples
@@ -129,9 +134,7 @@ def slipping_joints(system: str="us"):
     rows = []
     for height, name in ((0.0, "at the eaves"), (0.25, "a quarter up"), (1 / 3, "a third up")):
         given = {**pair(), "rise": RISE, "height_fraction": height}
-        bent = frames_spread.spread_by_bending(
-            **given, bending_stiffness=stiffness("2x8")["bending_stiffness"]
-        )
+        bent = frames_spread.spread_by_bending(**given, bending_stiffness=stiffness("2x8")["bending_stiffness"])
         told = [show(bent, "small length", system)]
         for slip in (1 / 16 * inch, 1 / 8 * inch):
             opened = frames_spread.spread_by_tie(
@@ -141,13 +144,11 @@ def slipping_joints(system: str="us"):
         rows.append((name, *told))
     slips = [show(part * inch, "section length", system) for part in (1 / 16, 1 / 8)]
     head = ("tie", "rafters bend alone", *(f"and each joint slips {slip}" for slip in slips))
-    caption = (
-        "How far the eaves part. How much a nailed joint slips is not worked out here: try what you see."
-    )
+    caption = "How far the eaves part. How much a nailed joint slips is not worked out here: try what you see."
     return Table(head, rows, caption)
 
 
-def heel_nails(ground: float=30 * psf, building_span: float=SPAN, system: str="us"):
+def heel_nails(ground: float = 30 * psf, building_span: float = SPAN, system: str = "us"):
     """Set the nails of the heel joint by the code's table beside a calculation, over the slope.
 
     ``ground`` [MPa]; ``building_span`` [mm].
@@ -175,7 +176,11 @@ def heel_nails(ground: float=30 * psf, building_span: float=SPAN, system: str="u
             rise=rise / 12 * building_span / 2,
         )
         ours = roof_ties.heel_joint_nails(
-            thrust=thrust, fastener=dowels.nail("16d common"), rafter=piece, tie=piece, time_factor=UNDER_SNOW.time_factor
+            thrust=thrust,
+            fastener=dowels.nail("16d common"),
+            rafter=piece,
+            tie=piece,
+            time_factor=UNDER_SNOW.time_factor,
         )
         count = roof_ties.heel_count(cell, ours)
         rows.append(
@@ -185,9 +190,7 @@ def heel_nails(ground: float=30 * psf, building_span: float=SPAN, system: str="u
                 str(count.by_table),
                 str(count.by_calculation),
                 str(count.nails),
-                ""
-                if cell.exact
-                else f"cell of {cell.rise:g} in 12, {show(cell.building_span, 'length', system)}",
+                "" if cell.exact else f"cell of {cell.rise:g} in 12, {show(cell.building_span, 'length', system)}",
             )
         )
     caption = (
@@ -200,7 +203,7 @@ def heel_nails(ground: float=30 * psf, building_span: float=SPAN, system: str="u
     return Table(("slope", "thrust of a pair", *by, "the table's cell"), rows, caption)
 
 
-def bolted_joint(diameter: float=0.5 * inch, bolts: int=2, system: str="us"):
+def bolted_joint(diameter: float = 0.5 * inch, bolts: int = 2, system: str = "us"):
     """Check a raised tie bolted to old rafters: the bolts, their distances, and the tie at its holes.
 
     ``diameter`` [mm].
@@ -247,7 +250,7 @@ def bolted_joint(diameter: float=0.5 * inch, bolts: int=2, system: str="us"):
     return Table(("check", "asked", "can give", "share", "rule"), rows, caption)
 
 
-def layers_added(*, trigger: float, trigger_source: str, system: str="us"):
+def layers_added(*, trigger: float, trigger_source: str, system: str = "us"):
     """Say by how much added layers change the load on what stays, beside a trigger from the reader's own
     code.
 
@@ -286,9 +289,7 @@ def layers_added(*, trigger: float, trigger_source: str, system: str="us"):
         + ", ".join(f"{one.name} {show(one.area_load, 'area load', system)}" for one in added)
         + ". Snow grows too, because the roof gets colder. Weights are examples of this page."
     )
-    return Table(
-        ("member", "before", "after", "change", f"trigger of {100 * trigger:g} %", "from"), rows, caption
-    )
+    return Table(("member", "before", "after", "change", f"trigger of {100 * trigger:g} %", "from"), rows, caption)
 
 
 hold(globals())

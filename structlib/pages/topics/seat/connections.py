@@ -29,7 +29,7 @@ def _joint(ply_width, dowels):
     return wood, main, dowels.wood_piece(thickness=ply_width, **given)
 
 
-def usual_nailing(rulebook: Rulebook=RULEBOOK):
+def usual_nailing(rulebook: Rulebook = RULEBOOK):
     """Return the usual nailing of plies where nothing has to pass; None where the rulebook has none.
 
     Examples
@@ -43,7 +43,7 @@ def usual_nailing(rulebook: Rulebook=RULEBOOK):
         return None
 
 
-def pattern_words(system: str="us", rulebook: Rulebook=RULEBOOK):
+def pattern_words(system: str = "us", rulebook: Rulebook = RULEBOOK):
     """Name the usual nailing of plies where nothing, or next to nothing, has to pass between them.
 
     Examples
@@ -58,7 +58,7 @@ def pattern_words(system: str="us", rulebook: Rulebook=RULEBOOK):
     return f"the usual pattern: {one.nail} in {one.lines} lines, every {apart} ({one.name}, {one.verified})"
 
 
-def ways_to_give_way(ply_width: float=1.5 * inch, system: str="us", rulebook: Rulebook=RULEBOOK):
+def ways_to_give_way(ply_width: float = 1.5 * inch, system: str = "us", rulebook: Rulebook = RULEBOOK):
     """Compare what one nail, lag screw and bolt pass from a side ply to the plies behind it, and how they yield.
 
     ``ply_width`` [mm].
@@ -94,7 +94,7 @@ def ways_to_give_way(ply_width: float=1.5 * inch, system: str="us", rulebook: Ru
     return Table(("fastener", "passes", "it gives way when", "its hardest way would take"), rows, caption)
 
 
-def distances_wanted(ply_width: float=1.5 * inch, system: str="us", rulebook: Rulebook=RULEBOOK):
+def distances_wanted(ply_width: float = 1.5 * inch, system: str = "us", rulebook: Rulebook = RULEBOOK):
     """List how far a nail, a lag screw and a bolt stand from ends, edges and each other, load across the grain.
 
     ``ply_width`` [mm].
@@ -114,8 +114,7 @@ def distances_wanted(ply_width: float=1.5 * inch, system: str="us", rulebook: Ru
             slender = min(found.main_length, found.side_length) / fastener.diameter
         wants = dowels.least_distances(fastener, load="perpendicular", slenderness=slender)
         full = {
-            name: show(wants[name][0], "section length", system)
-            for name in ("end", "edge", "in a row", "between rows")
+            name: show(wants[name][0], "section length", system) for name in ("end", "edge", "in a row", "between rows")
         }
         word = "guidance, no rule: " if dowels.is_thin(fastener.diameter) else ""
         rows.append((fastener.name, *full.values(), f"{word}{wants['end'][2]}, {wants['end'][3]}"))

@@ -56,10 +56,7 @@ def _seat_length(draw):
         hints=(
             "Push over pressure is an area. Area over width is a length.",
             "Seat = push / (____ × value).",
-            (
-                f"Seat = {say(push, 'force')} / ({say(_width(plies), 'section length')} × "
-                f"{say(value, 'stress')})."
-            ),
+            (f"Seat = {say(push, 'force')} / ({say(_width(plies), 'section length')} × {say(value, 'stress')})."),
         ),
         solution=(
             f"Width in contact: {plies} × 1 1/2 in = {say(_width(plies), 'section length')}.\n\nArea needed:"
@@ -96,12 +93,8 @@ def _crushing_share(draw):
         dimension="ratio",
         answer=answer,
         mistakes=(
-            Mistake(
-                2 * answer, "half span forgotten", "You set the whole load on one end. Each end takes half."
-            ),
-            Mistake(
-                plies * answer, "one ply only", f"You took one ply. All {plies} plies press on the plate."
-            ),
+            Mistake(2 * answer, "half span forgotten", "You set the whole load on one end. Each end takes half."),
+            Mistake(plies * answer, "one ply only", f"You took one ply. All {plies} plies press on the plate."),
             Mistake(1 / answer, "upside down", "Turn it round: what is asked, over what can be given."),
             Mistake(
                 answer * seat / inch,
@@ -178,10 +171,7 @@ def _which_face(draw):
         hints=(
             "Both faces feel one and the same push on one and the same area.",
             "Seat = push / (width × the ____ value). Then look at the code's ____.",
-            (
-                f"Seat = {say(push, 'force')} / ({say(_width(plies), 'section length')} × "
-                f"{min(beam, plate)} psi)."
-            ),
+            (f"Seat = {say(push, 'force')} / ({say(_width(plies), 'section length')} × {min(beam, plate)} psi)."),
         ),
         solution=(
             "\n\n".join(f"{why[name]} {say(needed[name], 'small length')}." for name in _FACES)
@@ -215,9 +205,7 @@ def _jack_stud_count(draw):
                 "rounded down",
                 "You rounded down. There is no part of a stud: the next whole one counts.",
             ),
-            Mistake(
-                found.count + 1, "one too many", "You added a king stud. The header does not sit on that."
-            ),
+            Mistake(found.count + 1, "one too many", "You added a king stud. The header does not sit on that."),
             Mistake(
                 max(1, -int(-(needed / 2) // _PLY)),
                 "halved",
@@ -232,10 +220,7 @@ def _jack_stud_count(draw):
         hints=(
             "First the seat that the header needs. Then count studs until it is there.",
             "Studs = push / (width × value) / ____, rounded ____.",
-            (
-                f"Seat = {say(push, 'force')} / ({say(_width(plies), 'section length')} × "
-                f"{say(value, 'stress')})."
-            ),
+            (f"Seat = {say(push, 'force')} / ({say(_width(plies), 'section length')} × {say(value, 'stress')})."),
         ),
         solution=(
             f"Seat needed: {say(push, 'force')} / ({say(_width(plies), 'section length')} × "
@@ -275,9 +260,7 @@ def _joist_seat(draw):
                 "whole gap off each",
                 "You took the whole gap off each joist. Each one loses half of it.",
             ),
-            Mistake(
-                width - gap, "not shared", "You took the gap off the width. Now share it between two joists."
-            ),
+            Mistake(width - gap, "not shared", "You took the gap off the width. Now share it between two joists."),
             Mistake((width + gap) / 2, "gap added", "You added the gap. It takes seat away."),
         ),
         hints=(

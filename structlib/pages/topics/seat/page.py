@@ -93,7 +93,7 @@ class SeatResult:
 class SeatPage(Page):
     """The bench of the seat: one end of a beam, close up, and the two faces that press on each other."""
 
-    def __init__(self, system: str="us", rulebook: Rulebook=RULEBOOK):
+    def __init__(self, system: str = "us", rulebook: Rulebook = RULEBOOK):
         self.system, self.rulebook = system, rulebook
         self.house = demo_house()
         path = follow(self.house)
@@ -147,7 +147,9 @@ class SeatPage(Page):
         stops = comes_down(values)[0] + ((SEAT_NOT_KNOWN,) if values["below"] == UNKNOWN else ())
         lengths, jacks = told("bearing_lengths", seat.member, push) or (), told("jack_studs", seat.member, push)
         area = told("area_factor", seat.member)
-        return SeatResult(judged.whole.answers[0], seat, push, lengths, jacks, area, tuple(silent), stops + judged.gates)
+        return SeatResult(
+            judged.whole.answers[0], seat, push, lengths, jacks, area, tuple(silent), stops + judged.gates
+        )
 
     def compute(self, values, before=None, frame="page"):
         now = self.result(tuple(values.items()))
@@ -167,20 +169,39 @@ class SeatPage(Page):
         system, push = self.system, show(now.push.axial, "force", self.system)
         own = show(now.beam.member.weight_per_length, "line load", system)
         rows = [("push on the seat", push, "", "", f"{now.push.combination.name}; own weight of {own} in it")]
-        rows += [(name, push, "", "not judged", one.refused)
-                 for name, one in (("seat", now.seat), ("whole beam", now.beam)) if one.refused]
+        rows += [
+            (name, push, "", "not judged", one.refused)
+            for name, one in (("seat", now.seat), ("whole beam", now.beam))
+            if one.refused
+        ]
         rows += self._judged("crushing the beam", now.check(BEAM_FACE), now, gates)
         rows += self._judged("crushing the plate", now.check(PLATE_FACE), now, gates)
-        rows += [(f"seat length for {face}", show(length, "small length", system), "", "", "R / (b F)")
-                 for face, length in zip(("the beam's face", "the plate below"), now.lengths)]
+        rows += [
+            (f"seat length for {face}", show(length, "small length", system), "", "", "R / (b F)")
+            for face, length in zip(("the beam's face", "the plate below"), now.lengths)
+        ]
         if now.area is not None:
-            rows.append(("bearing area factor", f"{now.area.value:.2f}", "", "",
-                         f"1 at a beam's end: no wood beyond it to help; {now.area.clause}"))
+            rows.append(
+                (
+                    "bearing area factor",
+                    f"{now.area.value:.2f}",
+                    "",
+                    "",
+                    f"1 at a beam's end: no wood beyond it to help; {now.area.clause}",
+                )
+            )
         rows += self._judged("least seat of the code here", now.check(LEAST_SEAT), now, gates)
         rows += self._judged(now.whole and now.whole.name, now.whole, now, gates)
         if now.jacks is not None and not gates:
-            rows.append(("jack studs for the beam's face", str(now.jacks.count), "", "",
-                         f"seat of {show(now.jacks.seat_given, 'section length', system)}; {now.jacks.clause}"))
+            rows.append(
+                (
+                    "jack studs for the beam's face",
+                    str(now.jacks.count),
+                    "",
+                    "",
+                    f"seat of {show(now.jacks.seat_given, 'section length', system)}; {now.jacks.clause}",
+                )
+            )
         return tuple(rows)
 
     def _judged(self, name, check, now, gates):
@@ -243,19 +264,20 @@ class SeatPage(Page):
 
 def _faces(now, gates, system):
     """Both faces as the picture tells them; where a gate stands, what presses on each and no share."""
-    told = (("beam pressed by" if gates else "crushing the beam", now.check(BEAM_FACE)), ("crushing the plate", now.check(PLATE_FACE)))
+    told = (
+        ("beam pressed by" if gates else "crushing the beam", now.check(BEAM_FACE)),
+        ("crushing the plate", now.check(PLATE_FACE)),
+    )
     if gates:
         return tuple(Face(word, show(one.asked, "stress", system), 0.0, False) for word, one in told if one)
-    return tuple(Face(word, show(one.share, "ratio"), one.share, one is now.governs or _alike(now)) for word, one in told if one)
+    return tuple(
+        Face(word, show(one.share, "ratio"), one.share, one is now.governs or _alike(now)) for word, one in told if one
+    )
 
 
 def _alike(now):
     plate, beam = now.check(PLATE_FACE), now.check(BEAM_FACE)
-    return (
-        plate is not None
-        and now.governs.kind != LEAST_SEAT
-        and abs(plate.share - beam.share) < 1e-9 * beam.share
-    )
+    return plate is not None and now.governs.kind != LEAST_SEAT and abs(plate.share - beam.share) < 1e-9 * beam.share
 
 
 def _ghost(now):

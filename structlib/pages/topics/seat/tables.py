@@ -24,7 +24,7 @@ bearing, column_strength, dowels, factors, fastening, nailing_patterns, seats = 
 _GAP = 0.25 * inch
 
 
-def joist_seats(ply_width: float=1.5 * inch, gap: float=_GAP, system: str="us"):
+def joist_seats(ply_width: float = 1.5 * inch, gap: float = _GAP, system: str = "us"):
     """Compare the seat that each joist gets over a beam of one to four plies, in line and side by side.
 
     ``ply_width``, ``gap`` [mm].
@@ -58,12 +58,10 @@ def joist_seats(ply_width: float=1.5 * inch, gap: float=_GAP, system: str="us"):
         f"Seat of each joist. The code asks for {show(apart.needed, 'section length', system)}. "
         f"The gap here is {show(gap, 'section length', system)}."
     )
-    return Table(
-        ("plies", "beam is wide", "in line, touching", "in line, with the gap", "side by side"), rows, caption
-    )
+    return Table(("plies", "beam is wide", "in line, touching", "in line, with the gap", "side by side"), rows, caption)
 
 
-def post_follows(ply_width: float=1.5 * inch, system: str="us"):
+def post_follows(ply_width: float = 1.5 * inch, system: str = "us"):
     """Show what a post of fewer plies than the beam leaves without a post below it.
 
     ``ply_width`` [mm].
@@ -88,7 +86,7 @@ def post_follows(ply_width: float=1.5 * inch, system: str="us"):
     return Table(("beam", "post of 2 plies", "post of 3 plies", "post of 4 plies"), rows)
 
 
-def area_factors(away: float=12 * inch, system: str="us"):
+def area_factors(away: float = 12 * inch, system: str = "us"):
     """List the bearing area factor of a short seat at a beam's end, and away from it.
 
     ``away`` [mm].
@@ -100,8 +98,7 @@ def area_factors(away: float=12 * inch, system: str="us"):
     """
     lengths = numpy.array([1.0, 1.5, 3.0, 4.5, 6.0]) * inch
     at_end, inside = (
-        bearing.bearing_area_factor(bearing_length=lengths, distance_to_end=distance)
-        for distance in (0.0, away)
+        bearing.bearing_area_factor(bearing_length=lengths, distance_to_end=distance) for distance in (0.0, away)
     )
     rows = [
         (show(length, "section length", system), f"{one:.3f}", f"{other:.3f}")
@@ -110,7 +107,9 @@ def area_factors(away: float=12 * inch, system: str="us"):
     return Table(("seat", "at the end", f"{show(away, 'section length', system)} from the end"), rows)
 
 
-def jack_counts(wood: tuple[str, ...]=("Spruce-Pine-Fir", "No.1/No.2"), plies: tuple[int, ...]=(2, 3, 4), system: str="us"):
+def jack_counts(
+    wood: tuple[str, ...] = ("Spruce-Pine-Fir", "No.1/No.2"), plies: tuple[int, ...] = (2, 3, 4), system: str = "us"
+):
     """Count the jack studs under a beam's end, over its push.
 
     Examples
@@ -123,8 +122,7 @@ def jack_counts(wood: tuple[str, ...]=("Spruce-Pine-Fir", "No.1/No.2"), plies: t
     material = find_material(*wood)
     pushes = numpy.array([1000, 2000, 3000, 4000, 5000, 6000, 8000]) * lb
     columns = [
-        seats.jack_studs(reaction=pushes, width=count * 1.5 * inch, bearing_value=material.bearing)
-        for count in plies
+        seats.jack_studs(reaction=pushes, width=count * 1.5 * inch, bearing_value=material.bearing) for count in plies
     ]
     rows = [
         (
@@ -143,7 +141,7 @@ def jack_counts(wood: tuple[str, ...]=("Spruce-Pine-Fir", "No.1/No.2"), plies: t
     return Table(("push of that end", *(f"{count} plies" for count in plies)), rows, caption)
 
 
-def least_seats(system: str="us"):
+def least_seats(system: str = "us"):
     """List the code's least seats and, marked as such, what the trade does.
 
     Examples
@@ -159,7 +157,7 @@ def least_seats(system: str="us"):
     return Table(("on", "code's least", "rule", "common practice, no rule"), rows)
 
 
-def pockets(left_behind: float=4 * inch, system: str="us"):
+def pockets(left_behind: float = 4 * inch, system: str = "us"):
     """List the seat in a pocket cut into masonry walls, beside the code's least. Only the demand is told.
 
     ``left_behind`` [mm].
@@ -182,7 +180,7 @@ def pockets(left_behind: float=4 * inch, system: str="us"):
     return Table(("wall", "pocket cut", "seat left in it", "code's least"), rows, caption)
 
 
-def pocket_conditions(left_behind: float=4 * inch, wall: float=8 * inch):
+def pocket_conditions(left_behind: float = 4 * inch, wall: float = 8 * inch):
     """List what a pocket asks of the person who cuts it.
 
     ``left_behind``, ``wall`` [mm].
@@ -196,7 +194,9 @@ def pocket_conditions(left_behind: float=4 * inch, wall: float=8 * inch):
     return Table(("to verify on site",), [(condition,) for condition in pocket.conditions])
 
 
-def swinging_in(clear_width: float=12 * ft, depth: float=9.25 * inch, width: float=4.5 * inch, system: str="us"):
+def swinging_in(
+    clear_width: float = 12 * ft, depth: float = 9.25 * inch, width: float = 4.5 * inch, system: str = "us"
+):
     """Compare ways to get a beam in between two walls: how long it may be, and the seats it is left with.
 
     ``clear_width``, ``depth``, ``width`` [mm].
@@ -252,7 +252,7 @@ def _down(length, system):
     return floor(length / step + 1e-9) * step
 
 
-def at_an_angle(species: str="Spruce-Pine-Fir", grade: str="No.1/No.2", size: str="2x6", system: str="us"):
+def at_an_angle(species: str = "Spruce-Pine-Fir", grade: str = "No.1/No.2", size: str = "2x6", system: str = "us"):
     """List the bearing value of a rafter's seat cut over the slope of the roof.
 
     Notes
@@ -269,9 +269,7 @@ def at_an_angle(species: str="Spruce-Pine-Fir", grade: str="No.1/No.2", size: st
     board = dressed_size(size)
     along, _ = column_strength.crushing_value(wood, width=board.width, depth=board.depth, time_factor=1.0)
     rows = []
-    steps = [("level beam", 0.0)] + [
-        (f"rafter at {rise} in 12", numpy.arctan2(rise, 12)) for rise in (4, 6, 8, 12)
-    ]
+    steps = [("level beam", 0.0)] + [(f"rafter at {rise} in 12", numpy.arctan2(rise, 12)) for rise in (4, 6, 8, 12)]
     for name, slope in (*steps, ("end grain of a post", pi / 2)):
         value = bearing.bearing_value_at_angle(
             along=along, across=wood.bearing, sine=float(numpy.cos(slope)), cosine=float(numpy.sin(slope))
@@ -311,7 +309,9 @@ def nailing_on_top():
     return Table(("pattern", "nail", "spacing", "lines", "how they stand", "known"), rows, caption)
 
 
-def nailing_from_the_side(side_load: float=400 * plf, size: str="2x10", nail: str="16d common", lines: int=3, system: str="us"):
+def nailing_from_the_side(
+    side_load: float = 400 * plf, size: str = "2x10", nail: str = "16d common", lines: int = 3, system: str = "us"
+):
     """Work out the nails of beams whose load hangs on one side only.
 
     ``side_load`` [N/mm].
@@ -356,7 +356,7 @@ def nailing_from_the_side(side_load: float=400 * plf, size: str="2x10", nail: st
     return Table(("plies", "to pass to the next ply", "one nail", "nails", "to verify"), rows, caption)
 
 
-def held_ends(system: str="us", **changes):
+def held_ends(system: str = "us", **changes):
     """List what connects the end of the bench's beam must hold: a demand in force, never a product.
 
     Examples
@@ -371,9 +371,7 @@ def held_ends(system: str="us", **changes):
     rows = []
     for name, kind in (("hanger, if it hung instead", "hanger"), ("post cap below it", "post cap")):
         demand = fastening.connection_demand(kind, reactions)
-        rows.append(
-            (name, f"{show(demand.down, 'force', system)} down", demand.down_combination, demand.sentence)
-        )
+        rows.append((name, f"{show(demand.down, 'force', system)} down", demand.down_combination, demand.sentence))
     member = now.beam.member
     held = fastening.beam_end_restraint(depth=member.depth, width=member.width, moment=moment)
     rows.append(
@@ -415,7 +413,7 @@ def printed_example():
     return {"seat of a joist 50 mm wide that pushes with 2250 N": length}
 
 
-def joist_picture(ply_width: float=1.5 * inch, gap: float=_GAP, system: str="us"):
+def joist_picture(ply_width: float = 1.5 * inch, gap: float = _GAP, system: str = "us"):
     """Draw two joists in line over beams of two, three and four plies.
 
     ``ply_width``, ``gap`` [mm].
@@ -441,7 +439,9 @@ def joist_picture(ply_width: float=1.5 * inch, gap: float=_GAP, system: str="us"
     return draw_joists_on_beam(view)
 
 
-def swing_picture(clear_width: float=12 * ft, depth: float=9.25 * inch, ledge: float=3 * inch, system: str="us"):
+def swing_picture(
+    clear_width: float = 12 * ft, depth: float = 9.25 * inch, ledge: float = 3 * inch, system: str = "us"
+):
     """Draw a beam on its way in between two walls, and the seats it is left with on jack studs.
 
     ``clear_width``, ``depth``, ``ledge`` [mm].

@@ -28,9 +28,7 @@ def _plate_share(draw):
     steel = Part(modulus=_STEEL, width=thick, depth=one.depth)
     answer = shares_by_stiffness([wood, steel])[1]
     ratio, wide = _STEEL / modulus, plies * one.width
-    (counts,) = carried(
-        [(ratio * thick, "small length")], lambda shown: shown / (shown + wide), "ratio"
-    )
+    (counts,) = carried([(ratio * thick, "small length")], lambda shown: shown / (shown + wide), "ratio")
     return Question(
         prompt=(
             f"A flitch beam has {plies} plies of {one.name} with E of {say(modulus, 'stress')}. The steel "
@@ -41,9 +39,7 @@ def _plate_share(draw):
         dimension="ratio",
         answer=answer,
         mistakes=(
-            Mistake(
-                1 - answer, "the wood's share", "That is the share of the wood. The plate takes the rest."
-            ),
+            Mistake(1 - answer, "the wood's share", "That is the share of the wood. The plate takes the rest."),
             Mistake(
                 thick / (thick + wide),
                 "thickness alone",
@@ -68,8 +64,7 @@ def _plate_share(draw):
         hints=(
             "All bend alike, so each takes load by its E I. Like depths cancel.",
             "share = n × t / (n × t + ____), with n = E of steel / E of wood.",
-            f"n = {say(ratio, 'number')}; t = {say(thick, 'section length')}; wood"
-            f" {say(wide, 'section length')} wide.",
+            f"n = {say(ratio, 'number')}; t = {say(thick, 'section length')}; wood {say(wide, 'section length')} wide.",
         ),
         solution=(
             f"n = 29,000,000 psi / {say(modulus, 'stress')} = {say(ratio, 'number')}.\n\nThe plate counts as"
@@ -138,9 +133,7 @@ def _sister_end(draw):
         dimension="force",
         answer=answer,
         mistakes=(
-            Mistake(
-                answer / share, "the whole moment", "You took the whole moment. The sister has a share of it."
-            ),
+            Mistake(answer / share, "the whole moment", "You took the whole moment. The sister has a share of it."),
             Mistake(
                 answer / 12,
                 "feet over inches (/12)",

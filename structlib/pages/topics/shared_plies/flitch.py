@@ -20,7 +20,7 @@ _BOLT = 0.5 * inch
 _ALL_ALONG = ("bending", "sag")  # kinds of checks that stand at no end
 
 
-def flitch_table(beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False):
+def flitch_table(beam: Flitch = None, job: BeamJob = None, plate_bears: bool = False):
     """List the checks of a flitch beam.
 
     Examples
@@ -59,7 +59,7 @@ def _example_bolts(beam=None, job=None, plate_bears=False):
     return beam, bolts, length
 
 
-def bolts_table(beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False):
+def bolts_table(beam: Flitch = None, job: BeamJob = None, plate_bears: bool = False):
     """List what the bolts of a flitch beam pass on, and how they stand.
 
     Examples
@@ -103,7 +103,7 @@ def bolts_table(beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False):
     )
 
 
-def holes_table(beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False):
+def holes_table(beam: Flitch = None, job: BeamJob = None, plate_bears: bool = False):
     """List every hole of the drilling template.
 
     Examples
@@ -137,7 +137,14 @@ class TemplateSheet:
         return self.alt
 
 
-def template_sheet(start: float=0.0, end: float=16 * inch, beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False, drawing: str=""):
+def template_sheet(
+    start: float = 0.0,
+    end: float = 16 * inch,
+    beam: Flitch = None,
+    job: BeamJob = None,
+    plate_bears: bool = False,
+    drawing: str = "",
+):
     """Draw the drilling template of a stretch of the flitch beam, in true size.
 
     ``start``, ``end`` [mm].
@@ -153,12 +160,17 @@ def template_sheet(start: float=0.0, end: float=16 * inch, beam: Flitch=None, jo
         f"from {show(start, 'length')} to {show(end, 'length')}: {count} "
         f"hole{'' if count == 1 else 's'} for 1/2 in bolts"
     )
-    return TemplateSheet(
-        drilling_template(holes, **sizes), f"drilling template, true size, {words}, and a 4 in ruler"
-    )
+    return TemplateSheet(drilling_template(holes, **sizes), f"drilling template, true size, {words}, and a 4 in ruler")
 
 
-def template_pages(start: float=0.0, end: float=16 * inch, beam: Flitch=None, job: BeamJob=None, plate_bears: bool=False, drawing: str=""):
+def template_pages(
+    start: float = 0.0,
+    end: float = 16 * inch,
+    beam: Flitch = None,
+    job: BeamJob = None,
+    plate_bears: bool = False,
+    drawing: str = "",
+):
     """Lay the drilling template of a stretch of the flitch beam out on letter paper, in true size.
 
     ``start``, ``end`` [mm].
@@ -201,7 +213,7 @@ def _drilled(start, end, beam, job, plate_bears, drawing):
     }
 
 
-def plate_pieces_table(beam: Flitch=None, job: BeamJob=None):
+def plate_pieces_table(beam: Flitch = None, job: BeamJob = None):
     """List what the plate weighs in one, two and three pieces.
 
     Examples
@@ -221,9 +233,7 @@ def plate_pieces_table(beam: Flitch=None, job: BeamJob=None):
             str(count), show(one.end - one.start, "length"), show(one.weight, "weight"), alone, flitch.splice_note(count),
         ))  # fmt: skip
     head = ("pieces", "length of each", "weight of each", "wood alone at the first cut", "what the cut does")
-    return Table(
-        head, rows, f"{beam.plate.name}; share of the wood's own bending value where the plate is cut"
-    )
+    return Table(head, rows, f"{beam.plate.name}; share of the wood's own bending value where the plate is cut")
 
 
 def _wood_alone(beam, job, load, place):

@@ -38,7 +38,7 @@ _FULL_STEEL = 24 * ksi
 class UnlikePliesPage(Page):
     """The bench of shared load: old plies, something new beside, on or between them, and what each takes."""
 
-    def __init__(self, rulebook: Rulebook=RULEBOOK, system: str="us"):
+    def __init__(self, rulebook: Rulebook = RULEBOOK, system: str = "us"):
         self.rulebook, self.system = rulebook, system
         self.case = lru_cache(maxsize=64)(self._case)
         self.answer = lru_cache(maxsize=64)(self._answer)
@@ -49,9 +49,7 @@ class UnlikePliesPage(Page):
         new_depths = _PLATE_DEPTHS if kind == "flitch" else _depths(partner, 11.875 * inch)
         return (
             Slide("span", "Span", "length", 4 * ft, 20 * ft, 3 * inch, 12 * ft),
-            Steps(
-                "depth", "Depth, old plies", "section length", _depths(_OLD_WOOD, 11.25 * inch), 9.25 * inch
-            ),
+            Steps("depth", "Depth, old plies", "section length", _depths(_OLD_WOOD, 11.25 * inch), 9.25 * inch),
             Slide("plies", "Plies, old", "count", 1, 4, 1, 2),
             Pick("arrangement", "New piece", ARRANGEMENTS, "sister"),
             Pick("partner", "Made of", _PARTNERS, "lvl 2.0"),
@@ -97,10 +95,14 @@ class UnlikePliesPage(Page):
         told = lambda value, dimension: show(value, dimension, self.system)  # noqa: E731
         rows = []
         for one in answer.checks:
-            given, share = ("", "") if gates else (told(one.given, one.dimension), verdict.share_text(one, answer.checks))
+            given, share = (
+                ("", "") if gates else (told(one.given, one.dimension), verdict.share_text(one, answer.checks))
+            )
             rows.append((one.name, told(one.asked, one.dimension), given, share, self._rule(one, answer)))
         # a gate withdraws verdicts; that there is none is no verdict
-        rows += [(name, told(asked, what), "", "" if gates else "not judged", "") for name, asked, what, _ in answer.unjudged]
+        rows += [
+            (name, told(asked, what), "", "" if gates else "not judged", "") for name, asked, what, _ in answer.unjudged
+        ]
         rows.append(("stiffness, times the old plies", f"{case.stiffness / case.alone:.2f} x", "", "",
                      "the sum of E I; more where a seam is joined"))  # fmt: skip
         return (*rows, *self._by_statics(case, answer))
@@ -123,11 +125,19 @@ class UnlikePliesPage(Page):
         if case.job.kind == "stack":
             nails = "how many nails pass it is not judged"
             if answer.fastening:
-                nails = f"{case.flow / answer.fastening.value * ft:.0f} 16d common nails in each foot, and they give way"
+                nails = (
+                    f"{case.flow / answer.fastening.value * ft:.0f} 16d common nails in each foot, and they give way"
+                )
             slip = show(case.slip, "small length", self.system, 3 if self.system == "us" else 2)
             return [
                 ("slip at each end", slip, "", "", "from the slope at the end"),
-                ("force along the seam, if nothing slipped", told(case.flow, "line load"), "", "", f"V Q / I at the ends: {nails}"),
+                (
+                    "force along the seam, if nothing slipped",
+                    told(case.flow, "line load"),
+                    "",
+                    "",
+                    f"V Q / I at the ends: {nails}",
+                ),
             ]
         rows = []
         if case.groups:  # a short sister has no room for the usual arm
@@ -322,8 +332,7 @@ def _boxes(case):
 
     def row(count, start, wide, high):
         return tuple(
-            (start + k * (wide + gap), high[0], start + k * (wide + gap) + wide, high[1])
-            for k in range(count)
+            (start + k * (wide + gap), high[0], start + k * (wide + gap) + wide, high[1]) for k in range(count)
         )
 
     if case.job.kind == "stack":

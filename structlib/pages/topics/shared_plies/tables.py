@@ -35,7 +35,7 @@ from structlib.rules.members import Crossing, Fasteners, Flitch, PlyJointMember,
 NAIL_SLIP_MODULUS = table_value("joint_slip", "nail_16d")
 
 
-def sister_table(lengths: tuple[float, ...]=(1.0, 0.8, 0.6, 0.4), **changes):
+def sister_table(lengths: tuple[float, ...] = (1.0, 0.8, 0.6, 0.4), **changes):
     """Set sisters of several lengths beside each other.
 
     Examples
@@ -67,7 +67,9 @@ def sister_table(lengths: tuple[float, ...]=(1.0, 0.8, 0.6, 0.4), **changes):
     )
 
 
-def stack_table(spacings: tuple[float, ...]=(12 * inch, 6 * inch, 3 * inch), span: float=12 * ft, moment: float=3000 * lb * ft):
+def stack_table(
+    spacings: tuple[float, ...] = (12 * inch, 6 * inch, 3 * inch), span: float = 12 * ft, moment: float = 3000 * lb * ft
+):
     """Set two 2x6 stacked loose, nailed and joined beside each other.
 
     ``spacings``, ``span`` [mm]; ``moment`` [N*mm].
@@ -95,18 +97,15 @@ def stack_table(spacings: tuple[float, ...]=(12 * inch, 6 * inch, 3 * inch), spa
     rows = []
     for words, joined in seams:
         stiffness = partly_joined_stiffness([top, bottom], joined=joined)
-        rows.append(
-            (words, show(joined, "ratio"), f"{stiffness / alone:.2f} x", f"{alone / stiffness:.2f} x")
-        )
+        rows.append((words, show(joined, "ratio"), f"{stiffness / alone:.2f} x", f"{alone / stiffness:.2f} x"))
     return Table(
         ("seam", "acts as one", "stiffness, times one board", "sag, times one board"),
         rows,
-        f"two 2x6 laid on one another over {show(span, 'length')}; one nail slips 1 mm under 1,000 N "
-        f"(recalled)",
+        f"two 2x6 laid on one another over {show(span, 'length')}; one nail slips 1 mm under 1,000 N (recalled)",
     )
 
 
-def side_load_table(load: float=600 * plf, plies: tuple[int, ...]=(2, 3, 4)):
+def side_load_table(load: float = 600 * plf, plies: tuple[int, ...] = (2, 3, 4)):
     """List the nails of beams that are loaded on one side only.
 
     ``load`` [N/mm].
@@ -122,7 +121,9 @@ def side_load_table(load: float=600 * plf, plies: tuple[int, ...]=(2, 3, 4)):
     for count in plies:
         passes = show(load_to_pass(side_load=load, plies=count), "line load")
         try:
-            found = ask(RULEBOOK, "joined_plies", PlyJointMember(wood, 1.5 * inch, 9.25 * inch, count, fasteners), crossing)
+            found = ask(
+                RULEBOOK, "joined_plies", PlyJointMember(wood, 1.5 * inch, 9.25 * inch, count, fasteners), crossing
+            )
         except OutsideRule as refusal:
             rows.append((f"{count}-2x10", passes, "refused", str(refusal)))
             continue
@@ -139,7 +140,10 @@ def side_load_table(load: float=600 * plf, plies: tuple[int, ...]=(2, 3, 4)):
     )
 
 
-def steel_table(names: tuple[str, ...]=("W8x18", "W8x24", "W10x22"), braces: tuple[float, ...]=(0.0, 4 * ft, 8 * ft, 12 * ft, 16 * ft)):
+def steel_table(
+    names: tuple[str, ...] = ("W8x18", "W8x24", "W10x22"),
+    braces: tuple[float, ...] = (0.0, 4 * ft, 8 * ft, 12 * ft, 16 * ft),
+):
     """List what steel beams carry in bending, by the distance between their braces.
 
     ``braces`` [mm].
@@ -153,8 +157,7 @@ def steel_table(names: tuple[str, ...]=("W8x18", "W8x24", "W10x22"), braces: tup
     steel_moment = RULEBOOK.room("steel_beams").steel_moment
     found = [[steel_moment(one, unbraced_length=length) for length in braces] for one in shapes]
     rows = [
-        (one.name, *(f"{moment.allowed / (kip * ft):.1f}" for moment in moments))
-        for one, moments in zip(shapes, found)
+        (one.name, *(f"{moment.allowed / (kip * ft):.1f}" for moment in moments)) for one, moments in zip(shapes, found)
     ]
     yields = " and ".join(f"{strength / ksi:.0f}" for strength in sorted({s.yield_strength for s in shapes}))
     known = least_verified([moment.verified for moments in found for moment in moments])
@@ -168,7 +171,7 @@ def steel_table(names: tuple[str, ...]=("W8x18", "W8x24", "W10x22"), braces: tup
     )
 
 
-def four_ways_table(middle: float=11.25 * inch, left: float=None, right: float=None, job: BeamJob=None):
+def four_ways_table(middle: float = 11.25 * inch, left: float = None, right: float = None, job: BeamJob = None):
     """Span the opening in sawn lumber, LVL, flitch and steel, within the depth at each end.
 
     ``middle``, ``left``, ``right`` [mm].
@@ -211,8 +214,7 @@ def four_ways_table(middle: float=11.25 * inch, left: float=None, right: float=N
             one.family,
             one.name,
             show(one.depth, "section length"),
-            show(one.share, "ratio")
-            + (", over" if one.share > 1 else f", {one.withheld}" if one.withheld else ""),
+            show(one.share, "ratio") + (", over" if one.share > 1 else f", {one.withheld}" if one.withheld else ""),
             one.governs,
             show(one.weight, "weight"),
             show(one.piece_weight, "weight"),
@@ -289,7 +291,7 @@ def printed_steel_beam():
     }
 
 
-def two_sisters_against_their_sum(old_modulus: float=1.0e6 * psi):
+def two_sisters_against_their_sum(old_modulus: float = 1.0e6 * psi):
     """Sister a tired joist with a new one of the same size, and compare it with the sum of both.
 
     ``old_modulus`` [MPa].

@@ -19,14 +19,11 @@ def tributary_line_load():
             Eq(on_joist, p * s),
         ),
         Step(
-            "Take the turning about one end. The whole load acts at the middle of the span. The far wall"
-            " pushes back.",
+            "Take the turning about one end. The whole load acts at the middle of the span. The far wall pushes back.",
             Eq(push * L, on_joist * L * (L / 2), evaluate=False),
         ),
         Step("So each end carries half.", Eq(push, found_push)),
-        Step(
-            "The wall gets one such push every joist spacing. Divide by the spacing.", Eq(on_wall, push / s)
-        ),
+        Step("The wall gets one such push every joist spacing. Divide by the spacing.", Eq(on_wall, push / s)),
         Step(
             "The spacing cancels. The wall carries the area load times half the span.",
             Eq(on_wall, found_wall),
@@ -77,12 +74,8 @@ def middle_support():
             "Cut over the support, the joists would bring half of each span, one span in all.",
             Eq(Symbol(r"R_{\text{cut}}"), share),
         ),
-        Step(
-            "Run through, they bring a quarter more.", Eq(middle / Symbol(r"R_{\text{cut}}"), push / share)
-        ),
-        Step(
-            "So the middle wall carries a strip of floor, one span and a quarter wide.", Eq(width, push / w)
-        ),
+        Step("Run through, they bring a quarter more.", Eq(middle / Symbol(r"R_{\text{cut}}"), push / share)),
+        Step("So the middle wall carries a strip of floor, one span and a quarter wide.", Eq(width, push / w)),
     )
     return derivation(
         "Why does a middle support carry a quarter more?",

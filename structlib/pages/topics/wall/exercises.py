@@ -40,8 +40,7 @@ def _tributary_width(draw):
             Mistake(
                 left + right,
                 "half span forgotten",
-                "You gave the wall both whole spans. Each joist has two ends. The wall gets one of them:"
-                " half.",
+                "You gave the wall both whole spans. Each joist has two ends. The wall gets one of them: half.",
             ),
             Mistake(
                 left / 2,
@@ -205,9 +204,7 @@ def _level_by_level(draw):
     floor_dead, floor_live = draw.choice((10, 12, 15)) * psf, draw.choice((30, 40)) * psf
     wall = draw.choice((8, 10, 12)) * psf
     height = draw.choice((8, 9)) * ft
-    roof_width, floor_width = loads.tributary_width_cut(left_span=house), loads.tributary_width_cut(
-        left_span=house / 2
-    )
+    roof_width, floor_width = loads.tributary_width_cut(left_span=house), loads.tributary_width_cut(left_span=house / 2)
     dead_parts = (
         ("roof", loads.line_load(roof_dead, tributary_width=roof_width)),
         ("attic floor", loads.line_load(attic_dead, tributary_width=floor_width)),
@@ -237,9 +234,7 @@ def _level_by_level(draw):
         dimension="line load",
         answer=answer,
         mistakes=(
-            Mistake(
-                answer - dead_parts[3][1], "upper wall forgotten", "The upper wall's own weight is missing."
-            ),
+            Mistake(answer - dead_parts[3][1], "upper wall forgotten", "The upper wall's own weight is missing."),
             Mistake(dead, "dead load only", "That is the dead load alone. Snow and live come on top."),
             Mistake(
                 other,
@@ -404,9 +399,7 @@ def _joist_count(draw):
                 "rounded down, and the +1 forgotten",
                 "Round the spaces up. Then add the joist at the start.",
             ),
-            Mistake(
-                answer + 1, "one too many", "You added one twice. One joist more than spaces is enough."
-            ),
+            Mistake(answer + 1, "one too many", "You added one twice. One joist more than spaces is enough."),
             Mistake(
                 length // 12 + 1,
                 "one joist a foot",

@@ -22,9 +22,11 @@ def only_what_is_above_it():
     share = next(one for one in path.element("upper floor").gives if one.to == "middle wall")
     total = share.loads.sum_for_equilibrium_only()
     strip = total * (4.5 * inch) / width
-    return card("A wall only carries what is straight above its own thickness.",
-                 f"the wall of the demo house holds up {show(width, 'length')} of floor at one level: {show(total, 'line load')}, "
-                 f"where the strip above its own thickness would be {show(strip, 'line load')}.")
+    return card(
+        "A wall only carries what is straight above its own thickness.",
+        f"the wall of the demo house holds up {show(width, 'length')} of floor at one level: {show(total, 'line load')}, "
+        f"where the strip above its own thickness would be {show(strip, 'line load')}.",
+    )
 
 
 def half_and_half_always():
@@ -36,5 +38,7 @@ def half_and_half_always():
     True
     """
     cut, through = (influence((0.0, 12 * ft, 24 * ft), joints, 0.0, 24 * ft)[1] for joints in ("cut", "continuous"))
-    return card("Half and half, always: the middle wall takes half of each span.",
-                 f"when the joists run through in one piece it takes {through / cut:.2f} times that.")
+    return card(
+        "Half and half, always: the middle wall takes half of each span.",
+        f"when the joists run through in one piece it takes {through / cut:.2f} times that.",
+    )

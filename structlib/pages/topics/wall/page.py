@@ -30,14 +30,19 @@ _HEAD = ("level", "width that lands here", "dead", "live", "roof live", "snow", 
 class WallPage(Page):
     """The bench of the take-down: what comes down on one wall of a house."""
 
-    def __init__(self, house: House | None=None, system: str="us", wall: str | None=None, rulebook: Rulebook=RULEBOOK):
+    def __init__(
+        self, house: House | None = None, system: str = "us", wall: str | None = None, rulebook: Rulebook = RULEBOOK
+    ):
         self.house = demo_house() if house is None else house
         path = follow(self.house)
         self.wall = self.house.part(wall or path.opening().wall)
         here = [one for one in self.house.openings if one.wall == self.wall.name]
         self.at = here[0].middle if here else (self.wall.start + self.wall.end) / 2
-        self.lowest = next(path.element(share.source) for share in reversed(path.element(self.wall.name).received)
-                           if path.element(share.source).kind == "level")
+        self.lowest = next(
+            path.element(share.source)
+            for share in reversed(path.element(self.wall.name).received)
+            if path.element(share.source).kind == "level"
+        )
         self.system, self.rulebook = system, rulebook
         self.result = lru_cache(maxsize=64)(self._result)
 
@@ -100,7 +105,10 @@ class WallPage(Page):
 
     def known(self, levels):
         """List all that the page used, each with how well it is known."""
-        return (*map(_weight_known, (level.joist for level in levels if level.joist)), ("layers and live loads", verdict.ENTERED))
+        return (
+            *map(_weight_known, (level.joist for level in levels if level.joist)),
+            ("layers and live loads", verdict.ENTERED),
+        )
 
     def table(self, **changes):
         """Return the take-down as a table, for the starting values with some of them changed."""

@@ -22,9 +22,11 @@ def cut_or_continuous():
     return Prediction(
         "Two equal joist spans meet over a wall. In one house the joists are cut over it, in the other they run through "
         "in one piece. What does the wall carry in the second house?",
-        tuple(words.values()), words[round(ratio, 6)],
+        tuple(words.values()),
+        words[round(ratio, 6)],
         f"The piece that runs through is stiff over the wall, so it leans on it: {ratio:.2f} times the load. "
-        "The two outside walls get less.")
+        "The two outside walls get less.",
+    )
 
 
 def deeper_joists_heavier_wall():
@@ -35,8 +37,9 @@ def deeper_joists_heavier_wall():
     >>> deeper_joists_heavier_wall().right
     'a little: 1 to 3 %'
     """
-    thin, thick = (joist_weight(Joists(species="Hem-Fir", grade="No.2", size=size, spacing=16 * inch))
-                   for size in ("2x8", "2x12"))
+    thin, thick = (
+        joist_weight(Joists(species="Hem-Fir", grade="No.2", size=size, spacing=16 * inch)) for size in ("2x8", "2x12")
+    )
     level = demo_house().part("upper floor")
     total = sum(area_load(level, level.slope))
     more = (thick - thin) / total
@@ -44,6 +47,8 @@ def deeper_joists_heavier_wall():
     right = next(name for name, (low, high) in choices.items() if low <= more <= high)
     return Prediction(
         "You change the floor's joists from 2x8 to 2x12. How much more does the wall under them carry?",
-        tuple(choices), right,
+        tuple(choices),
+        right,
         f"The joists themselves weigh {thin / psf:.1f} psf and then {thick / psf:.1f} psf, of some {total / psf:.0f} psf in "
-        f"all: {100 * more:.1f} % more. Spans and what people put on the floor make the load, not the joists.")
+        f"all: {100 * more:.1f} % more. Spans and what people put on the floor make the load, not the joists.",
+    )

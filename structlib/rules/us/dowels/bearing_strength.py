@@ -6,11 +6,10 @@ from structlib.ground.refusals import check_choice
 from structlib.ground.roots import square_root
 from structlib.ground.units import inch
 from structlib.rules.us.bearing import bearing_value_at_angle
-from structlib.rules.us.inputs import check_amount, check_size
-
 from structlib.rules.us.dowels.pieces import _STEELS, _check_gravity
 from structlib.rules.us.dowels.records import _check_piece
 from structlib.rules.us.dowels.words import _SIZE_SLACK, _one_number, _scalar
+from structlib.rules.us.inputs import check_amount, check_size
 
 
 def bearing_strength_small(*, specific_gravity):
@@ -206,9 +205,7 @@ def piece_bearing_strength(piece, *, diameter):
     if is_thin(diameter):
         return float(as_tabulated(bearing_strength_small(specific_gravity=piece.specific_gravity)))
     along = float(as_tabulated(bearing_strength_along(specific_gravity=piece.specific_gravity)))
-    across = float(
-        as_tabulated(bearing_strength_across(specific_gravity=piece.specific_gravity, diameter=diameter))
-    )
+    across = float(as_tabulated(bearing_strength_across(specific_gravity=piece.specific_gravity, diameter=diameter)))
     return bearing_value_at_angle(
         along=along, across=across, sine=float(numpy.sin(piece.angle)), cosine=float(numpy.cos(piece.angle))
     )

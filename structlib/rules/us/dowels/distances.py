@@ -6,12 +6,10 @@ from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check
 from structlib.ground.tables import table_row, table_rows
 from structlib.ground.units import inch
 from structlib.rules.check import Check
-from structlib.rules.us.inputs import check_size, check_yes_or_no
-
 from structlib.rules.us.dowels.bearing_strength import is_thin
-from structlib.rules.us.dowels.fasteners import bolt, nail
 from structlib.rules.us.dowels.records import _check_fastener
 from structlib.rules.us.dowels.words import _SIZE_SLACK, DISTANCES, LOAD_DIRECTIONS
+from structlib.rules.us.inputs import check_size, check_yes_or_no
 
 
 def least_distances(fastener, *, load, slenderness=None, softwood=True, prebored=False, staggered=False):
@@ -106,9 +104,7 @@ def _across_rows(fastener, slenderness):
         for row in table_rows("us_fasteners_spacing")
         if (row["fastener"], row["distance"], row["case"]) == ("bolt", "between rows", "perpendicular")
     )
-    diameters = float(
-        numpy.interp(slenderness, [short["ratio_max"], long["ratio_min"]], [short["full"], long["full"]])
-    )
+    diameters = float(numpy.interp(slenderness, [short["ratio_max"], long["ratio_min"]], [short["full"], long["full"]]))
     wanted = diameters * fastener.diameter
     return wanted, wanted, short["source"], short["verified"]
 
@@ -121,9 +117,7 @@ def _distance(fastener, row):
     return row["full"] * fastener.diameter, row["least"] * fastener.diameter, row["source"], row["verified"]
 
 
-def geometry_factor(
-    fastener, distances, *, load, slenderness=None, softwood=True, prebored=False, staggered=False
-):
+def geometry_factor(fastener, distances, *, load, slenderness=None, softwood=True, prebored=False, staggered=False):
     """Return the geometry factor of a fastener from its distances, or refuse those that are too short.
 
     Parameters
@@ -173,9 +167,7 @@ def geometry_factor(
         staggered=staggered,
     )
     if not isinstance(distances, dict) or not distances:
-        raise BadInput(
-            f"distances must name at least one distance, got {distances!r}; for example {{'end': 4*inch}}"
-        )
+        raise BadInput(f"distances must name at least one distance, got {distances!r}; for example {{'end': 4*inch}}")
     factor, checks = 1.0, []
     for name, there in distances.items():
         check_choice("distance", name, DISTANCES)

@@ -4,7 +4,6 @@ from structlib.ground.refusals import OutsideRule, check_choice
 from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import inch
 from structlib.rules.check import least_verified
-
 from structlib.rules.us.dowels.records import Fastener
 from structlib.rules.us.dowels.words import _SIZE_SLACK, _inches, _one_number, _scalar
 
@@ -182,9 +181,7 @@ def lag_screw(diameter, *, length):
                 tip=in_library_units(row, "tip_in"),
                 bending_diameter=in_library_units(row, "root_diameter_in"),
             )
-    known = ", ".join(
-        _inches(in_library_units(row, "diameter_in")) for row in table_rows("us_fasteners_lags")
-    )
+    known = ", ".join(_inches(in_library_units(row, "diameter_in")) for row in table_rows("us_fasteners_lags"))
     raise OutsideRule(f"there is no lag screw {diameter / inch:g} in thick in the table; it has {known}")
 
 

@@ -4,10 +4,9 @@ import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.units import deg
-from structlib.rules.us.inputs import anywhere
-
 from structlib.rules.us.dowels.records import JoinedPiece
 from structlib.rules.us.dowels.words import _one_number, _scalar
+from structlib.rules.us.inputs import anywhere
 
 
 def wood_piece(*, thickness, specific_gravity, angle=0.0):
@@ -81,8 +80,7 @@ _STEELS = {
 def _check_gravity(value):
     if value is None:
         raise BadInput(
-            "the specific gravity is not given; for LVL take the equivalent one in the maker's report, "
-            "for example 0.5"
+            "the specific gravity is not given; for LVL take the equivalent one in the maker's report, for example 0.5"
         )
     check_number("specific gravity", value, low=0.0, high=5.0, low_allowed=False, hint="for example 0.5")
     if is_symbolic(value):

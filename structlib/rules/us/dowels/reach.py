@@ -2,9 +2,6 @@
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import inch
-
-from structlib.rules.us.dowels.fasteners import nail
-from structlib.rules.us.dowels.pieces import wood_piece
 from structlib.rules.us.dowels.records import _check_fastener, _check_piece
 from structlib.rules.us.dowels.words import _SIZE_SLACK, _inches, _one_number, _scalar
 

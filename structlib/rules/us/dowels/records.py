@@ -123,9 +123,7 @@ class LateralValue:
 
 def _check_piece(piece):
     if not isinstance(piece, JoinedPiece):
-        raise BadInput(
-            f"a member of a joint is made by wood_piece or steel_plate, got {type(piece).__name__}"
-        )
+        raise BadInput(f"a member of a joint is made by wood_piece or steel_plate, got {type(piece).__name__}")
 
 
 def _check_fastener(fastener):

@@ -4,15 +4,12 @@ from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check
 from structlib.ground.tables import table_rows
 from structlib.ground.units import inch, lb  # noqa: F401 (for the examples)
 from structlib.rules.check import Check, Factor, least_verified
-from structlib.rules.us.inputs import check_amount
-
 from structlib.rules.us.dowels.bearing_strength import is_thin, piece_bearing_strength
-from structlib.rules.us.dowels.fasteners import bolt, nail
-from structlib.rules.us.dowels.pieces import wood_piece
 from structlib.rules.us.dowels.reach import _check_joint, bearing_length_in_main
 from structlib.rules.us.dowels.records import LateralValue, _check_count, _check_fastener
 from structlib.rules.us.dowels.words import MODE_WORDS, MODES, MOISTURE, _scalar, _verified
 from structlib.rules.us.dowels.yielding import reduction_terms, yield_modes
+from structlib.rules.us.inputs import check_amount
 
 
 def lateral_value(fastener, *, main, side, shear="single"):

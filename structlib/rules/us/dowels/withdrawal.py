@@ -1,10 +1,9 @@
 """What a nail or lag screw holds when it is pulled straight out (NDS 2018 12.2)."""
 
 from structlib.ground.units import inch, lb
-from structlib.rules.us.inputs import check_size
-
 from structlib.rules.us.dowels.pieces import _check_gravity
 from structlib.rules.us.dowels.words import _scalar
+from structlib.rules.us.inputs import check_size
 
 
 def nail_withdrawal(*, specific_gravity, diameter):

@@ -3,13 +3,11 @@
 from structlib.ground.refusals import OutsideRule, check_choice
 from structlib.ground.roots import pi_for, square_root
 from structlib.ground.units import inch
-from structlib.rules.us.inputs import check_amount, check_size
-
 from structlib.rules.us.dowels.bearing_strength import is_thin
-from structlib.rules.us.dowels.fasteners import bolt
 from structlib.rules.us.dowels.pieces import _check_angle
 from structlib.rules.us.dowels.records import _check_fastener
 from structlib.rules.us.dowels.words import _SIZE_SLACK, MODES, _one_number, _scalar
+from structlib.rules.us.inputs import check_amount, check_size
 
 
 def reduction_small(*, diameter):
@@ -106,9 +104,7 @@ def reduction_terms(fastener, *, angle):
         return dict.fromkeys(MODES["single"], reduction_small(diameter=fastener.diameter))
     if is_thin(fastener.bending_diameter):
         return dict.fromkeys(MODES["single"], reduction_small(diameter=fastener.bending_diameter) * turned)
-    first, second, others = (
-        _scalar(key) * turned for key in ("reduction_I", "reduction_II", "reduction_III_IV")
-    )
+    first, second, others = (_scalar(key) * turned for key in ("reduction_I", "reduction_II", "reduction_III_IV"))
     return {"Im": first, "Is": first, "II": second, "IIIm": others, "IIIs": others, "IV": others}
 
 
@@ -384,10 +380,7 @@ def yield_modes(
     bent = {**strengths, "bending_yield": bending_yield}
     formulas = {
         "Im": lambda r: mode_I(diameter=diameter, length=main_length, bearing=main_bearing, reduction=r),
-        "Is": (
-            lambda r: planes
-            * mode_I(diameter=diameter, length=side_length, bearing=side_bearing, reduction=r)
-        ),
+        "Is": (lambda r: planes * mode_I(diameter=diameter, length=side_length, bearing=side_bearing, reduction=r)),
         "II": lambda r: mode_II(**strengths, main_length=main_length, side_length=side_length, reduction=r),
         "IIIm": lambda r: mode_III_main(**bent, main_length=main_length, reduction=r),
         "IIIs": lambda r: planes * mode_III_side(**bent, side_length=side_length, reduction=r),

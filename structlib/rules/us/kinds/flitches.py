@@ -106,7 +106,9 @@ def flitch_checks(member, demands, beam_checks):
         if one.kind == "bending":
             checks.append(_at_a_hole(_of_the_load(one, wood_share), lost))
         else:
-            checks.append(_of_the_load(one, wood_share) if member.plate_bears and one.kind not in ("sag", "seat") else one)
+            checks.append(
+                _of_the_load(one, wood_share) if member.plate_bears and one.kind not in ("sag", "seat") else one
+            )
     plate = _plate(member, demands, plate_lost)
     checks.sort(key=lambda one: 0 if member.plate_bears or one.kind in _WITH_THE_WOOD else 1)
     try:
@@ -150,8 +152,17 @@ def _plate(member, demands, lost):
     for when, grown in (("first day", 1.0), ("after years", growth)):
         peaks = [(_with_grown(one, grown).extremes.moment, one.combination.name) for one in demands]
         peak, combination = max(peaks, key=lambda one: abs(one[0].value))
-        found.append(flitch.plate_check(member.beam, moment=abs(peak.value), combination=combination, position=peak.position,
-                                        lost=lost, growth=grown, when=when))
+        found.append(
+            flitch.plate_check(
+                member.beam,
+                moment=abs(peak.value),
+                combination=combination,
+                position=peak.position,
+                lost=lost,
+                growth=grown,
+                when=when,
+            )
+        )
     return max(found, key=lambda one: one.share)
 
 
@@ -174,8 +185,7 @@ def _scaled(load, part):
 def _bolts(member, demands):
     if any(not isinstance(load, LineLoad) for one in demands for load in one.solution.beam.loads):
         raise OutsideRule(
-            "a post or beam that lands on a flitch beam needs a group of bolts of its own, which an engineer "
-            "lays out"
+            "a post or beam that lands on a flitch beam needs a group of bolts of its own, which an engineer lays out"
         )
     seats = sum(seat.length / 2 for seat in (member.left, member.right) if seat is not None)
     found = [

@@ -1,6 +1,6 @@
 """Old joists and cuts in them: every wood compared at once, the code's limits on a cut, and what is left there."""
 
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.tables import table_row
@@ -23,7 +23,13 @@ _NO_GRADE = (
     "Wood with large knots or long splits may be below the lowest grade listed. There no number is published and none "
     "is shown: only a grader can tell."
 )
-_LIMITS = ("notch_depth_divisor", "notch_length_divisor", "hole_diameter_divisor", "hole_edge_distance", "notch_free_thirds")
+_LIMITS = (
+    "notch_depth_divisor",
+    "notch_length_divisor",
+    "hole_diameter_divisor",
+    "hole_edge_distance",
+    "notch_free_thirds",
+)
 
 
 class OldWood:
@@ -168,7 +174,7 @@ class OldWood:
         return tuple(found)
 
 
-@lru_cache(maxsize=None)
+@cache
 def _limits_known():
     return least_verified(notches.limit_verified(one) for one in _LIMITS)
 
@@ -189,8 +195,17 @@ def _most(demands, asked):
 def _stress(kind, name, demands, asked, values, clause, verified):
     """A stress against a value of each wood, under the combination that asks most."""
     most = _most(demands, asked)
-    return Question(kind, name, asked(most), values * most.combination.time_factor, "stress", acting(most.combination),
-                    most.combination.name, clause, verified)
+    return Question(
+        kind,
+        name,
+        asked(most),
+        values * most.combination.time_factor,
+        "stress",
+        acting(most.combination),
+        most.combination.name,
+        clause,
+        verified,
+    )
 
 
 @lru_cache(maxsize=256)
@@ -221,11 +236,29 @@ def _at_cut(member, demands):
     joist, cut = member.joist, member.cut
     values = _values(joist)
     known = least_verified((values.least_known, "computed"))  # what is left is mechanics
-    found = [_stress(AT_CUT[0], "bending in the wood left at the cut", demands, lambda one: one.bending_stress,
-                     values.bending, "M / S of what is left", known)]
+    found = [
+        _stress(
+            AT_CUT[0],
+            "bending in the wood left at the cut",
+            demands,
+            lambda one: one.bending_stress,
+            values.bending,
+            "M / S of what is left",
+            known,
+        )
+    ]
     if not (any(member.ends) and cut.face == "bottom"):
-        found.append(_stress(AT_CUT[1], "shear in the wood left at the cut", demands,
-                             lambda one: one.shear_stress, values.shear, "1.5 V / A of what is left", known))
+        found.append(
+            _stress(
+                AT_CUT[1],
+                "shear in the wood left at the cut",
+                demands,
+                lambda one: one.shear_stress,
+                values.shear,
+                "1.5 V / A of what is left",
+                known,
+            )
+        )
     else:
         most = _most(demands, lambda one: one.end_push)
         section, rule = joist.section, notches.limit_verified("end_notch_shear_power")
@@ -233,17 +266,29 @@ def _at_cut(member, demands):
             shear_value=values.shear * most.combination.time_factor, width=section.width * joist.plies, depth=section.depth,
             remaining=section.depth - cut.depth,
         )  # fmt: skip
-        found.append(Question(AT_CUT[2], "push on the notched end", most.end_push, given, "force",
-                              acting(most.combination), most.combination.name, f"NDS 2018 3.4.3.2 ({rule})",
-                              least_verified((known, rule))))
+        found.append(
+            Question(
+                AT_CUT[2],
+                "push on the notched end",
+                most.end_push,
+                given,
+                "force",
+                acting(most.combination),
+                most.combination.name,
+                f"NDS 2018 3.4.3.2 ({rule})",
+                least_verified((known, rule)),
+            )
+        )
     return Compared(values.woods, values.verified, tuple(found), values.lowest_grade)
 
 
 def _sawn(member):
     section = member.joist.section
     if member.made == "sawn" and section.shape != "sawn":
-        raise OutsideRule("the limits on notches and holes are those of sawn lumber; a cut in a log or in hewn timber is for "
-                          "an engineer")
+        raise OutsideRule(
+            "the limits on notches and holes are those of sawn lumber; a cut in a log or in hewn timber is for "
+            "an engineer"
+        )
     return notches.Joist(member.span, section.width, section.depth, member.made)
 
 

@@ -1,7 +1,7 @@
 """Pieces that share a load: plies and their fasteners, steel beams, beams of unlike pieces."""
 
 from dataclasses import replace
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from structlib.ground.steel import SteelSection
 from structlib.mechanics.fastener_groups import fastener_flow
@@ -136,7 +136,7 @@ class Plies:
 # ---- fasteners ----
 
 
-@lru_cache(maxsize=None)
+@cache
 def _made(kind, size):
     return dowels.nail(size) if kind == "nail" else dowels.bolt(size)
 
@@ -154,7 +154,10 @@ def _one_fastener(joint, time_factor):
     one = _fastener(joint.fasteners)
     main, side = (
         dowels.wood_piece(thickness=thickness, specific_gravity=gravity, angle=joint.angle)
-        for thickness, gravity in ((joint.main_thickness, joint.main_gravity), (joint.side_thickness, joint.side_gravity))
+        for thickness, gravity in (
+            (joint.main_thickness, joint.main_gravity),
+            (joint.side_thickness, joint.side_gravity),
+        )
     )
     found = dowels.lateral_value(one, main=main, side=side)
     return found, *dowels.adjusted_value(found, one, time_factor=time_factor, moisture=_moisture(joint))
@@ -168,7 +171,10 @@ def _ply_joint(joint, crossings):
 def _joint(joint, crossings):
     """A joint as it stands: the load along it by the spacing, a force by the count."""
     fasteners, checks = joint.fasteners, []
-    for asked_of, dimension, stands in (("line_load", "line load", fasteners.spacing), ("force", "force", fasteners.count)):
+    for asked_of, dimension, stands in (
+        ("line_load", "line load", fasteners.spacing),
+        ("force", "force", fasteners.count),
+    ):
         if stands is None:
             continue
         found = []

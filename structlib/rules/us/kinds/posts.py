@@ -175,13 +175,23 @@ class Posts:
         """
         if post.plies == 1:
             return ()
-        return (f"A built-up post: its plies must be {post.fastening} by NDS 15.3.3 or 15.3.4, and every ply must bear at "
-                "both ends. See Connections below.",)
+        return (
+            f"A built-up post: its plies must be {post.fastening} by NDS 15.3.3 or 15.3.4, and every ply must bear at "
+            "both ends. See Connections below.",
+        )
 
 
 def _column(post):
-    return columns.Column(post.material, post.ply_width, post.depth, post.height, plies=post.plies,
-                          fastening=post.fastening, held_width=post.held_width, wet=post.wet)
+    return columns.Column(
+        post.material,
+        post.ply_width,
+        post.depth,
+        post.height,
+        plies=post.plies,
+        fastening=post.fastening,
+        held_width=post.held_width,
+        wet=post.wet,
+    )
 
 
 def _pushes(demands):
@@ -196,7 +206,10 @@ def _post(post, demands):
     except OutsideRule as refusal:
         sentence = str(refusal)
     try:
-        found, left_out = columns.column_checks(column, _pushes(replace(one, off_middle=0.0) for one in demands)), OFF_MIDDLE
+        found, left_out = (
+            columns.column_checks(column, _pushes(replace(one, off_middle=0.0) for one in demands)),
+            OFF_MIDDLE,
+        )
     except OutsideRule as refusal:
         sentence, left_out = str(refusal), "compression"
         found = tuple(columns.slenderness_check(column, way=way) for way in columns.WAYS)

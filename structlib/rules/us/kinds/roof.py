@@ -161,8 +161,12 @@ class Roofs:
         [0.76, 1.33]
         """
         found = roof_ties.raised_tie_adjustment(height_fraction=height)
-        return (Factor("span of the rafter table", found.span_factor, found.row, "IRC 2021 R802.4.1 note a", found.verified),
-                Factor("nails of the heel table", found.joint_factor, found.row, "IRC 2021 R802.5.2", found.verified))
+        return (
+            Factor(
+                "span of the rafter table", found.span_factor, found.row, "IRC 2021 R802.4.1 note a", found.verified
+            ),
+            Factor("nails of the heel table", found.joint_factor, found.row, "IRC 2021 R802.5.2", found.verified),
+        )
 
     def joint_nails(self, joint, pulls):
         """Return the nails of each joint of a tie: the larger of table and calculation (IRC 2021 R802.5.2, NDS 2018 12.3).
@@ -201,7 +205,9 @@ class Roofs:
         most = max(found, key=lambda one: one.nails)
         alone = f"by calculation alone {most.nails} ({roof_ties.NAIL_CLAUSE}; {most.verified})"
         if joint.snowy and not joint.ground_snow:
-            return JointNails(None, _NAIL, f"type the ground snow, by which the code's table goes; {alone}", most.verified)
+            return JointNails(
+                None, _NAIL, f"type the ground snow, by which the code's table goes; {alone}", most.verified
+            )
         try:
             cell = roof_ties.heel_table_nails(
                 rise=joint.rafter.rise, spacing=joint.tie.spacing, ground_snow=_ground(joint.ground_snow or 0.0),
@@ -216,8 +222,10 @@ class Roofs:
 @lru_cache(maxsize=64)
 def _roof_gates(rise, height):
     if roof_ties.tie_kind(height_fraction=height) != "rafter tie":
-        return (f"A tie {show(height, 'ratio')} of the way up is above the lowest third. The code has no number for it: "
-                "it is engineered. Only what statics asks is shown.",)
+        return (
+            f"A tie {show(height, 'ratio')} of the way up is above the lowest third. The code has no number for it: "
+            "it is engineered. Only what statics asks is shown.",
+        )
     needed = roof_ties.ridge_beam_needed(rise=rise, tie_height_fraction=height)
     if needed.beam_needed:
         return (f"The ridge must be a beam here: {'; '.join(needed.reasons)}. Only what is asked is shown.",)
@@ -226,9 +234,13 @@ def _roof_gates(rise, height):
 
 @lru_cache(maxsize=64)
 def _blown_snow(ground, roof_snow, rise, half):
-    found = snow.unbalanced_gable(_ground(ground), rise=rise, eave_to_ridge=half, simple_rafters=True, balanced=roof_snow)
+    found = snow.unbalanced_gable(
+        _ground(ground), rise=rise, eave_to_ridge=half, simple_rafters=True, balanced=roof_snow
+    )
     if found.surcharge:
-        raise OutsideRule("a roof this wide gets a drift behind its ridge, which is not followed along the rafters here")
+        raise OutsideRule(
+            "a roof this wide gets a drift behind its ridge, which is not followed along the rafters here"
+        )
     return BlownSnow(found.leeward, found.windward, found.clause, snow.BASIS, found.verified)
 
 
@@ -239,8 +251,13 @@ def _worked_out(joint, pull):
     if roof_ties.tie_kind(height_fraction=joint.tie.height) != "rafter tie":
         raise OutsideRule("a tie above the lowest third has a joint that is engineered")
     gravity = joint.rafter.material.specific_gravity or joint.tie.material.specific_gravity
-    one = _one_nail(joint.rafter.width, gravity, joint.tie.ply_width, joint.tie.material.specific_gravity,
-                    pull.combination.time_factor)
+    one = _one_nail(
+        joint.rafter.width,
+        gravity,
+        joint.tie.ply_width,
+        joint.tie.material.specific_gravity,
+        pull.combination.time_factor,
+    )
     return replace(one, demand=pull.force, nails=max(1, int(numpy.ceil(pull.force / one.value - 1e-9))))
 
 
@@ -249,7 +266,9 @@ def _one_nail(thick, gravity, tie_thick, tie_gravity, time_factor):
     """One nail as it is counted, whatever it is asked."""
     rafter = dowels.wood_piece(thickness=thick, specific_gravity=gravity)
     tie = dowels.wood_piece(thickness=tie_thick, specific_gravity=tie_gravity)
-    return roof_ties.heel_joint_nails(thrust=1.0, fastener=dowels.nail(_NAIL), rafter=rafter, tie=tie, time_factor=time_factor)
+    return roof_ties.heel_joint_nails(
+        thrust=1.0, fastener=dowels.nail(_NAIL), rafter=rafter, tie=tie, time_factor=time_factor
+    )
 
 
 def _asking(demands, *names):
@@ -292,8 +311,10 @@ def _rafter_strength(rafter, demands):
         return ()
     worst = max(found, key=lambda check: check.share)
     if not numpy.isfinite(worst.share):
-        raise OutsideRule("the push along the rafter is more than that at which it bows out of its line, so it would "
-                          "not hold, and no share can be named; a deeper rafter pushes that further away")
+        raise OutsideRule(
+            "the push along the rafter is more than that at which it bows out of its line, so it would "
+            "not hold, and no share can be named; a deeper rafter pushes that further away"
+        )
     return (worst,)
 
 
@@ -302,9 +323,21 @@ def _rafter_shear(rafter, demands):
     one = _asking(demands, "shear")[0]
     stress = rectangle_shear_stress(shear=one.shear, width=rafter.width, depth=rafter.depth)
     given = rafter.material.shear * one.combination.time_factor
-    return Check("shear in the rafter", "shear", "the fibres slide along each other", stress, given, stress / given, "stress",
-                 one.shear_at, "", one.combination.name, "NDS 2018 3.4.2", "f_v = 3 V / (2 b d) <= F_v C_D",
-                 verified=rafter.material.verified)
+    return Check(
+        "shear in the rafter",
+        "shear",
+        "the fibres slide along each other",
+        stress,
+        given,
+        stress / given,
+        "stress",
+        one.shear_at,
+        "",
+        one.combination.name,
+        "NDS 2018 3.4.2",
+        "f_v = 3 V / (2 b d) <= F_v C_D",
+        verified=rafter.material.verified,
+    )
 
 
 def _rafter_sag(rafter, demands):
@@ -314,25 +347,53 @@ def _rafter_sag(rafter, demands):
     divisor, clause, verified = deflection.limit_divisor(use)
     limit = rafter.length / divisor
     clause = f"{clause}, slope length/{divisor:.0f}" + (", no ceiling on it" if use == _STEEP else "")
-    return Check("sag of the rafter", "sag", "the rafter sags between eave and ridge", most.sag, limit, most.sag / limit,
-                 "small length", most.sag_at, "", " and ".join(most.passing), clause, "sag <= length / n",
-                 verified=least_verified([verified, rafter.material.verified]))
+    return Check(
+        "sag of the rafter",
+        "sag",
+        "the rafter sags between eave and ridge",
+        most.sag,
+        limit,
+        most.sag / limit,
+        "small length",
+        most.sag_at,
+        "",
+        " and ".join(most.passing),
+        clause,
+        "sag <= length / n",
+        verified=least_verified([verified, rafter.material.verified]),
+    )
 
 
 def _tie(tie, demands):
     """The pull in a tie against its tension value, holes and joints left out."""
     one = _asking(demands, "force")[0]
-    value, used = _tension_value(tie.material, width=tie.ply_width, depth=tie.depth,
-                                         time_factor=one.combination.time_factor)
+    value, used = _tension_value(
+        tie.material, width=tie.ply_width, depth=tie.depth, time_factor=one.combination.time_factor
+    )
     stress = one.force / rectangle_area(width=tie.ply_width * tie.plies, depth=tie.depth)
-    return (Check(f"pull in a {tie.nominal} tie", "tie", "the tie is pulled", stress, value, stress / value, "stress",
-                  tie.height, "", one.combination.name, "NDS 2018 3.8.1", "f_t = T / A <= F_t'",
-                  verified=least_verified([tie.material.verified, *(factor.verified for factor in used)])),)
+    return (
+        Check(
+            f"pull in a {tie.nominal} tie",
+            "tie",
+            "the tie is pulled",
+            stress,
+            value,
+            stress / value,
+            "stress",
+            tie.height,
+            "",
+            one.combination.name,
+            "NDS 2018 3.8.1",
+            "f_t = T / A <= F_t'",
+            verified=least_verified([tie.material.verified, *(factor.verified for factor in used)]),
+        ),
+    )
 
 
 def _ridge_board(board, demands):
-    return roof_ties.ridge_board_checks(board_width=board.width, board_depth=board.depth, rafter_depth=board.rafter_depth,
-                                        rise=board.rise)
+    return roof_ties.ridge_board_checks(
+        board_width=board.width, board_depth=board.depth, rafter_depth=board.rafter_depth, rise=board.rise
+    )
 
 
 def _joint(joint, demands):
@@ -343,9 +404,24 @@ def _joint(joint, demands):
     if needed.nails is None:
         raise OutsideRule(f"no count of nails: {needed.told}")
     ground = (("ground snow", joint.ground_snow, "area load"),) if joint.ground_snow else ()
-    return (Check(f"{needed.fastener} nails, each joint of the tie", "nails", "each joint passes the whole pull on",
-                  float(needed.nails), float(joint.nails), needed.nails / joint.nails, "count", joint.tie.height, "",
-                  "any", needed.told, "needed <= there", ground, verified=needed.verified),)
+    return (
+        Check(
+            f"{needed.fastener} nails, each joint of the tie",
+            "nails",
+            "each joint passes the whole pull on",
+            float(needed.nails),
+            float(joint.nails),
+            needed.nails / joint.nails,
+            "count",
+            joint.tie.height,
+            "",
+            "any",
+            needed.told,
+            "needed <= there",
+            ground,
+            verified=needed.verified,
+        ),
+    )
 
 
 #: By kind of member.

@@ -46,10 +46,16 @@ class Running:
         found = []
         for number in range(len(demands[0].dead.reactions)):
             plain = [(max(0.0, -one.all_load.least_reaction(number).value), one.combination.name) for one in demands]
-            counted = [(uplift.hold_down_demand(
-                dead_push=one.dead.reactions[number].force,
-                passing_push=one.passing.least_reaction(number).value if one.passing else 0.0,
-            ), f"{share:g} {one.combination.name}") for one in demands]
+            counted = [
+                (
+                    uplift.hold_down_demand(
+                        dead_push=one.dead.reactions[number].force,
+                        passing_push=one.passing.least_reaction(number).value if one.passing else 0.0,
+                    ),
+                    f"{share:g} {one.combination.name}",
+                )
+                for one in demands
+            ]
             most = [max(reversed(rows), key=lambda row: row[0]) for rows in (plain, counted)]
             found.append(HoldDown(number, *most[0], *most[1], share, uplift.BOOK, uplift.CLAUSE, known))
         return tuple(found)
@@ -57,12 +63,17 @@ class Running:
 
 def _widest(demands):
     """Demands that no other holds: with the same dead load and no less of anything that comes and goes."""
+
     def holds(one, other):
-        return (one.factor("dead") == other.factor("dead")
-                and all(one.factor(kind) >= factor for kind, factor in other.factors if kind != "dead"))
+        return one.factor("dead") == other.factor("dead") and all(
+            one.factor(kind) >= factor for kind, factor in other.factors if kind != "dead"
+        )
+
     kept = []
     for one in demands:
-        if not any(holds(other.combination, one.combination) for other in demands if other is not one and other not in kept):
+        if not any(
+            holds(other.combination, one.combination) for other in demands if other is not one and other not in kept
+        ):
             kept.append(one)
     return kept
 
@@ -125,8 +136,13 @@ def _sags(member, demands):
     """Sag of the spans and of the overhangs, of each the one that uses most of its limit."""
     demands = _widest(demands)
     live, total, clauses = deflection.sag_divisors(member.use)
-    tip = Factor("times the overhang", factors.scalar("overhang_counts_times"), "the length of an overhang counts so often",
-                 "IBC 1604.3", factors.verified("overhang_counts_times"))
+    tip = Factor(
+        "times the overhang",
+        factors.scalar("overhang_counts_times"),
+        "the length of an overhang counts so often",
+        "IBC 1604.3",
+        factors.verified("overhang_counts_times"),
+    )
     for name, is_span, used in (("sag of a span", True, ()), ("sag of the tip", False, (tip,))):
         counts = used[0].value if used else 1.0
         parts = [(a, b) for a, b, inner in member.stretches if inner is is_span]
@@ -135,13 +151,15 @@ def _sags(member, demands):
             ("all load", total, "total", [(one, one.all_load) for one in demands]),
         ):
             found = []
-            for (a, b) in parts:
+            for a, b in parts:
                 for one, envelope in envelopes:
                     asked, limit = envelope.deflection_between(a, b), counts * (b - a) / divisor
                     found.append((abs(asked.value) / limit, asked, limit, one.combination, (a, b)))
             if found:
                 first = max(one[0] for one in found) * (1 - 1e-9)
-                yield _sag(member, name, load, next(one for one in found if one[0] >= first), used, divisor, clauses[which])
+                yield _sag(
+                    member, name, load, next(one for one in found if one[0] >= first), used, divisor, clauses[which]
+                )
 
 
 def _sag(member, name, load, worst, used, divisor, clause):
@@ -179,7 +197,12 @@ def _running(member, demands):
             found.append(_bending(member, demands, name, peak_of, braces))
         except OutsideRule as refusal:
             refused[name] = str(refusal)
-    checks = (*(one for one in found if one is not None), _shear(member, demands), *_sags(member, demands), *_seats(member, demands))
+    checks = (
+        *(one for one in found if one is not None),
+        _shear(member, demands),
+        *_sags(member, demands),
+        *_seats(member, demands),
+    )
     if refused:
         raise Partly("; ".join(dict.fromkeys(refused.values())), checks, " and ".join(refused))
     return checks

@@ -34,7 +34,9 @@ class Seats:
         [2.0]
         """
         faces = [one for one in _seat(member, (push,)) if one.dimension == "stress"]
-        helped = [check.factors[0].value for check in faces]  # the help of neighbouring fibres shrinks with the length: none here
+        helped = [
+            check.factors[0].value for check in faces
+        ]  # the help of neighbouring fibres shrinks with the length: none here
         return tuple(check.asked / check.given * part * member.seat.length for check, part in zip(faces, helped))
 
     def jack_studs(self, member, push):

@@ -14,7 +14,6 @@ from structlib.rules.us.combined import tension_value
 from structlib.rules.us.dowels import MODE_WORDS, adjusted_value, geometry_factor, lateral_value
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number, inches_text
-
 from structlib.rules.us.roof_ties.numbers import _SLACK, _number, _verified
 
 
@@ -122,7 +121,9 @@ def bolted_rafter_joint(
     # the bolts bear lengthwise in the tie; in the rafter the part across the grain presses toward an edge
     geometry, checks = geometry_factor(fastener, distances, load="parallel, tension")
     _, edge_checks = geometry_factor(fastener, {"edge": rafter_edge}, load="perpendicular")
-    checks = [replace(one, name=f"{one.name} of the tie") if asked == "edge" else one for asked, one in zip(distances, checks)]
+    checks = [
+        replace(one, name=f"{one.name} of the tie") if asked == "edge" else one for asked, one in zip(distances, checks)
+    ]
     edge_checks = [replace(one, name=f"{one.name} of the rafter") for one in edge_checks]
     value, used = adjusted_value(
         found,
@@ -173,9 +174,7 @@ def bolted_rafter_joint(
     return (bolts, *checks, *edge_checks, net)
 
 
-def net_section_check(
-    *, pull, material, width, depth, diameter, places, time_factor, wet=False, combination=""
-):
+def net_section_check(*, pull, material, width, depth, diameter, places, time_factor, wet=False, combination=""):
     """Check a pulled piece of wood where bolt holes take away part of its section.
 
     Parameters
@@ -231,9 +230,7 @@ def net_section_check(
     hole = diameter + _number("bolt_hole_over")
     net = width * (depth - holes * hole)
     if net <= 0:
-        raise BadInput(
-            f"{holes} holes of {inches_text(hole)} leave nothing of a piece {inches_text(depth)} deep"
-        )
+        raise BadInput(f"{holes} holes of {inches_text(hole)} leave nothing of a piece {inches_text(depth)} deep")
     stress = pull / net
     return Check(
         name="the tie at the holes",
@@ -257,9 +254,7 @@ def net_section_check(
             ("F_t'", allowed, "stress"),
         ),
         factors=used,
-        verified=least_verified(
-            [material.verified, _verified("bolt_hole_over"), *(one.verified for one in used)]
-        ),
+        verified=least_verified([material.verified, _verified("bolt_hole_over"), *(one.verified for one in used)]),
     )
 
 

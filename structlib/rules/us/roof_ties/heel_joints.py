@@ -2,7 +2,7 @@
 
 import math
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.tables import in_library_units, table_row, table_rows
@@ -11,10 +11,9 @@ from structlib.mechanics.frames import rafter_thrust, raised_tie_factor
 from structlib.rules.check import least_verified
 from structlib.rules.us.dowels import adjusted_value, lateral_value
 from structlib.rules.us.one_number import check_one_number, inches_text, length_text
-from structlib.rules.us.snow import BASIS, GroundSnow
-
 from structlib.rules.us.roof_ties.numbers import _SLACK, _check_spacing, _check_span, _number
 from structlib.rules.us.roof_ties.ties import raised_tie_adjustment, tie_kind
+from structlib.rules.us.snow import BASIS, GroundSnow
 
 #: The layout of the heel joint table that the cells at hand have.
 HEEL_EDITION = "IRC 2009 to 2015 layout"
@@ -167,14 +166,17 @@ def heel_table_nails(*, rise, spacing, ground_snow, building_span, edition):
     )
 
 
-@lru_cache(maxsize=None)
+@cache
 def _row_of(*wanted):
     """One cell's row of the table, with its lengths and its load in our units beside them."""
     row = table_row("us_heel_nails", **dict(wanted))
-    return {**row, **{f"{key} here": in_library_units(row, key) for key in ("spacing_in", "ground_snow_psf", "span_ft")}}
+    return {
+        **row,
+        **{f"{key} here": in_library_units(row, key) for key in ("spacing_in", "ground_snow_psf", "span_ft")},
+    }
 
 
-@lru_cache(maxsize=None)
+@cache
 def _listed(column):
     """The numbers of a column of the table, least first."""
     return sorted({row[column] for row in table_rows("us_heel_nails")})
@@ -186,9 +188,7 @@ def _next(column, value, *, text, down=False):
     fits = [one for one in listed if (one <= value * (1 + _SLACK) if down else one >= value * (1 - _SLACK))]
     if not fits:
         edge = f"starts at {listed[0]:g}" if down else f"ends at {listed[-1]:g}"
-        raise OutsideRule(
-            f"{text} is outside the heel joint table, which {edge}; the joint is engineered there"
-        )
+        raise OutsideRule(f"{text} is outside the heel joint table, which {edge}; the joint is engineered there")
     return fits[-1] if down else fits[0]
 
 
@@ -239,14 +239,12 @@ def heel_model(*, rise, spacing, ground_snow, building_span, nail_value=None):
             f"the span must be more than the two overhangs, {length_text(across)}, got "
             f"{length_text(building_span)}; for example 24*ft"
         )
-    load = _number("heel_model_dead") + max(
-        _number("heel_model_snow_share") * pg, _number("heel_model_roof_live")
-    )
+    load = _number("heel_model_dead") + max(_number("heel_model_snow_share") * pg, _number("heel_model_roof_live"))
     height = building_span / 2 * rise / 12
     # an overhang on both sides takes away as much as a pair that spans the two of them would push
-    thrust = rafter_thrust(
-        line_load=load * spacing, building_span=building_span, rise=height
-    ) - rafter_thrust(line_load=load * spacing, building_span=across, rise=height)
+    thrust = rafter_thrust(line_load=load * spacing, building_span=building_span, rise=height) - rafter_thrust(
+        line_load=load * spacing, building_span=across, rise=height
+    )
     nails = max(int(_number("heel_least_nails")), math.ceil(thrust / value - 1e-9))
     return HeelLoad(load, float(thrust), nails)
 

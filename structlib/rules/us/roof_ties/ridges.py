@@ -5,7 +5,6 @@ from dataclasses import dataclass
 
 from structlib.ground.units import inch  # noqa: F401 (for the examples)
 from structlib.rules.us.one_number import check_one_number, inches_text
-
 from structlib.rules.us.roof_ties.numbers import _SLACK, _at_least, _check_slope, _dressed, _number, _row, _verified
 from structlib.rules.us.roof_ties.ties import tie_kind
 
@@ -115,6 +114,4 @@ def ridge_beam_needed(*, rise, tie_height_fraction, run=12):
         reasons.append("no ceiling joist or rafter tie holds the walls")
     elif tie_kind(height_fraction=tie_height_fraction) != "rafter tie":
         reasons.append("the ties stand above the lowest third of the height")
-    return RidgeAnswer(
-        bool(reasons), tuple(reasons), _row("ridge_beam_rise")["source"], _verified("ridge_beam_rise")
-    )
+    return RidgeAnswer(bool(reasons), tuple(reasons), _row("ridge_beam_rise")["source"], _verified("ridge_beam_rise"))

@@ -13,7 +13,6 @@ from structlib.mechanics.frames import (
 from structlib.rules.check import least_verified
 from structlib.rules.us import factors
 from structlib.rules.us.one_number import check_one_number
-
 from structlib.rules.us.roof_ties.numbers import _FRACTION, _SLACK, _at_least, _at_most, _check_piece, _dressed, _number
 
 #: What each kind of tie does and does not do, for the reader.
@@ -118,9 +117,7 @@ def raised_tie_adjustment(*, height_fraction):
             "raised_tie_demand shows what is asked of them"
         )
     if height_fraction == 0:
-        return TieAdjustment(
-            0.0, 1.0, 1.0, 1.0, *_statics(0.0)[1:], "tie at the plate: no adjustment", "computed"
-        )
+        return TieAdjustment(0.0, 1.0, 1.0, 1.0, *_statics(0.0)[1:], "tie at the plate: no adjustment", "computed")
     span, joint = _tie_row("rafter span", height_fraction), _tie_row("heel joint", height_fraction)
     rows = f"rafter span 1/{span['height_divisor']:g}, heel joint 1/{joint['height_divisor']:g}"
     return TieAdjustment(

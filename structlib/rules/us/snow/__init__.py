@@ -5,7 +5,23 @@ A ground snow load counts for nothing without its edition and basis, so every ru
 eaves, curved and sawtooth roofs.
 """
 
-from structlib.rules.us.snow.balanced import EXPOSURES, RISK_CATEGORIES, ROUGHNESSES, SURFACES, THERMAL_CONDITIONS, exposure_factor, flat_roof_snow, importance_factor, minimum_low_slope_snow, rain_on_snow, roof_snow, slope_factor, sloped_roof_snow, thermal_change, thermal_factor
+from structlib.rules.us.snow.balanced import (
+    EXPOSURES,
+    RISK_CATEGORIES,
+    ROUGHNESSES,
+    SURFACES,
+    THERMAL_CONDITIONS,
+    exposure_factor,
+    flat_roof_snow,
+    importance_factor,
+    minimum_low_slope_snow,
+    rain_on_snow,
+    roof_snow,
+    slope_factor,
+    sloped_roof_snow,
+    thermal_change,
+    thermal_factor,
+)
 from structlib.rules.us.snow.ground_loads import BASIS, EDITION, GroundSnow, ground_snow, snow_density, snow_depth_load
 from structlib.rules.us.snow.live_or_snow import RoofLoadChoice, roof_live_load, roof_live_or_snow
 from structlib.rules.us.snow.moved import GableSnow, StepDrift, drift_height, step_drift, unbalanced_gable

@@ -8,8 +8,21 @@ from structlib.ground.units import deg, ft
 from structlib.rules.check import Factor, least_verified
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number
-
-from structlib.rules.us.snow.ground_loads import _SLACK, _check_ground, _check_importance, _check_load, _check_thermal, _check_width, _number, _numbers_of, _one_of, _one_slope, _row, _slope_angle, _verified
+from structlib.rules.us.snow.ground_loads import (
+    _SLACK,
+    _check_ground,
+    _check_importance,
+    _check_load,
+    _check_thermal,
+    _check_width,
+    _number,
+    _numbers_of,
+    _one_of,
+    _one_slope,
+    _row,
+    _slope_angle,
+    _verified,
+)
 
 ROUGHNESSES = ("B", "C", "D")
 EXPOSURES = ("fully exposed", "partially exposed", "sheltered")
@@ -424,7 +437,6 @@ def thermal_change(ground, *, before, after, exposure, importance=1.0):
     _one_of(ground)
     first, second = thermal_factor(before).value, thermal_factor(after).value
     loads = [
-        flat_roof_snow(ground, exposure=exposure, thermal=thermal, importance=importance)
-        for thermal in (first, second)
+        flat_roof_snow(ground, exposure=exposure, thermal=thermal, importance=importance) for thermal in (first, second)
     ]
     return loads[0], loads[1], second / first - 1

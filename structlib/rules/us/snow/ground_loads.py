@@ -80,9 +80,7 @@ department for the ground snow load of ASCE 7-16
     )
     for name, word, example in (("edition", edition, EDITION), ("basis", basis, BASIS)):
         if not isinstance(word, str) or not word.strip():
-            raise BadInput(
-                f"the {name} of the ground snow load must be given, got {word!r}; for example {example!r}"
-            )
+            raise BadInput(f"the {name} of the ground snow load must be given, got {word!r}; for example {example!r}")
     if "7-22" in edition or "2022" in edition:
         raise OutsideRule(
             f"a ground snow load of {edition} is on another basis (reliability-targeted, strength level) "
@@ -160,9 +158,7 @@ def snow_depth_load(*, depth, density):
     >>> round(snow_depth_load(depth=24*inch, density=19.2*pcf) / psf, 1)
     38.4
     """
-    check_number(
-        "depth", depth, low=0.0, high=30 * ft, shown=lambda d: f"{d / inch:g} in", hint="for example 24*inch"
-    )
+    check_number("depth", depth, low=0.0, high=30 * ft, shown=lambda d: f"{d / inch:g} in", hint="for example 24*inch")
     check_number(
         "density",
         density,

@@ -6,7 +6,6 @@ from structlib.ground.tables import in_library_units, table_rows
 from structlib.ground.units import ft
 from structlib.rules.us import factors
 from structlib.rules.us.one_number import check_one_number, psf_text
-
 from structlib.rules.us.snow.ground_loads import _GREATEST_GROUND_SNOW, _SLACK, _one_slope
 
 

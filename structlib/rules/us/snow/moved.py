@@ -8,8 +8,21 @@ from structlib.ground.refusals import BadInput, NotAsked, OutsideRule, check_num
 from structlib.ground.units import ft, psf
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number, length_text, psf_text
-
-from structlib.rules.us.snow.ground_loads import _GREATEST_GROUND_SNOW, _SLACK, _check_importance, _check_width, _number, _numbers_of, _one_of, _one_slope, _refuse_symbol, _row, _verified, snow_density, snow_depth_load
+from structlib.rules.us.snow.ground_loads import (
+    _GREATEST_GROUND_SNOW,
+    _SLACK,
+    _check_importance,
+    _check_width,
+    _number,
+    _numbers_of,
+    _one_of,
+    _one_slope,
+    _refuse_symbol,
+    _row,
+    _verified,
+    snow_density,
+    snow_depth_load,
+)
 
 
 @dataclass(frozen=True)
@@ -83,9 +96,7 @@ def drift_height(ground, *, fetch, importance=1.0):
     )
     counted = numpy.maximum(fetch, _number("drift_fetch_least"))
     feet = (
-        _number("drift_coefficient")
-        * numpy.cbrt(counted / ft)
-        * ((pg + _number("drift_pg")) / psf) ** 0.25
+        _number("drift_coefficient") * numpy.cbrt(counted / ft) * ((pg + _number("drift_pg")) / psf) ** 0.25
         - _number("drift_less") / ft
     )
     height = feet * ft * numpy.sqrt(importance)
@@ -130,9 +141,7 @@ def step_drift(ground, *, upper_length, clear_height, importance=1.0):
     """
     _one_of(ground)
     check_one_number("upper length", upper_length, low=0.0, high=600 * ft, shown=length_text)
-    check_one_number(
-        "clear height", clear_height, low=0.0, high=200 * ft, shown=length_text, hint="for example 9*ft"
-    )
+    check_one_number("clear height", clear_height, low=0.0, high=200 * ft, shown=length_text, hint="for example 9*ft")
     height = drift_height(ground, fetch=upper_length, importance=importance)
     if clear_height < height:
         raise OutsideRule(
