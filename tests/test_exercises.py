@@ -110,7 +110,7 @@ def test_the_same_seed_gives_the_same_question_and_seeds_differ(kind):
 
 def test_a_seed_means_the_same_in_another_process():
     code = (
-        "from structlib.pages import exercises as e\n"
+        "from structlib.pages.kit import questions as e\nfrom structlib.pages.topics import every\n"
         "print([e.make_question(k, 7).prompt for ks in e.kinds().values() for k in ks])"
     )
     prompts = {

@@ -124,6 +124,7 @@ def user_lvl(
 
     Examples
     --------
+    >>> from structlib.ground.units import psi
     >>> mine = user_lvl(bending=2800*psi, shear=280*psi, bearing=750*psi, modulus=2.0e6*psi,
     ...                 depth_exponent=0.12, name="LVL on my delivery note",
     ...                 source="report no. 0000 (an example)")

@@ -120,6 +120,7 @@ def sheet_load(*, thickness, weight_density):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(sheet_load(thickness=1.5*inch, weight_density=50*pcf) / psf, 4)
     6.25
     """
@@ -344,6 +345,7 @@ def line_load(area_load, *, tributary_width):
 
     Examples
     --------
+    >>> from structlib.ground.units import plf
     >>> round(line_load(50*psf, tributary_width=9*ft) / plf, 6)
     450.0
     """
@@ -451,6 +453,8 @@ class LoadsByType(Mapping):
 
         Examples
         --------
+        >>> from structlib.ground.units import plf
+        >>> from structlib.ground.units import inch
         >>> floor = LoadsByType({"dead": 10*psf, "live": 40*psf})
         >>> joist = floor.map(lambda load: line_load(load, tributary_width=16*inch))
         >>> round(joist["live"] / plf, 2)

@@ -103,6 +103,7 @@ def find_material(species, grade, nominal=None):
 
     Examples
     --------
+    >>> from structlib.ground.units import psi
     >>> round(find_material("Southern Pine", "No.2", "2x10").bending / psi)
     800
     >>> find_material("Douglas Fir-Larch", "No.1", "6x12").name

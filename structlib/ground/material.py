@@ -125,6 +125,7 @@ def wood_weight_density(specific_gravity, moisture_percent=15):
 
     Examples
     --------
+    >>> from structlib.ground.units import pcf
     >>> round(wood_weight_density(0.5) / pcf, 1)
     33.6
     """

@@ -72,6 +72,7 @@ def half_round_area(*, diameter):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(half_round_area(diameter=10*inch) / inch**2, 2)
     39.27
     """
@@ -93,6 +94,7 @@ def half_round_centroid(*, diameter):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(half_round_centroid(diameter=10*inch) / inch, 3)
     2.122
     """
@@ -114,6 +116,7 @@ def half_round_inertia(*, diameter):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(half_round_inertia(diameter=10*inch) / inch**4, 2)
     68.6
     """
@@ -136,6 +139,7 @@ def half_round_section_modulus(*, diameter):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(half_round_section_modulus(diameter=10*inch) / inch**3, 2)
     23.84
     """
@@ -160,6 +164,7 @@ def flat_sided_area(*, diameter, width):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(flat_sided_area(diameter=8*inch, width=5*inch) / inch**2, 2)
     37.22
     """
@@ -189,6 +194,7 @@ def flat_sided_inertia(*, diameter, width):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(flat_sided_inertia(diameter=8*inch, width=5*inch) / inch**4, 1)
     174.2
     """
@@ -383,6 +389,7 @@ def measured_section(shape, *, width, depth, wane=0.0):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> half = measured_section("half round", width=10*inch, depth=5*inch)
     >>> round(half.section_modulus / inch**3, 2), round(half.to_bottom / inch, 2)
     (23.84, 2.88)

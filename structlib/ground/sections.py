@@ -76,6 +76,7 @@ def rectangle_area(*, width, depth):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(rectangle_area(width=1.5*inch, depth=9.25*inch) / inch**2, 3)
     13.875
     """
@@ -99,6 +100,7 @@ def rectangle_section_modulus(*, width, depth):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(rectangle_section_modulus(width=1.5*inch, depth=9.25*inch) / inch**3, 3)
     21.391
     """
@@ -122,6 +124,7 @@ def rectangle_inertia(*, width, depth):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(rectangle_inertia(width=1.5*inch, depth=9.25*inch) / inch**4, 3)
     98.932
     """
@@ -145,6 +148,7 @@ def plies_width(*, ply_width, plies):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(plies_width(ply_width=1.75*inch, plies=3) / inch, 2)
     5.25
     """
@@ -168,6 +172,7 @@ def edge_to_flat_strength(*, width, depth):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(edge_to_flat_strength(width=1.5*inch, depth=9.25*inch), 2)
     6.17
     """
@@ -191,6 +196,7 @@ def edge_to_flat_stiffness(*, width, depth):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(edge_to_flat_stiffness(width=1.5*inch, depth=9.25*inch), 1)
     38.0
     """
@@ -216,6 +222,7 @@ def loose_stack_section_modulus(*, width, depth, boards):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(loose_stack_section_modulus(width=1.5*inch, depth=5.5*inch, boards=2) / inch**3, 3)
     15.125
     """
@@ -241,6 +248,7 @@ def loose_stack_inertia(*, width, depth, boards):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(loose_stack_inertia(width=1.5*inch, depth=5.5*inch, boards=2) / inch**4, 3)
     41.594
     """
@@ -266,6 +274,7 @@ def joined_stack_section_modulus(*, width, depth, boards):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(joined_stack_section_modulus(width=1.5*inch, depth=5.5*inch, boards=2) / inch**3, 2)
     30.25
     """
@@ -292,6 +301,7 @@ def joined_stack_inertia(*, width, depth, boards):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(joined_stack_inertia(width=1.5*inch, depth=5.5*inch, boards=2) / inch**4, 3)
     166.375
     """
@@ -314,6 +324,7 @@ def round_area(*, diameter):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(round_area(diameter=8*inch) / inch**2, 2)
     50.27
     """
@@ -335,6 +346,7 @@ def round_section_modulus(*, diameter):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(round_section_modulus(diameter=8*inch) / inch**3, 2)
     50.27
     """
@@ -356,6 +368,7 @@ def round_inertia(*, diameter):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> round(round_inertia(diameter=8*inch) / inch**4, 2)
     201.06
     """
@@ -377,6 +390,7 @@ class Section:
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> beam = Section(ply_width=1.75*inch, depth=9.25*inch, plies=3)
     >>> round(beam.width / inch, 2), round(beam.inertia / inch**4, 1)
     (5.25, 346.3)
@@ -426,6 +440,7 @@ class Section:
 
         Examples
         --------
+        >>> from structlib.ground.units import inch
         >>> from structlib.ground.units import pcf, plf
         >>> round(Section(ply_width=1.75*inch, depth=9.25*inch).weight_per_length(42*pcf) / plf, 2)
         4.72

@@ -6,6 +6,7 @@ numbers of numpy go on as plain ones; what a number may be is asked behind the d
 
 import functools
 import inspect
+from dataclasses import is_dataclass
 from types import NoneType, UnionType
 from typing import get_args, get_origin
 
@@ -17,13 +18,13 @@ _EXAMPLES = {str: "'a word'", dict: "{'span': 3000.0}"}
 
 
 def hold(names):
-    """Hold every public function and class of a module, given as its ``globals()``, to its annotations."""
+    """Hold every public function and class of a module, given as its ``globals()``, to its annotations; no records."""
     for name, one in list(names.items()):
         if name.startswith("_") or getattr(one, "__module__", None) != names["__name__"]:
             continue
         if inspect.isfunction(one):
             names[name] = held(one)
-        elif inspect.isclass(one) and inspect.isfunction(vars(one).get("__init__")):
+        elif inspect.isclass(one) and not is_dataclass(one) and inspect.isfunction(vars(one).get("__init__")):
             one.__init__ = held(one.__init__)
 
 

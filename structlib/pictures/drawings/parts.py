@@ -199,7 +199,7 @@ def check_pairs(name, xs, ys):
     >>> check_pairs("sag", [0, 1], [0, 0])
     """
     for word, numbers, most in (("places", xs, 1e7), ("values", ys, 1e15)):
-        if not (
+        if len(numbers) and not (
             all([issubclass(kind, float) for kind in set(map(type, numbers))])
             and -most <= min(numbers)
             and max(numbers) <= most

@@ -62,6 +62,7 @@ class Members(
 
         Examples
         --------
+        >>> from structlib.rules.members.posts import PadMember
         >>> from structlib.ground.units import inch, kip
         >>> from structlib.rules.members import Push
         >>> from structlib.rules.us.book import RULEBOOK

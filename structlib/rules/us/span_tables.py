@@ -228,6 +228,7 @@ def as_printed(span, *, greatest_span=None):
 
     Examples
     --------
+    >>> from structlib.ground.units import ft
     >>> as_printed(164.6 * inch), as_printed(165.4 * inch), as_printed(28 * ft, greatest_span=26 * ft)
     ('13-9', '13-9', '>26-0')
     """

@@ -78,6 +78,7 @@ def middle_post_taken_out(*, line_load: float, span: float, bending_stiffness: f
 
     Examples
     --------
+    >>> from structlib.ground.units import plf
     >>> table = middle_post_taken_out(line_load=300 * plf, span=12 * ft, bending_stiffness=1e12)
     >>> table.rows[0]
     ('greatest moment', '5,400 lb-ft', '5,400 lb-ft', '21,600 lb-ft', '4.0 and 4.0 times')
@@ -136,6 +137,7 @@ def live_load_arrangements(*, spans: int, span: float, dead: float, live: float)
 
     Examples
     --------
+    >>> from structlib.ground.units import plf
     >>> print(live_load_arrangements(spans=2, span=12 * ft, dead=60 * plf, live=240 * plf).rows[0])
     ('push of A, most', '1,350 lb', '1,530 lb', 'live on A–B')
     """
@@ -240,6 +242,7 @@ def where_the_moment_is_zero(*, span: float, dead: float, live: float):
 
     Examples
     --------
+    >>> from structlib.ground.units import plf
     >>> where_the_moment_is_zero(span=12 * ft, dead=60 * plf, live=240 * plf).rows[0][1]
     '9 ft, 15 ft'
     """
@@ -272,6 +275,7 @@ def plies_along(splices, *, span: float, line_load: float, places: tuple[float, 
 
     Examples
     --------
+    >>> from structlib.ground.units import plf
     >>> plies_along(((12 * ft,), (), ()), span=12 * ft, line_load=300 * plf, places=(12 * ft,)).rows
     (('12 ft', '2 of 3', '5,400 lb-ft', '2,700 lb-ft'),)
     """
@@ -294,6 +298,7 @@ def joints_right_through(*, span: float, dead: float, live: float):
 
     Examples
     --------
+    >>> from structlib.ground.units import plf
     >>> joints_right_through(span=12 * ft, dead=60 * plf, live=240 * plf).rows[1]
     ('over the post', '5,400 lb-ft', '0 lb-ft', '1.55 times')
     """
@@ -329,6 +334,7 @@ def stepped_and_tapered(*, span: float, line_load: float, wood_key: str = "fir")
 
     Examples
     --------
+    >>> from structlib.ground.units import plf
     >>> [row[2] for row in stepped_and_tapered(span=12 * ft, line_load=200 * plf).rows]
     ['6 ft', '3 ft', '4 ft']
     """

@@ -223,6 +223,7 @@ def formula_beside_solver(*, point_load: float, span: float, load_position: floa
 
     Examples
     --------
+    >>> from structlib.ground.units import lb
     >>> table = formula_beside_solver(point_load=1000 * lb, span=12 * ft, load_position=3 * ft, bending_stiffness=1e12)
     >>> table.rows[0]
     ('push of the left support', '750 lb', '750 lb')

@@ -192,6 +192,9 @@ def piece_bearing_strength(piece, *, diameter):
 
     Examples
     --------
+    >>> from structlib.ground.units import deg
+    >>> from structlib.pages.topics.post.cases import post
+    >>> from structlib.rules.us.dowels.pieces import wood_piece
     >>> from structlib.ground.units import psi
     >>> post = wood_piece(thickness=3.5 * inch, specific_gravity=0.5, angle=90 * deg)
     >>> round(piece_bearing_strength(post, diameter=0.5 * inch) / psi)

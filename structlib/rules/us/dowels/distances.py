@@ -45,6 +45,7 @@ def least_distances(fastener, *, load, slenderness=None, softwood=True, prebored
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import nail
     >>> wants = least_distances(nail("16d common"), load="perpendicular")
     >>> round(wants["end"][0] / inch, 2)
     2.43
@@ -154,6 +155,7 @@ def geometry_factor(fastener, distances, *, load, slenderness=None, softwood=Tru
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import bolt
     >>> half = geometry_factor(bolt(0.5 * inch), {"end": 1.75 * inch}, load="parallel, tension")
     >>> round(half[0], 6)
     0.5

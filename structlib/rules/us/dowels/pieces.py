@@ -37,6 +37,7 @@ def wood_piece(*, thickness, specific_gravity, angle=0.0):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> wood_piece(thickness=1.5 * inch, specific_gravity=0.5, angle=90 * deg).specific_gravity
     0.5
     """
@@ -63,6 +64,7 @@ def steel_plate(*, thickness, steel="A36"):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch
     >>> steel_plate(thickness=0.25 * inch).steel
     'A36'
     """

@@ -29,6 +29,8 @@ def penetration(fastener, *, main, side):
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import nail
+    >>> from structlib.rules.us.dowels.pieces import wood_piece
     >>> stud = wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
     >>> round(penetration(nail("10d box"), main=stud, side=stud) / inch, 2)
     1.5
@@ -73,6 +75,8 @@ def bearing_length_in_main(fastener, *, main, side):
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import nail
+    >>> from structlib.rules.us.dowels.pieces import wood_piece
     >>> plate = wood_piece(thickness=2.0 * inch, specific_gravity=0.55)
     >>> post = wood_piece(thickness=3.5 * inch, specific_gravity=0.55)
     >>> round(bearing_length_in_main(nail("12d common"), main=post, side=plate) / inch, 3)
@@ -123,6 +127,7 @@ def table_penetration_factor(fastener, deep):
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import nail
     >>> round(table_penetration_factor(nail("16d common"), 1.25 * inch), 4)
     0.7716
     """

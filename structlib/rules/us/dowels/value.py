@@ -42,6 +42,8 @@ def lateral_value(fastener, *, main, side, shear="single"):
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import nail
+    >>> from structlib.rules.us.dowels.pieces import wood_piece
     >>> fir = wood_piece(thickness=3.5 * inch, specific_gravity=0.5)
     >>> plate = wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
     >>> found = lateral_value(nail("16d common"), main=fir, side=plate)
@@ -107,6 +109,7 @@ def wet_factor(fastener, *, moisture):
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import bolt
     >>> wet_factor(bolt(0.5 * inch), moisture="wet when built")[0]
     0.4
     """
@@ -145,6 +148,7 @@ def group_action_factor(fastener, *, in_line):
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import nail
     >>> group_action_factor(nail("16d common"), in_line=6)
     1.0
     """
@@ -192,6 +196,8 @@ def adjusted_value(found, fastener, *, time_factor=1.0, moisture="dry", geometry
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import nail
+    >>> from structlib.rules.us.dowels.pieces import wood_piece
     >>> fir = wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
     >>> spike = nail("16d common")
     >>> found = lateral_value(spike, main=fir, side=fir)
@@ -282,6 +288,8 @@ def lateral_check(
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import nail
+    >>> from structlib.rules.us.dowels.pieces import wood_piece
     >>> fir = wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
     >>> check = lateral_check(name="joist to ledger", force=300 * lb, fastener=nail("16d common"), main=fir,
     ...                       side=fir, fasteners=3)

@@ -67,6 +67,7 @@ def reduction_by_angle(*, angle):
 
     Examples
     --------
+    >>> from structlib.ground.units import deg
     >>> round(reduction_by_angle(angle=90 * deg), 6)
     1.25
     """
@@ -95,6 +96,7 @@ def reduction_terms(fastener, *, angle):
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import bolt
     >>> reduction_terms(bolt(0.5 * inch), angle=0.0)["IV"]
     3.2
     """
@@ -368,6 +370,7 @@ def yield_modes(
 
     Examples
     --------
+    >>> from structlib.rules.us.dowels.fasteners import bolt
     >>> one = yield_modes(diameter=12.0, main_length=40.0, side_length=40.0, main_bearing=20.0,
     ...                   side_bearing=20.0, bending_yield=300.0,
     ...                   reductions=reduction_terms(bolt(0.5 * inch), angle=0.0))

@@ -152,6 +152,9 @@ def flat_roof_snow(ground, *, exposure, thermal, importance=1.0):
 
     Examples
     --------
+    >>> from structlib.ground.units import psf
+    >>> from structlib.pages.topics.roof.snow import snow
+    >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(40*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> round(flat_roof_snow(snow, exposure=1.0, thermal=1.1) / psf, 1)
     30.8
@@ -263,6 +266,7 @@ def sloped_roof_snow(*, flat_snow, slope_factor):
 
     Examples
     --------
+    >>> from structlib.ground.units import psf
     >>> round(sloped_roof_snow(flat_snow=30.8*psf, slope_factor=0.5) / psf, 2)
     15.4
     """
@@ -301,6 +305,9 @@ def minimum_low_slope_snow(ground, *, rise, importance=1.0, run=12):
 
     Examples
     --------
+    >>> from structlib.ground.units import psf
+    >>> from structlib.pages.topics.roof.snow import snow
+    >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(15*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> round(minimum_low_slope_snow(snow, rise=0, importance=0.8) / psf, 6)
     12.0
@@ -348,6 +355,9 @@ def roof_snow(ground, *, rise, exposure, thermal, surface="other", importance=1.
 
     Examples
     --------
+    >>> from structlib.ground.units import psf
+    >>> from structlib.pages.topics.roof.snow import snow
+    >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(15*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> [round(roof_snow(snow, rise=r, exposure=1.0, thermal=1.0)[0] / psf, 6) for r in (2, 6)]
     [15.0, 10.5]
@@ -391,6 +401,9 @@ def rain_on_snow(ground, *, rise, eave_to_ridge, run=12):
 
     Examples
     --------
+    >>> from structlib.ground.units import psf
+    >>> from structlib.pages.topics.roof.snow import snow
+    >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(20*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> round(rain_on_snow(snow, rise=0.1, eave_to_ridge=40*ft) / psf, 6)
     5.0
@@ -429,6 +442,9 @@ def thermal_change(ground, *, before, after, exposure, importance=1.0):
 
     Examples
     --------
+    >>> from structlib.ground.units import psf
+    >>> from structlib.pages.topics.roof.snow import snow
+    >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(40*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> found = thermal_change(snow, before="heated", after="cold ventilated roof", exposure=1.0)
     >>> [round(number, 3) for number in (found[0] / psf, found[1] / psf, found[2])]

@@ -49,6 +49,7 @@ def roof_live_load(*, rise, tributary_area, run=12):
 
     Examples
     --------
+    >>> from structlib.ground.units import psf
     >>> round(roof_live_load(rise=3, tributary_area=16*ft**2)[0] / psf, 6)
     20.0
     """
@@ -95,6 +96,7 @@ def roof_live_or_snow(*, roof_live, snow, dead=0.0):
 
     Examples
     --------
+    >>> from structlib.ground.units import psf
     >>> found = roof_live_or_snow(roof_live=20*psf, snow=19*psf, dead=10*psf)
     >>> found.larger, found.asks_more
     ('roof live', 'snow')
