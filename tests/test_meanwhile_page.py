@@ -1,4 +1,4 @@
-"""The pages of notebook 11: drawings over a sweep, a gate that always stands, rows from the library."""
+"""The pages of notebook 14: drawings over a sweep, a gate that always stands, rows from the library."""
 
 import itertools
 import re

@@ -1,4 +1,4 @@
-"""The page of notebook 08: drawing, camera, gates, rows beside direct calls of the library, tables."""
+"""The page of notebook 10: drawing, camera, gates, rows beside direct calls of the library, tables."""
 
 import re
 from itertools import product

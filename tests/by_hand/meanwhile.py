@@ -1,4 +1,4 @@
-"""Answers of notebook 11 by hand arithmetic in feet, pounds and inches."""
+"""Answers of notebook 14 by hand arithmetic in feet, pounds and inches."""
 
 from fractions import Fraction
 

@@ -1,4 +1,4 @@
-"""Answers of notebook 10 by hand arithmetic in feet, pounds and inches."""
+"""Answers of notebook 12 by hand arithmetic in feet, pounds and inches."""
 
 from fractions import Fraction
 

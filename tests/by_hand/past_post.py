@@ -1,4 +1,4 @@
-"""Answers of notebook 08 by plain arithmetic in pounds, feet and inches."""
+"""Answers of notebook 10 by plain arithmetic in pounds, feet and inches."""
 
 from structlib.ground.units import ft, inch, lb, plf
 

@@ -1,4 +1,4 @@
-"""Answers of notebook 07 by hand, in feet, pounds and inches."""
+"""Answers of notebook 08 by hand, in feet, pounds and inches."""
 
 from structlib.ground.units import ft, lb, plf, psf
 

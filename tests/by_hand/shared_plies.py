@@ -1,4 +1,4 @@
-"""Answers of notebook 09 by hand, in inches, feet, pounds and psi."""
+"""Answers of notebook 11 by hand, in inches, feet, pounds and psi."""
 
 from structlib.ground.units import ft, inch, lb, plf, psi
 

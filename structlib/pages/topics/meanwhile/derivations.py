@@ -1,4 +1,4 @@
-"""Derivations of notebook 11: the lever over a temporary wall, and a jack until the ends let go."""
+"""Derivations of notebook 14: the lever over a temporary wall, and a jack until the ends let go."""
 
 from structlib.mechanics import formulas, jacking, shoring
 from structlib.pages.kit.proofs import Step, derivation

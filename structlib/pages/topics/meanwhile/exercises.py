@@ -1,4 +1,4 @@
-"""Questions of notebook 11: what holds it meanwhile?"""
+"""Questions of notebook 14: what holds it meanwhile?"""
 
 from structlib.ground.units import ft, inch, plf, psf
 from structlib.mechanics import formulas, jacking, shoring
@@ -6,7 +6,7 @@ from structlib.pages.kit.questions.question import Mistake, Question, asks
 from structlib.pages.kit.questions.wording import any_unit, carried, one_word, say, say_length, times
 
 
-@asks("11", "temporary_wall", "What does the temporary wall carry?")
+@asks("14", "temporary_wall", "What does the temporary wall carry?")
 def _temporary_wall(draw):
     span, offset = draw.randrange(9, 17) * ft, draw.choice((2, 3)) * ft
     load = draw.randrange(30, 71, 5) * psf
@@ -58,7 +58,7 @@ def _temporary_wall(draw):
     )
 
 
-@asks("11", "what_stays_on_the_outside_wall", "What is left on the wall that stays?")
+@asks("14", "what_stays_on_the_outside_wall", "What is left on the wall that stays?")
 def _far_wall(draw):
     span, offset = draw.randrange(9, 17) * ft, draw.choice((2, 3)) * ft
     load = draw.randrange(30, 71, 5) * psf
@@ -103,7 +103,7 @@ def _far_wall(draw):
     )
 
 
-@asks("11", "load_that_tips", "How much on the joist ends lifts the far end?")
+@asks("14", "load_that_tips", "How much on the joist ends lifts the far end?")
 def _load_that_tips(draw):
     span, offset = draw.randrange(9, 17) * ft, draw.choice((2, 3)) * ft
     load = draw.randrange(8, 21) * psf
@@ -158,7 +158,7 @@ def _load_that_tips(draw):
     )
 
 
-@asks("11", "does_it_rise", "Does the far end rise?")
+@asks("14", "does_it_rise", "Does the far end rise?")
 def _does_it_rise(draw):
     span, offset = draw.randrange(9, 17) * ft, draw.choice((2, 3, 4)) * ft
     load = draw.randrange(8, 21) * psf
@@ -199,7 +199,7 @@ def _does_it_rise(draw):
     )
 
 
-@asks("11", "ends_let_go", "At which lift do the ends let go?")
+@asks("14", "ends_let_go", "At which lift do the ends let go?")
 def _ends_let_go(draw):
     # any beam: the springing sag is given, so that no section has to be drawn up
     sag = draw.randrange(20, 91, 5) / 100 * inch
@@ -239,7 +239,7 @@ def _ends_let_go(draw):
     )
 
 
-@asks("11", "jack_share", "Which share of the load is on the jack?")
+@asks("14", "jack_share", "Which share of the load is on the jack?")
 def _jack_share(draw):
     sag = draw.randrange(30, 91, 10) / 100 * inch
     part = draw.choice((4, 5, 6, 7, 8, 9, 10, 11, 12))

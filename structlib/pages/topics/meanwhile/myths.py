@@ -1,4 +1,4 @@
-"""Myths of notebook 11."""
+"""Myths of notebook 14."""
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, plf

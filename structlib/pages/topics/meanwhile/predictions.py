@@ -1,4 +1,4 @@
-"""Predictions of notebook 11."""
+"""Predictions of notebook 14."""
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, plf, psf

@@ -1,4 +1,4 @@
-"""Derivations of notebook 10: how fast a floor swings, what a notch leaves, and sag after years."""
+"""Derivations of notebook 12: how fast a floor swings, what a notch leaves, and sag after years."""
 
 from structlib.ground.cut_sections import notched_section_modulus
 from structlib.mechanics import formulas, vibration

@@ -1,4 +1,4 @@
-"""Questions of notebook 10: what can old wood do?"""
+"""Questions of notebook 12: what can old wood do?"""
 
 from structlib.ground.cut_sections import notched_inertia, notched_section_modulus
 from structlib.ground.units import ft, inch, plf, psi
@@ -11,7 +11,7 @@ deflection, notched_ends, notches = (RULEBOOK.room(name) for name in ("deflectio
 _NOTCH_STEPS = (inch / 16, inch / 8)
 
 
-@asks("10", "strength_left_at_a_notch", "What does a notch leave?")
+@asks("12", "strength_left_at_a_notch", "What does a notch leave?")
 def _strength_left(draw):
     depth = draw.randrange(12, 41) * 0.25 * inch
     notch = draw.randrange(2, 9) * depth / 24
@@ -54,7 +54,7 @@ def _strength_left(draw):
     )
 
 
-@asks("10", "deepest_notch", "How deep may a notch be?")
+@asks("12", "deepest_notch", "How deep may a notch be?")
 def _deepest_notch(draw):
     depth = draw.randrange(16, 49) * 0.25 * inch
     at_end = draw.random() < 0.5
@@ -107,7 +107,7 @@ def _deepest_notch(draw):
     )
 
 
-@asks("10", "sag_after_years", "How far has it sagged after years?")
+@asks("12", "sag_after_years", "How far has it sagged after years?")
 def _sag_after_years(draw):
     lasting, passing = draw.randrange(10, 61, 2) / 100 * inch, draw.randrange(10, 61, 2) / 100 * inch
     wet = draw.random() < 0.5
@@ -160,7 +160,7 @@ def _sag_after_years(draw):
     )
 
 
-@asks("10", "slower_when_longer", "A longer span: how much slower does it swing?")
+@asks("12", "slower_when_longer", "A longer span: how much slower does it swing?")
 def _slower(draw):
     short, long = draw.choice(((8, 10), (8, 12), (9, 12), (10, 12), (10, 14), (10, 15), (12, 15), (12, 16), (14, 18)))
     one, other = (
@@ -196,7 +196,7 @@ def _slower(draw):
     )
 
 
-@asks("10", "push_on_a_notched_end", "How much may a notched end push?")
+@asks("12", "push_on_a_notched_end", "How much may a notched end push?")
 def _notched_end(draw):
     depth = draw.choice((7.25, 8.0, 9.25, 10.0, 11.25)) * inch
     width, value = draw.choice((1.5, 2.0)) * inch, draw.choice((135, 150, 175, 180)) * psi
@@ -249,7 +249,7 @@ def _notched_end(draw):
     )
 
 
-@asks("10", "beam_under_the_middle", "What does a new beam under the middle get?")
+@asks("12", "beam_under_the_middle", "What does a new beam under the middle get?")
 def _beam_under(draw):
     span, load = draw.randrange(12, 21, 2) * ft, draw.randrange(40, 121, 5) * plf
     answer = formulas.two_span_uniform_middle_reaction(line_load=load, span=span / 2)

@@ -1,4 +1,4 @@
-"""Tables of notebook 10 about a whole old floor: sag, bounce, a new beam, heavy things, signs."""
+"""Tables of notebook 12 about a whole old floor: sag, bounce, a new beam, heavy things, signs."""
 
 from structlib.ground.lumber import find_material
 from structlib.ground.measured_sections import measured_section

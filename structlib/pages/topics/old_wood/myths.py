@@ -1,4 +1,4 @@
-"""Myths of notebook 10."""
+"""Myths of notebook 12."""
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch

@@ -1,4 +1,4 @@
-"""Predictions of notebook 10."""
+"""Predictions of notebook 12."""
 
 from structlib.ground.cut_sections import drilled_section_modulus, notched_section_modulus
 from structlib.ground.measured_sections import measured_section

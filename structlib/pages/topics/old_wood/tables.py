@@ -1,4 +1,4 @@
-"""Tables of notebook 10 about one old joist: sizes, logs, cuts, and what is not known of it."""
+"""Tables of notebook 12 about one old joist: sizes, logs, cuts, and what is not known of it."""
 
 from functools import lru_cache
 

@@ -1,4 +1,4 @@
-"""Derivations of notebook 08: uplift behind an overhang, a middle post taken out, the weak spot of a taper."""
+"""Derivations of notebook 10: uplift behind an overhang, a middle post taken out, the weak spot of a taper."""
 
 from structlib.mechanics import formulas, overhang, tapered
 from structlib.pages.kit.proofs import Step, derivation, prove, same_as

@@ -1,4 +1,4 @@
-"""Questions of notebook 08: what happens past the post?"""
+"""Questions of notebook 10: what happens past the post?"""
 
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.mechanics import formulas
@@ -23,7 +23,7 @@ def _tip_load(draw):
     return load, draw.randrange(8, 17) * ft, draw.randrange(2, 6) * ft
 
 
-@asks("08", "far_end_lifts", "A load past the post: how hard does the far end pull?")
+@asks("10", "far_end_lifts", "A load past the post: how hard does the far end pull?")
 def _far_end_lifts(draw):
     load, span, overhang = _tip_load(draw)
     given = dict(point_load=load, span=span, overhang=overhang)
@@ -70,7 +70,7 @@ def _far_end_lifts(draw):
     )
 
 
-@asks("08", "near_post", "A load past the post: what does the near post carry?")
+@asks("10", "near_post", "A load past the post: what does the near post carry?")
 def _near_post(draw):
     load, span, overhang = _tip_load(draw)
     given = dict(point_load=load, span=span, overhang=overhang)
@@ -113,7 +113,7 @@ def _near_post(draw):
     )
 
 
-@asks("08", "hold_down_against_dead", "How much hold-down is left when the floor's own weight helps?")
+@asks("10", "hold_down_against_dead", "How much hold-down is left when the floor's own weight helps?")
 def _hold_down_against_dead(draw):
     span, overhang = draw.randrange(10, 17) * ft, draw.randrange(2, 5) * ft
     dead = draw.randrange(20, 61, 5) * plf
@@ -171,7 +171,7 @@ def _hold_down_against_dead(draw):
     )
 
 
-@asks("08", "moment_past_the_post", "The moment over the near post")
+@asks("10", "moment_past_the_post", "The moment over the near post")
 def _moment_past_the_post(draw):
     load, span, overhang = _tip_load(draw)
     even = draw.randrange(50, 301, 10) * plf
@@ -220,7 +220,7 @@ def _moment_past_the_post(draw):
     )
 
 
-@asks("08", "post_taken_out_moment", "The middle post is gone: what is the moment now?")
+@asks("10", "post_taken_out_moment", "The middle post is gone: what is the moment now?")
 def _post_taken_out_moment(draw):
     span, load = draw.randrange(6, 15) * ft, draw.randrange(100, 501, 10) * plf
     answer = formulas.simple_uniform_moment(line_load=load, span=2 * span)
@@ -264,7 +264,7 @@ def _post_taken_out_moment(draw):
     )
 
 
-@asks("08", "plies_that_run_through", "How many plies run through this section?")
+@asks("10", "plies_that_run_through", "How many plies run through this section?")
 def _plies_that_run_through(draw):
     plies = draw.randrange(3, 6)
     at, span = draw.randrange(1, plies), draw.randrange(8, 15)
@@ -307,7 +307,7 @@ def _plies_that_run_through(draw):
     )
 
 
-@asks("08", "zero_moment_place", "Where is a joint asked for nothing?")
+@asks("10", "zero_moment_place", "Where is a joint asked for nothing?")
 def _zero_moment_place(draw):
     span = draw.randrange(12, 61, 2) * ft / 2
     answer = two_span_inflection_places(span=span)[0]
@@ -345,7 +345,7 @@ def _zero_moment_place(draw):
     )
 
 
-@asks("08", "taper_weak_spot", "Where is a tapered beam stressed most?")
+@asks("10", "taper_weak_spot", "Where is a tapered beam stressed most?")
 def _taper_weak_spot(draw):
     span = draw.randrange(8, 21) * ft
     shallow = draw.randrange(4, 9) * inch

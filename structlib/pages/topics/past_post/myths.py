@@ -1,4 +1,4 @@
-"""Myths of notebook 08."""
+"""Myths of notebook 10."""
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, lb

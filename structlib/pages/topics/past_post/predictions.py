@@ -1,4 +1,4 @@
-"""Predictions of notebook 08."""
+"""Predictions of notebook 10."""
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, lb, plf

@@ -1,4 +1,4 @@
-"""Tables of notebook 08: what runs past, over or without a post; joints, steps and tapers."""
+"""Tables of notebook 10: what runs past, over or without a post; joints, steps and tapers."""
 
 from dataclasses import replace
 

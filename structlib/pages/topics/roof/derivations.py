@@ -1,4 +1,4 @@
-"""Derivations of notebook 07: what a pair of rafters pushes with, and what a raised tie costs."""
+"""Derivations of notebook 08: what a pair of rafters pushes with, and what a raised tie costs."""
 
 from structlib.mechanics import frames, frames_along
 from structlib.pages.kit.proofs import Step, derivation, prove, same_as

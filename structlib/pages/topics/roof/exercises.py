@@ -1,4 +1,4 @@
-"""Questions of notebook 07: what keeps the roof from spreading?"""
+"""Questions of notebook 08: what keeps the roof from spreading?"""
 
 from structlib.ground.units import ft, psf
 from structlib.mechanics import frames, frames_spread
@@ -25,7 +25,7 @@ def _told(load, width, rise):
     return f"{gable} It carries {say(load, 'area load')} on plan."
 
 
-@asks("07", "eave_push", "How hard do the rafters push outward?")
+@asks("08", "eave_push", "How hard do the rafters push outward?")
 def _eave_push(draw):
     load, width, rise_in_12 = _roof(draw)
     rise = width / 2 * rise_in_12 / 12
@@ -67,7 +67,7 @@ def _eave_push(draw):
     )
 
 
-@asks("07", "raised_tie_pull", "What is a raised tie pulled with?")
+@asks("08", "raised_tie_pull", "What is a raised tie pulled with?")
 def _raised_tie_pull(draw):
     load, width, rise_in_12 = _roof(draw)
     rise, spacing = width / 2 * rise_in_12 / 12, draw.choice((16, 24)) / 12 * ft
@@ -117,7 +117,7 @@ def _raised_tie_pull(draw):
     )
 
 
-@asks("07", "ridge_end_post", "What does the post under a ridge beam carry?")
+@asks("08", "ridge_end_post", "What does the post under a ridge beam carry?")
 def _ridge_end_post(draw):
     load, width = draw.randrange(30, 71, 5) * psf, draw.randrange(16, 33, 2) * ft
     span = draw.randrange(8, 17) * ft
@@ -167,7 +167,7 @@ def _ridge_end_post(draw):
     )
 
 
-@asks("07", "steeper_push", "A steeper roof: how much does the push change?")
+@asks("08", "steeper_push", "A steeper roof: how much does the push change?")
 def _steeper_push(draw):
     before, after = draw.choice(
         ((3, 4), (3, 6), (4, 6), (4, 8), (5, 8), (6, 8), (6, 9), (6, 12), (8, 12), (9, 12), (12, 6))
@@ -202,7 +202,7 @@ def _steeper_push(draw):
     )
 
 
-@asks("07", "peak_without_tie", "A stiff peak and no tie: what moment?")
+@asks("08", "peak_without_tie", "A stiff peak and no tie: what moment?")
 def _peak_without_tie(draw):
     load, width, _ = _roof(draw)
     spacing = draw.choice((16, 24)) / 12 * ft
@@ -257,7 +257,7 @@ def _peak_without_tie(draw):
 _KINDS = ("rafter tie", "between", "collar tie")
 
 
-@asks("07", "name_of_the_tie", "What does this tie count as?")
+@asks("08", "name_of_the_tie", "What does this tie count as?")
 def _name_of_the_tie(draw):
     rise = draw.randrange(4, 13)
     inches = draw.randrange(0, int(12 * rise * 0.9), 2)

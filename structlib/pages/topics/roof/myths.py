@@ -1,4 +1,4 @@
-"""Myths of notebook 07: steep roofs, collar ties, ridge boards."""
+"""Myths of notebook 08: steep roofs, collar ties, ridge boards."""
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, psf

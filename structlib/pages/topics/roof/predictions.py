@@ -1,4 +1,4 @@
-"""Predictions of notebook 07."""
+"""Predictions of notebook 08."""
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, psf

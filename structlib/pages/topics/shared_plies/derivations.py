@@ -1,4 +1,4 @@
-"""Derivations of notebook 09: shares by stiffness, and stacks loose and joined."""
+"""Derivations of notebook 11: shares by stiffness, and stacks loose and joined."""
 
 from structlib.mechanics import composite
 from structlib.pages.kit.proofs import Step, derivation

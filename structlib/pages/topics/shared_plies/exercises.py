@@ -1,4 +1,4 @@
-"""Questions of notebook 09: when do plies share the load?"""
+"""Questions of notebook 11: when do plies share the load?"""
 
 from structlib.ground.steel import flat_plate
 from structlib.ground.units import ft, inch, lb, plf, psi
@@ -19,7 +19,7 @@ _WOOD_WEIGHT = 34.0
 _STEEL_WEIGHT = 490.0
 
 
-@asks("09", "plate_share", "Which share does the plate take?")
+@asks("11", "plate_share", "Which share does the plate take?")
 def _plate_share(draw):
     plies, eighths = draw.choice((2, 4)), draw.choice((2, 3, 4, 5, 6))
     modulus = draw.choice((1.2e6, 1.3e6, 1.4e6, 1.6e6, 1.7e6)) * psi
@@ -76,7 +76,7 @@ def _plate_share(draw):
     )
 
 
-@asks("09", "joined_stack", "A stack of boards: joined against loose")
+@asks("11", "joined_stack", "A stack of boards: joined against loose")
 def _joined_stack(draw):
     count, name = draw.choice((2, 3, 4)), draw.choice(("2x4", "2x6", "2x8", "2x10", "2x12"))
     one = board(name)
@@ -117,7 +117,7 @@ def _joined_stack(draw):
     )
 
 
-@asks("09", "sister_end", "The end of a short sister")
+@asks("11", "sister_end", "The end of a short sister")
 def _sister_end(draw):
     moment = draw.randrange(1000, 5001, 100) * lb * ft
     share, arm = draw.choice((0.3, 0.35, 0.4, 0.5, 0.6)), draw.choice((12, 16, 18, 24)) * inch
@@ -170,7 +170,7 @@ def _sister_end(draw):
     )
 
 
-@asks("09", "plate_weight", "Can you carry the plate?")
+@asks("11", "plate_weight", "Can you carry the plate?")
 def _plate_weight(draw):
     eighths, deep = draw.choice((2, 3, 4, 5, 6)), draw.choice((7.0, 9.0, 11.0)) * inch
     feet, pieces = draw.randrange(8, 17), draw.choice((1, 2))
@@ -224,7 +224,7 @@ def _plate_weight(draw):
     )
 
 
-@asks("09", "side_load", "Load on one side: what must cross?")
+@asks("11", "side_load", "Load on one side: what must cross?")
 def _side_load(draw):
     load, plies = draw.randrange(200, 1001, 20) * plf, draw.choice((2, 3, 4))
     answer = load_to_pass(side_load=load, plies=plies)

@@ -1,4 +1,4 @@
-"""Tables of a flitch beam for notebook 09: its checks, its bolts, its holes in true size, its plate in pieces."""
+"""Tables of a flitch beam for notebook 11: its checks, its bolts, its holes in true size, its plate in pieces."""
 
 import re
 

@@ -1,4 +1,4 @@
-"""Myths of notebook 09."""
+"""Myths of notebook 11."""
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch

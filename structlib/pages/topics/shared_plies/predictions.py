@@ -1,4 +1,4 @@
-"""Predictions of notebook 09."""
+"""Predictions of notebook 11."""
 
 from structlib.ground.showing import show
 from structlib.ground.steel import steel_shape

@@ -1,4 +1,4 @@
-"""Tables of notebook 09: sisters by length, stacks by nails, side loads, steel, four ways; those of flitch beams beside."""
+"""Tables of notebook 11: sisters by length, stacks by nails, side loads, steel, four ways; those of flitch beams beside."""
 
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule
