@@ -11,14 +11,14 @@ import nbformat
 from nbclient import NotebookClient
 
 NOTEBOOKS = Path(__file__).resolve().parents[1] / "notebooks"
-MARKER = "# NBVAL_CHECK_OUTPUT"
+COMPARED = "nbval-check-output"
 
 
 def leaned(notebook):
     """Drop what need not be kept: run times, and the outputs of every cell that is not compared."""
     for cell in notebook.cells:
         cell.metadata.pop("execution", None)
-        if cell.cell_type == "code" and MARKER not in cell.source:
+        if cell.cell_type == "code" and COMPARED not in cell.metadata.get("tags", []):
             cell.outputs = []
     notebook.metadata.pop("widgets", None)
     notebook.metadata["language_info"] = {"name": "python"}

@@ -141,8 +141,9 @@ def still(scene, path, size=(1920, 1080), theme="light", transparent=False, over
     return _whole_or_not(path, overwrite, lambda file: _write(figure, file, path.suffix.lower(), scene))
 
 
-def template_pdf(pages, path, *, overwrite=False):
-    """Save the pages of a drilling template as a PDF in true size, whole or not at all.
+def template_pdf(pages, path=None, *, overwrite=False):
+    """Save the pages of a drilling template as a PDF in true size, whole or not at all; in a folder for files that need not
+    last where no path is given.
 
     Examples
     --------
@@ -157,7 +158,7 @@ def template_pdf(pages, path, *, overwrite=False):
     pages = tuple(pages) if isinstance(pages, (tuple, list)) else ()
     if not pages or not all(isinstance(page, TemplatePage) for page in pages):
         raise BadInput("a template in pages is what drilling_pages returns; nothing was written")
-    path = _checked_path(path, (".pdf",), overwrite)
+    path = _checked_path(FilePath(tempfile.mkdtemp()) / "template.pdf" if path is None else path, (".pdf",), overwrite)
 
     def write(file):
         about = {"Title": "Drilling template in true size", "CreationDate": None, "Producer": None}

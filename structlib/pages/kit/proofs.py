@@ -44,6 +44,16 @@ class Derivation:
         """Names of the functions it ends in [-]."""
         return tuple(dict.fromkeys(ending.function for ending in self.endings))
 
+    def _repr_markdown_(self):
+        return to_markdown(self)
+
+
+class Formulas(str):
+    """Text with formulas, which shows itself as the last line of a cell."""
+
+    def _repr_markdown_(self):
+        return str(self)
+
 
 def prove(derived, of_library, function: str):
     """Make sure that a derived expression and the answer of a function are the same.
@@ -171,7 +181,7 @@ def with_numbers(derivation: Derivation, values: dict, system: str = "us"):
     if not given:
         needed = ", ".join(derivation.endings[0].inputs)
         raise BadInput(f"numbers are needed for {needed}; got {', '.join(values) or 'none'}")
-    return "\n\n".join(_line(ending, values, system) for ending in given)
+    return Formulas("\n\n".join(_line(ending, values, system) for ending in given))
 
 
 def _line(ending, values, system):

@@ -133,11 +133,4 @@ def published(key: str, ours: float):
     return f"{key}: published {printed}{unit}, ours {ours:.{digits}f}{unit}\n{source}"
 
 
-def markdown(text: str):
-    """Show text with formulas on the page."""
-    from IPython.display import Markdown
-
-    return Markdown(text)
-
-
 hold(globals())

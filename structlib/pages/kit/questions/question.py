@@ -74,6 +74,7 @@ def kinds(notebook=None):
 
     Examples
     --------
+    >>> from structlib.pages.topics import every  # the questions of every topic
     >>> kinds("01")[0]
     'section_modulus'
     """
@@ -87,6 +88,7 @@ def make_question(kind, seed):
 
     Examples
     --------
+    >>> from structlib.pages.topics import every  # the questions of every topic
     >>> make_question("section_modulus", 1) == make_question("section_modulus", 1)
     True
     """
@@ -162,6 +164,7 @@ def next_stock(question):
 
     Examples
     --------
+    >>> from structlib.pages.topics import every  # the questions of every topic
     >>> [round(size / 25.4) for size in next_stock(make_question("pad_side_asked", 1))]
     [44, 44, 48]
     """
@@ -185,6 +188,7 @@ def is_right(question, value):
 
     Examples
     --------
+    >>> from structlib.pages.topics import every  # the questions of every topic
     >>> pad = make_question("pad_side_asked", 1)  # at least 43.82 in
     >>> [is_right(pad, inches * 25.4) for inches in (43, 43.8, 44.5, 47, 48)]
     [False, True, True, False, True]
