@@ -104,7 +104,7 @@ def _one_side_rows(result, system):
         return [("snow on one side", "not asked", "", "", result.no_side)] if result.no_side else []
     say, name = lambda value, dimension: show(value, dimension, system), side.most.name  # noqa: E731
     both = f"{say(side.load, 'area load')} and {say(side.far_load, 'area load')}"
-    rule = f"{name}; {blown.clause.split(' and ')[0]}, {blown.verified}; the whole {blown.basis}"
+    rule = f"{name}; {blown.clause.split(' (')[0]}, {blown.verified}; the whole {blown.basis}"
     # short names: the first column of the table does not wrap
     found = [("snow on one side, and the other", both, "", "", rule)]
     ask = lambda what, value, how: found.append((f"one side: {what}", value, "", "", how))  # noqa: E731
@@ -183,7 +183,7 @@ def notes(result, system):
     rule = result.blown_rule
     if result.side is not None:
         found.append(
-            f"Snow on one side is judged apart ({result.blown.clause}, {result.blown.verified}): the whole ground snow on "
+            f"Snow on one side is judged apart ({result.blown.clause.split(' (')[0]}, {result.blown.verified}): the whole ground snow on "
             "one slope, none on the other, for rafters in one piece from eave to ridge. A pair with a raised "
             f"tie is taken as such, which is our choice. {rule.ground} Roof snow and ground snow are boxes of their own: "
             "work the first out from the second, as below."
