@@ -56,7 +56,6 @@ def test_two_equal_spans_by_the_force_method():
     # a force R there lifts it R (2L)^3 / 48 EI
     middle = sympy.Rational(5, 384) * (2 * span) ** 4 / (sympy.Rational(1, 48) * (2 * span) ** 3)
     assert sympy.simplify(loads.middle_width_two_equal_spans(span=span) - middle) == 0
-    assert sympy.simplify(loads.end_width_two_equal_spans(span=span) - (2 * span - middle) / 2) == 0
     assert loads.middle_width_two_equal_spans(span=12 * ft) == pytest.approx(
         1.25 * loads.tributary_width_cut(left_span=12 * ft, right_span=12 * ft)
     )
@@ -108,7 +107,6 @@ CALLS = [
     (loads.tributary_width_cut, dict(left_span=12 * ft, right_span=10 * ft)),
     (loads.tributary_width_wall, dict(span=12 * ft, overhang=1 * ft, far_overhang=1 * ft)),
     (loads.middle_width_two_equal_spans, dict(span=12 * ft)),
-    (loads.end_width_two_equal_spans, dict(span=12 * ft)),
     (loads.tributary_area, dict(length=12 * ft, width=6 * ft)),
     (loads.line_load, dict(area_load=10 * psf, tributary_width=6 * ft)),
     (loads.Layer, dict(name="plaster", area_load=8 * psf)),

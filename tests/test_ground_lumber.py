@@ -9,7 +9,7 @@ from structlib.ground import engineered, lumber, material, sizes
 from structlib.ground.material import check_design_stress
 from structlib.ground.refusals import BadInput
 from structlib.ground.tables import data_folder
-from structlib.ground.units import ft, inch, pcf, psi
+from structlib.ground.units import inch, pcf, psi
 
 PSI = 4.4482216152605 / 25.4**2  # newtons per square millimetre in one pound per square inch
 COLUMNS = {
@@ -208,11 +208,6 @@ def test_stock_lists_hold_what_a_yard_keeps():
     assert [round(one.depth / inch) for one in special] == [24]
 
 
-def test_measured_size_is_kept_as_measured():
-    old = sizes.measured_size(width=1.75 * inch, depth=7.625 * inch)
-    assert (old.width, old.depth, old.verified) == (1.75 * inch, 7.625 * inch, "measured on site")
-
-
 @pytest.mark.parametrize(
     "call, words",
     [
@@ -238,9 +233,6 @@ def test_measured_size_is_kept_as_measured():
         (lambda: sizes.stock_sizes("dimension", 5), "no thickness 5"),
         (lambda: sizes.stock_sizes("dimension", True), "no thickness True"),
         (lambda: sizes.stock_sizes("dimension", "2"), "no thickness '2'"),
-        (lambda: sizes.measured_size(width=0, depth=100), "width must be"),
-        (lambda: sizes.measured_size(width=40, depth=400 * ft), "depth must be between 1/2 in and 40 in"),
-        (lambda: sizes.measured_size(width="2 in", depth=100), "not a number"),
         (lambda: lumber.wood_weight_density(0), "specific gravity must be"),
         (lambda: lumber.wood_weight_density(33.6), "specific gravity must be"),
         (lambda: lumber.wood_weight_density(0.5, 80), "moisture content must be"),

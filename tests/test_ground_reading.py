@@ -125,7 +125,7 @@ REFUSED = [
 
 @pytest.mark.parametrize("text, expected", GOOD_LENGTHS)
 def test_length_is_read(text, expected):
-    assert reading.read_length(text) == pytest.approx(float(expected), rel=1e-12, abs=1e-12)
+    assert reading.read(text, "length") == pytest.approx(float(expected), rel=1e-12, abs=1e-12)
 
 
 @pytest.mark.parametrize("text, dimension, expected", GOOD_OTHERS)
@@ -143,21 +143,21 @@ def test_unclear_text_is_asked_about(text, dimension, words):
 
 
 @pytest.mark.parametrize(
-    "reader, good",
+    "dimension, good",
     [
-        (reading.read_length, "3 ft"),
-        (reading.read_force, "3 lb"),
-        (reading.read_line_load, "3 plf"),
-        (reading.read_area_load, "3 psf"),
-        (reading.read_stress, "3 psi"),
+        ("length", "3 ft"),
+        ("force", "3 lb"),
+        ("line load", "3 plf"),
+        ("area load", "3 psf"),
+        ("stress", "3 psi"),
     ],
 )
-def test_negative_is_read_only_where_allowed(reader, good):
-    assert reader("-" + good, allow_negative=True) == -reader(good)
+def test_negative_is_read_only_where_allowed(dimension, good):
+    assert reading.read("-" + good, dimension, allow_negative=True) == -reading.read(good, dimension)
     with pytest.raises(BadInput, match="negative"):
-        reader("-" + good)
+        reading.read("-" + good, dimension)
     with pytest.raises(BadInput, match="what"):
-        reader("3")
+        reading.read("3", dimension)
 
 
 @pytest.mark.parametrize("dimension", reading.SPELLINGS)

@@ -47,16 +47,6 @@ def test_round_against_a_polygon_of_many_sides():
     assert sections.round_section_modulus(diameter=2 * radius) == pytest.approx(inertia / radius, rel=1e-6)
 
 
-def test_loose_stack_adds_and_joined_stack_is_one_rectangle():
-    board = dict(width=1.5 * inch, depth=5.5 * inch)
-    _, _, one = polygon(rectangle(1.5 * inch, 5.5 * inch))
-    _, height, all_three = polygon(rectangle(1.5 * inch, 16.5 * inch))
-    assert sections.loose_stack_inertia(**board, boards=3) == pytest.approx(3 * one)
-    assert sections.loose_stack_section_modulus(**board, boards=3) == pytest.approx(3 * one / (2.75 * inch))
-    assert sections.joined_stack_inertia(**board, boards=3) == pytest.approx(all_three)
-    assert sections.joined_stack_section_modulus(**board, boards=3) == pytest.approx(all_three / height)
-
-
 def test_on_edge_against_flat_by_symbols():
     width, depth = sympy.symbols("b d", positive=True)
     strength = sections.edge_to_flat_strength(width=width, depth=depth)
@@ -106,7 +96,6 @@ def test_roots_and_pi_follow_their_input():
 
 
 SIZE = dict(width=38.0, depth=235.0)
-STACK = dict(**SIZE, boards=2)
 CALLS = [
     (sections.rectangle_area, SIZE),
     (sections.rectangle_section_modulus, SIZE),
@@ -114,10 +103,6 @@ CALLS = [
     (sections.edge_to_flat_strength, SIZE),
     (sections.edge_to_flat_stiffness, SIZE),
     (sections.plies_width, dict(ply_width=38.0, plies=2)),
-    (sections.loose_stack_inertia, STACK),
-    (sections.loose_stack_section_modulus, STACK),
-    (sections.joined_stack_inertia, STACK),
-    (sections.joined_stack_section_modulus, STACK),
     (sections.round_area, dict(diameter=200.0)),
     (sections.round_section_modulus, dict(diameter=200.0)),
     (sections.round_inertia, dict(diameter=200.0)),

@@ -1,13 +1,12 @@
 """Values as they are shown: units, rounding, and nothing that misleads."""
 
-import dataclasses
 import math
 
 import numpy
 import pytest
 import sympy
 
-from structlib.ground.records import measured, shown_fields
+from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput
 from structlib.ground.showing import DIMENSIONS, show
 from structlib.ground.units import deg, ft, inch, kip, kN, kN_per_m, kPa, lb, m, pcf, plf, psf, psi
@@ -96,36 +95,6 @@ def test_wrong_way_of_showing_is_refused(arguments, words):
         show(**arguments)
 
 
-@dataclasses.dataclass(frozen=True)
-class Seat:
-    """A record for the tests below."""
-
-    name: str = measured("text", "seat")
-    reaction: float = measured("force", "reaction")
-    length: float = measured("section length", "bearing length")
-    spare: float | None = measured("length", "spare length", default=None)
-    inner: int = 7
-
-
-def test_record_is_shown_in_both_systems():
-    seat = Seat(name="left", reaction=1500 * lb, length=3 * inch)
-    assert shown_fields(seat) == [
-        ("name", "seat", "left"),
-        ("reaction", "reaction", "1,500 lb"),
-        ("length", "bearing length", "3 in"),
-        ("spare", "spare length", "not given"),
-    ]
-    assert [text for *_, text in shown_fields(seat, "metric")] == ["left", "6.67 kN", "76 mm", "not given"]
-
-
-@pytest.mark.parametrize("bad", [None, 3, "beam", Seat])
-def test_only_a_record_can_be_shown(bad):
-    with pytest.raises(BadInput, match="dataclass instance"):
-        shown_fields(bad)
-
-
-def test_unknown_dimension_or_system_of_a_record_is_refused():
+def test_unknown_dimension_of_a_field_is_refused():
     with pytest.raises(BadInput, match="did you mean 'force'"):
         measured("froce", "reaction")
-    with pytest.raises(BadInput, match="system"):
-        shown_fields(Seat(name="left", reaction=1.0, length=1.0), "imperial")

@@ -23,7 +23,7 @@ from structlib.house.beam import (
 from structlib.house.file import demo_house
 from structlib.house.path import follow
 from structlib.house.plan import Joists, check_house, stretched, with_changes
-from structlib.house.sizing import build_rack, cost_of, give_way, limit_widths, size_beams
+from structlib.house.sizing import build_rack, give_way, limit_widths, size_beams
 from structlib.mechanics.beams import Couple, LineLoad, PointLoad
 from structlib.rules.check import BeamUse, Seat
 from structlib.rules.choice import RULEBOOK
@@ -186,7 +186,6 @@ def test_another_record_where_a_job_a_beam_a_rack_a_level_or_a_house_is_asked(ot
         calls += [
             lambda: size_beams(JOB, other, RULEBOOK),
             lambda: limit_widths(lambda width: JOB, other, RULEBOOK),
-            lambda: cost_of(other, 12 * ft, {}),
         ]
     for call in calls:
         refused(call)
@@ -234,16 +233,6 @@ def test_rows_of_a_rack():
         refused(lambda: RACK.choice(row))
         refused(lambda: RACK.material_of(row))
         refused(lambda: RACK.rows_of(row))
-
-
-def test_prices():
-    key = (WOOD.name, 9.25 * inch)
-    for value in [*NO_NUMBER.values(), 0.0]:
-        refused(lambda: cost_of(RACK, 12 * ft, {key: value}))
-        refused(lambda: cost_of(RACK, value, {key: 1.0}))
-    for prices in (None, 5, [(key, 1.0)], "free"):
-        refused(lambda: cost_of(RACK, 12 * ft, prices))
-    assert numpy.isinf(cost_of(RACK, 12 * ft, {})).all()
 
 
 def test_columns_that_give_way():

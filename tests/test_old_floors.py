@@ -21,7 +21,7 @@ from structlib.house.patch_loads import (
     patch_on_joists,
     tile_load,
 )
-from structlib.house.sag import Part, read_sag, sag_parts, sag_ratio
+from structlib.house.sag import Part, read_sag, sag_parts
 from structlib.house.triage import signs, triage
 from structlib.house.unknown_wood import Unknown, measured_unknowns, unknown_range
 from structlib.mechanics import vibration
@@ -48,7 +48,6 @@ def test_sag_of_a_known_surface_whatever_its_tilt():
         assert found.tilt_across == pytest.approx(-across, abs=1e-9)
         level = bowl.mean()
         assert found.out_of_plane == pytest.approx(level - bowl.min())
-    assert sag_ratio(span=225 * inch, sag=0.625 * inch) == pytest.approx(360)
 
 
 def test_worst_line_is_the_least_ratio_and_a_crown_is_no_sag():
@@ -320,7 +319,6 @@ def test_outside_causes_come_first_and_gates_are_kept():
         lambda: read_sag([0.0, 1.0, 2.0], [[0.0, "low", 0.0]]),
         lambda: read_sag([0.0, 1.0, 400 * ft], [[0.0, 1.0, 0.0]]),
         lambda: read_sag([0.0, 1.0, 2.0], [[0.0, 1.0, 0.0]], line_spacing=0),
-        lambda: sag_ratio(span=100.0, sag=0.0),
         lambda: sag_parts(measured=1.0, stiff_sag=3.0, soft_sag=2.0, least_creep=1.5, most_creep=2.0),
         lambda: sag_parts(measured=-1.0, stiff_sag=1.0, soft_sag=2.0, least_creep=1.5, most_creep=2.0),
         lambda: unknown_range(lambda a: a, [Unknown("a", (1,))]),

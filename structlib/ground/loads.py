@@ -284,27 +284,6 @@ def middle_width_two_equal_spans(*, span):
     return 5 * _length("span", span, zero=False) / 4
 
 
-def end_width_two_equal_spans(*, span):
-    """Width of floor that each end support carries under joists over two equal spans: 3/8 of a span.
-
-    Parameters
-    ----------
-    span : float
-        Either span, more than 0 to 200 ft [mm].
-
-    Returns
-    -------
-    float
-        Width that an end support carries with both spans loaded [mm].
-
-    Examples
-    --------
-    >>> round(end_width_two_equal_spans(span=12*ft) / ft, 6)
-    4.5
-    """
-    return 3 * _length("span", span, zero=False) / 8
-
-
 def tributary_area(*, length, width):
     """Area of floor or roof that a member carries.
 

@@ -124,29 +124,6 @@ def half_round_inertia(*, diameter):
     return round_inertia(diameter=diameter) / 2 - half_round_area(diameter=diameter) * shift**2
 
 
-def half_round_section_modulus(*, diameter):
-    """Section modulus of half a log at its rounded edge, where the stress is greatest.
-
-    Parameters
-    ----------
-    diameter : float
-        Diameter of the whole log; more than 0, at most 10 ft [mm].
-
-    Returns
-    -------
-    float
-        Least section modulus [mm3].
-
-    Examples
-    --------
-    >>> from structlib.ground.units import inch
-    >>> round(half_round_section_modulus(diameter=10*inch) / inch**3, 2)
-    23.84
-    """
-    to_round_edge = diameter / 2 - half_round_centroid(diameter=diameter)
-    return half_round_inertia(diameter=diameter) / to_round_edge
-
-
 def flat_sided_area(*, diameter, width):
     """Area of a log with two upright flat sides.
 
@@ -268,64 +245,6 @@ def hewn_inertia(*, width, depth, wane):
     _check_wane(width, depth, wane)
     one_corner = wane**4 / 36 + wane**2 / 2 * (depth / 2 - wane / 3) ** 2
     return rectangle_inertia(width=width, depth=depth) - 4 * one_corner
-
-
-def rounded_area(*, width, depth, radius):
-    """Area of a rectangle with four rounded corners.
-
-    Parameters
-    ----------
-    width : float
-        Width over all; more than 0, at most 10 ft [mm].
-    depth : float
-        Depth over all; more than 0, at most 10 ft [mm].
-    radius : float
-        Radius of the corners, from 0 to half of the lesser size [mm].
-
-    Returns
-    -------
-    float
-        Area [mm2].
-
-    Examples
-    --------
-    >>> round(rounded_area(width=6.0, depth=8.0, radius=1.0), 3)
-    47.142
-    """
-    _check_wane(width, depth, radius, "corner radius")
-    return rectangle_area(width=width, depth=depth) - (4 - pi_for(radius)) * radius**2
-
-
-def rounded_inertia(*, width, depth, radius):
-    """Moment of inertia of a rectangle with four rounded corners.
-
-    Parameters
-    ----------
-    width : float
-        Width over all; more than 0, at most 10 ft [mm].
-    depth : float
-        Depth over all; more than 0, at most 10 ft [mm].
-    radius : float
-        Radius of the corners, from 0 to half of the lesser size [mm].
-
-    Returns
-    -------
-    float
-        Moment of inertia [mm4].
-
-    Examples
-    --------
-    >>> round(rounded_inertia(width=6.0, depth=8.0, radius=1.0), 2)
-    243.73
-    """
-    _check_wane(width, depth, radius, "corner radius")
-    pi = pi_for(radius)
-    straight = depth / 2 - radius  # where the corner begins, from the middle
-    square = radius**4 / 12 + radius**2 * (straight + radius / 2) ** 2
-    reach = 4 * radius / (3 * pi)  # from the straight edge of a quarter circle to the middle of its area
-    quarter_own = radius**4 * (pi / 16 - 4 / (9 * pi))
-    quarter = quarter_own + pi * radius**2 / 4 * (straight + reach) ** 2
-    return rectangle_inertia(width=width, depth=depth) - 4 * (square - quarter)
 
 
 def _check_wane(width, depth, wane, name="missing corner"):

@@ -2,10 +2,10 @@
 
 import re
 from dataclasses import dataclass
-from functools import cache, partial
+from functools import cache
 
 from structlib.ground.records import measured
-from structlib.ground.refusals import BadInput, check_choice, check_number
+from structlib.ground.refusals import BadInput, check_choice
 from structlib.ground.showing import show
 from structlib.ground.tables import in_library_units, table_rows
 from structlib.ground.units import inch
@@ -174,37 +174,3 @@ def _lvl_sizes():
 
 def _inch_name(inches):
     return show(inches * inch, "section length").removesuffix(" in")
-
-
-def measured_size(*, width, depth):
-    """Take a size measured on site, for old lumber that follows no table.
-
-    Parameters
-    ----------
-    width : float
-        Measured width of one piece, 1/2 in to 24 in [mm].
-    depth : float
-        Measured depth, 1/2 in to 40 in [mm].
-
-    Returns
-    -------
-    Stock
-        The size, under its measurements [-].
-
-    Examples
-    --------
-    >>> measured_size(width=1.75*inch, depth=7.625*inch).nominal
-    '1 3/4 in x 7 5/8 in, measured'
-    """
-    shown = partial(show, dimension="section length")
-    check_number("width", width, low=0.5 * inch, high=24 * inch, shown=shown, hint="for example 1.75*inch")
-    check_number("depth", depth, low=0.5 * inch, high=40 * inch, shown=shown, hint="for example 7.625*inch")
-    return Stock(
-        nominal=f"{shown(width)} x {shown(depth)}, measured",
-        width=width,
-        depth=depth,
-        kind="measured",
-        source="measured on site",
-        verified="measured on site",
-        availability="in place",
-    )

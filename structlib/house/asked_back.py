@@ -3,7 +3,7 @@
 import math
 from dataclasses import replace
 
-from structlib.ground.asked_back import asked_back, first_listed
+from structlib.ground.asked_back import asked_back
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch  # noqa: F401 (used in the examples)
 from structlib.house.beam import check_job, demands_on
@@ -262,43 +262,6 @@ def least_depth(job, member, rulebook, *, kind="", limit=1.0):
     return asked_back(
         lambda depth: _share(job, replace(member, depth=depth), rulebook, kind), low=member.ply_width, high=_DEEPEST,
         limit=limit, **_sentences("depth from a ply's own width to 48 in", kind))  # fmt: skip
-
-
-def first_that_keeps(job, members, rulebook, *, kind="", limit=1.0):
-    """Return the first of several members that keeps to a share of a check: a size, or a number of plies.
-
-    Parameters
-    ----------
-    job : structlib.house.beam.BeamJob
-        The span and its loads [-].
-    members : iterable of structlib.rules.check.BeamMember, or other members on two seats
-        What may be put in, the one wanted most first [-].
-    rulebook : structlib.rules.check.Rulebook
-        The rules [-].
-    kind : str
-        Kind of check; empty for the one that governs [-].
-    limit : float
-        Share that may be used [-].
-
-    Returns
-    -------
-    object
-        The member [-].
-
-    Raises
-    ------
-    OutsideRule
-        When none keeps to it.
-
-    Examples
-    --------
-    >>> job, member, rulebook = _example()
-    >>> sizes = [replace(member, depth=depth * inch) for depth in (5.5, 7.25, 9.25)]
-    >>> round(first_that_keeps(job, sizes, rulebook).depth / inch, 2)
-    7.25
-    """
-    return first_listed(lambda member: governs(job, member, rulebook, kind).share, members, limit=limit,
-                        never="none of the members tried keeps to the limit; try a deeper one or more plies")  # fmt: skip
 
 
 def _share(job, member, rulebook, kind):

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 import numpy
 
-from structlib.ground.refusals import BadInput, check_number
+from structlib.ground.refusals import BadInput
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch
 from structlib.house.inputs import check_one_number
@@ -133,31 +133,6 @@ def _plane(x, z, spacing):
     columns = [along, numpy.ones_like(along)] + ([across] if len(z) > 1 else [])
     solved = numpy.linalg.lstsq(numpy.column_stack(columns), z.ravel(), rcond=None)[0]
     return float(solved[0]), float(solved[2]) if len(z) > 1 else 0.0, float(solved[1])
-
-
-def sag_ratio(*, span, sag):
-    """n of L/n.
-
-    Parameters
-    ----------
-    span : float or numpy.ndarray
-        Span [mm].
-    sag : float or numpy.ndarray
-        Sag in the middle of it [mm].
-
-    Returns
-    -------
-    float or numpy.ndarray
-        Span over sag [-].
-
-    Examples
-    --------
-    >>> sag_ratio(span=16*ft, sag=0.75*inch)
-    256.0
-    """
-    check_number("span", span, low=0, high=200 * ft, low_allowed=False)
-    check_number("sag", sag, low=0, high=20 * ft, low_allowed=False)
-    return span / sag
 
 
 @dataclass(frozen=True)

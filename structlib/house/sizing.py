@@ -518,53 +518,6 @@ def _column(name, values):
     return column
 
 
-def cost_of(rack, length, prices):
-    """Return the cost of every candidate from prices that the reader enters.
-
-    Parameters
-    ----------
-    rack : Rack
-        The candidates [-].
-    length : float
-        Length of the beam [mm].
-    prices : dict
-        Price per length of one ply, by (material name, depth in mm) [1/mm].
-
-    Returns
-    -------
-    numpy.ndarray
-        Cost, in the reader's own money; infinite where no price was entered [-].
-
-    Examples
-    --------
-    >>> from structlib.ground.lumber import find_material
-    >>> wood = find_material("Hem-Fir", "No.2")
-    >>> rack = build_rack([(wood, 1.5 * inch, 9.25 * inch)], plies=(2,))
-    >>> round(float(cost_of(rack, 10 * ft, {(wood.name, 9.25 * inch): 2.0 / ft})[0]), 6)
-    40.0
-    """
-    check_record("rack", rack, Rack, "build_rack([(wood, 1.5*inch, 9.25*inch)])")
-    check_one_number(
-        "length",
-        length,
-        low=0.0,
-        high=60 * ft,
-        low_allowed=False,
-        shown=lambda mm: f"{mm / ft:g} ft",
-        hint="for example 12 ft",
-    )
-    check_record("prices", prices, dict, "{(wood.name, 9.25*inch): 1.80/ft}")
-    for key, price in prices.items():
-        check_one_number(f"price of {key}", price, low=0.0, high=1e6, low_allowed=False, hint="for example 1.80/ft")
-    cost = numpy.full(len(rack.depth), numpy.inf)
-    for number, material in enumerate(rack.materials):
-        for row in range(rack.rows_of(number).start, rack.rows_of(number).stop):
-            price = prices.get((material.name, float(rack.depth[row])))
-            if price is not None:
-                cost[row] = price * length * rack.plies[row]
-    return cost
-
-
 def rack_demand(job, rack, combination, rulebook):
     """Return what one combination asks of every candidate.
 

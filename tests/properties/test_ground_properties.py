@@ -68,7 +68,7 @@ def test_feet_and_inches_in_every_form(feet, sixteenths, form):
     whole, part = divmod(sixteenths, 16)
     inches = f"{whole} {part}/16" if part else f"{whole}"
     text = form.format(f=feet, i=inches)
-    assert reading.read_length(text) == pytest.approx(feet * 304.8 + sixteenths * 25.4 / 16, abs=1e-9)
+    assert reading.read(text, "length") == pytest.approx(feet * 304.8 + sixteenths * 25.4 / 16, abs=1e-9)
 
 
 @settings(max_examples=60, deadline=None)
@@ -127,7 +127,7 @@ def test_any_text_is_read_or_refused_in_one_sentence(text, dimension):
 @given(st.one_of(st.none(), st.booleans(), st.floats(), st.integers(), st.binary(max_size=5), st.lists(st.text())))
 def test_anything_but_text_with_a_unit_is_refused_as_a_length(thing):
     with pytest.raises(BadInput):
-        reading.read_length(thing)
+        reading.read(thing, "length")
 
 
 WIDTHS = st.floats(0.5, 6).map(lambda inches: inches * inch)
