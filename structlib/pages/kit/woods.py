@@ -65,6 +65,24 @@ WOODS = (
     Wood("lvl 2.0", "LVL 2.0E-2900Fb, generic", "LVL", "2.0E-2900Fb", "lvl", 1.75),
 )
 
+#: The plates that a page offers below a beam or a post, by the key of their wood.
+PLATES = {
+    "spf": plan.Plate(species="Spruce-Pine-Fir", grade="No.1/No.2"),
+    "hem-fir": plan.Plate(species="Hem-Fir", grade="No.2"),
+    "fir": plan.Plate(species="Douglas Fir-Larch", grade="No.2"),
+    "southern pine": plan.Plate(species="Southern Pine", grade="No.2"),
+}
+#: What a beam may sit on, as a page asks it.
+SITS_ON = (
+    *((f"plate of {plate.species}", key) for key, plate in PLATES.items()),
+    ("plate, its wood not known", "plate"),
+    ("end grain of jack studs", "post"),
+    ("masonry", "masonry"),
+    ("not looked yet", UNKNOWN),
+)
+#: How far apart joists and rafters stand.
+SPACINGS = tuple((f"{inches:g} in", inches * inch) for inches in (12, 16, 19.2, 24))
+
 
 def wood(key):
     """Return one of the woods by its key.

@@ -15,7 +15,7 @@ from structlib.house.file import demo_house
 from structlib.house.judging import Answer, judge_element
 from structlib.house.path import follow
 from structlib.house.pieces import GivenWood, piece_of
-from structlib.house.plan import House, Load, Plate
+from structlib.house.plan import House, Load
 from structlib.house.plies import PLY_JOINTS, ply_layout
 from structlib.house.shares import along
 from structlib.pages.kit import verdict
@@ -23,27 +23,13 @@ from structlib.pages.kit.comes_down import comes_down, comes_down_pick, titled, 
 from structlib.pages.kit.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.verdict import SEAT_NOT_KNOWN, beam_evidence
-from structlib.pages.kit.woods import IN_USE, UNKNOWN, WOODS, in_use, pieces, wood
+from structlib.pages.kit.woods import IN_USE, PLATES, SITS_ON, UNKNOWN, WOODS, in_use, pieces, wood
 from structlib.pages.topics.beam import words
 from structlib.pages.topics.beam.words import OWN, TWO_PEOPLE
 from structlib.pictures.drawings.opening import LoadBand, OpeningView, PointLoad, draw_opening
 from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 
-_BELOW = (
-    ("plate of Spruce-Pine-Fir", "spf"),
-    ("plate of Hem-Fir", "hem-fir"),
-    ("plate of Douglas Fir-Larch", "fir"),
-    ("plate, its wood not known", "plate"),
-    ("end grain of jack studs", "post"),
-    ("masonry", "masonry"),
-    ("not looked yet", UNKNOWN),
-)
-_PLATES = {
-    "spf": Plate(species="Spruce-Pine-Fir", grade="No.1/No.2"),
-    "hem-fir": Plate(species="Hem-Fir", grade="No.2"),
-    "fir": Plate(species="Douglas Fir-Larch", grade="No.2"),
-}
 _BRACES = (
     ("by joists, every 16 in", "joists"),
     ("at mid-span", "middle"),
@@ -145,7 +131,7 @@ class BeamPage(Page):
             Pick("braced", "Top held", _BRACES, self._held()),
             Pick("position", "Position", _POSITIONS, opening.position),
             *self._seat_boxes(),
-            Pick("below", "Sits on", _BELOW, self._plate()),
+            Pick("below", "Sits on", SITS_ON, self._plate()),
             Pick("joined", "Plies joined", _JOINTS, _JOINED.get(opening.joined, UNKNOWN)),
             *IN_USE,
             *(
@@ -192,7 +178,7 @@ class BeamPage(Page):
         if self.wall.made_of == "masonry":
             return "masonry"
         plate = self.wall.plate
-        return next((key for key, names in _PLATES.items() if plate and names.species == plate.species), "plate")
+        return next((key for key, names in PLATES.items() if plate and names.species == plate.species), "plate")
 
     def path(self, values):
         """Return the way of the load that a set of values describes: what comes down, the beam, and its two seats."""
@@ -212,7 +198,7 @@ class BeamPage(Page):
             one_opening(
                 line,
                 opening,
-                plate=_PLATES.get(below),
+                plate=PLATES.get(below),
                 made_of="masonry" if below == "masonry" else "studs",
                 thickness=self.wall.thickness,
                 heavy=stands,

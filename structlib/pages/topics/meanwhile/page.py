@@ -15,7 +15,7 @@ from structlib.pages.kit import verdict
 from structlib.pages.kit.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.verdict import CAUTION
-from structlib.pages.kit.woods import pieces
+from structlib.pages.kit.woods import SPACINGS, pieces
 from structlib.pictures.drawings.meanwhile import MeanwhileView, TemporaryWall, draw_meanwhile
 from structlib.rules.check import BeamMember, Rulebook, Seat
 from structlib.rules.choice import RULEBOOK
@@ -31,7 +31,6 @@ _BELOW = (
     ("a joist along it", "along"),
     ("a slab", "slab"),
 )
-_SPACINGS = (("12 in", 12 * inch), ("16 in", 16 * inch), ("19.2 in", 19.2 * inch), ("24 in", 24 * inch))
 _WOOD = "fir"
 SLAB = 4 * inch  # the slab of the examples; nobody has measured the reader's
 _AT = 1 * ft  # a place along the small house, which is alike everywhere
@@ -161,7 +160,7 @@ class MeanwhilePage(Page):
             Box("dead", "Dead load", "area load", 1 * psf, 100 * psf, 10 * psf),
             Box("live", "Live load", "area load", 0.0, 100 * psf, 40 * psf),
             Box("above", "On joist ends", "line load", 0.0, 5000 * plf, 0.0),
-            Pick("spacing", "Joists every", _SPACINGS, 16 * inch),
+            Pick("spacing", "Joists every", SPACINGS, 16 * inch),
             Pick("below", "Stands on", _BELOW, "across"),
         )
 

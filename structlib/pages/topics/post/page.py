@@ -13,13 +13,13 @@ from structlib.house.bays import bays, one_bay_empty
 from structlib.house.file import demo_house
 from structlib.house.judging import Answer, judge_element
 from structlib.house.path import follow
-from structlib.house.plan import House, Plate, Post
+from structlib.house.plan import House, Post
 from structlib.pages.kit import verdict
 from structlib.pages.kit.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.kit.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.verdict import CAUTION, beam_evidence
-from structlib.pages.kit.woods import IN_USE, in_use, in_use_notes, pieces, wood
+from structlib.pages.kit.woods import IN_USE, PLATES, in_use, in_use_notes, pieces, wood
 from structlib.pages.topics.post import words
 from structlib.pictures.drawings.post import PostCurve, PostView, PreviousPost, draw_post
 from structlib.rules.check import Rulebook
@@ -37,11 +37,6 @@ _SIZES = (("2x4, solid 4x4", "4"), ("2x6, solid 4x6", "6"), ("2x8, solid 4x8", "
 _MADE = (("plies, nailed", "nailed"), ("plies, bolted", "bolted"), ("one solid 4x", "solid"))
 _HELD = (("held at its ends", "none"), ("held at mid-height", "middle"), ("held all along (wall)", "all"))
 _ENDS = (("one beam end", 1), ("two beam ends", 2))
-_PLATES = {
-    "spf": ("Spruce-Pine-Fir", "No.1/No.2"),
-    "hem-fir": ("Hem-Fir", "No.2"),
-    "fir": ("Douglas Fir-Larch", "No.2"),
-}
 _STANDS_ON = (
     ("Spruce-Pine-Fir plate", "spf"),
     ("Hem-Fir plate", "hem-fir"),
@@ -152,11 +147,10 @@ class PostPage(Page):
         """The post that a set of values describes, in the words of a house."""
         solid, height = values["made"] == "solid", values["height"]
         size, plies = f"{4 if solid else 2}x{values['size']}", 1 if solid else int(values["post_plies"])
-        plate = _PLATES.get(values.get("plate"))
         return Post(
             name="post", on="pad", x=0.0, y=0.0, height=height,
             wood=wood(values["post_wood"]).words(size, plies, **in_use(values)),
-            plate=plate and Plate(species=plate[0], grade=plate[1]),
+            plate=PLATES.get(values.get("plate")),
             fastening="bolted" if values["made"] == "bolted" else "nailed",
             held_width={"none": None, "middle": height / 2, "all": 0.0}[values["held"]],
             off_middle=values.get("eccentricity", 0.0),

@@ -18,7 +18,7 @@ from structlib.mechanics.rafters import pair_moves
 from structlib.pages.kit import verdict
 from structlib.pages.kit.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.kit.door import hold
-from structlib.pages.kit.woods import WOODS, pieces, wood
+from structlib.pages.kit.woods import SPACINGS, WOODS, pieces, wood
 from structlib.pages.topics.roof import words
 from structlib.pages.topics.roof.words import MARK, RAFTERS, RIDGE
 from structlib.pictures.drawings.roof import RoofPair, RoofView, draw_roof
@@ -33,7 +33,6 @@ _HOLDS = (
     ("a ridge beam on posts", "ridge beam"),
     ("nothing", "nothing"),
 )
-_SPACINGS = tuple((f"{inches:g} in", inches * inch) for inches in (12, 16, 19.2, 24))
 _EXPOSURES = (
     ("houses or trees", "partially exposed"),
     ("taller ones close by", "sheltered"),
@@ -159,7 +158,7 @@ class RoofPage(Page):
             Slide("height", "Height of raised tie", "ratio", 0.05, 0.8, 0.01, 0.25),
             Slide("rise", "Rise in 12", "count", 2, 12, 1, 6),
             Slide("width", "House width", "length", 12 * ft, 32 * ft, 6 * inch, 24 * ft),
-            Pick("spacing", "Rafters every", _SPACINGS, 16 * inch),
+            Pick("spacing", "Rafters every", SPACINGS, 16 * inch),
             Box("dead", "Dead, on plan", high=60 * psf, default=15 * psf, **load),
             Box("snow", "Roof snow", high=120 * psf, default=30 * psf, **load),
             Box("ground", "Ground snow", high=160 * psf, default=40 * psf, **load),

@@ -11,35 +11,19 @@ from structlib.house.bays import one_opening
 from structlib.house.file import demo_house
 from structlib.house.judging import Answer, judge_element
 from structlib.house.path import follow
-from structlib.house.plan import Opening, Plate
+from structlib.house.plan import Opening
 from structlib.pages.kit import verdict
 from structlib.pages.kit.comes_down import comes_down, comes_down_pick, titled, without_load
 from structlib.pages.kit.controls import Box, Page, Pick, Shown, Slide, Steps
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.verdict import CAUTION, SEAT_NOT_KNOWN, beam_evidence
-from structlib.pages.kit.woods import UNKNOWN, WOODS, pieces, wood
+from structlib.pages.kit.woods import PLATES, SITS_ON, UNKNOWN, WOODS, pieces, wood
 from structlib.pictures.drawings.seat import STUD, Face, PreviousSeat, SeatView, draw_seat
 from structlib.rules.check import Rulebook
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE, Push, ask
 
 _WOODS = ("hem-fir", "spf", "fir", "southern pine", "lvl 2.0")
-_PLATES = {
-    "spf": Plate(species="Spruce-Pine-Fir", grade="No.1/No.2"),
-    "hem-fir": Plate(species="Hem-Fir", grade="No.2"),
-    "fir": Plate(species="Douglas Fir-Larch", grade="No.2"),
-    "southern pine": Plate(species="Southern Pine", grade="No.2"),
-}
-_BELOW = (
-    ("plate of Spruce-Pine-Fir", "spf"),
-    ("plate of Hem-Fir", "hem-fir"),
-    ("plate of Douglas Fir-Larch", "fir"),
-    ("plate of Southern Pine", "southern pine"),
-    ("plate, its wood not known", "plate"),
-    ("end grain of jack studs", "post"),
-    ("masonry", "masonry"),
-    ("not looked yet", UNKNOWN),
-)
 _LOADS = {kind: kind.replace(" ", "_") for kind in LOAD_TYPES}  # names of the controls
 # a push from which on the arrow grows no longer
 _FULL_ARROW = 12000 * lb
@@ -115,7 +99,7 @@ class SeatPage(Page):
             Box("roof_live", "Roof live load", default=self.total["roof live"], **load),
             Box("snow", "Snow load", default=self.total["snow"], **load),
             Slide("seat", "Seat length", "section length", 0.5 * inch, 12 * inch, 0.25 * inch, 3 * inch),
-            Pick("below", "Sits on", _BELOW, "spf"),
+            Pick("below", "Sits on", SITS_ON, "spf"),
         )
 
     def path(self, values):
@@ -130,7 +114,7 @@ class SeatPage(Page):
         )  # fmt: skip
         line = LoadsByType({kind: values[name] for kind, name in _LOADS.items()})
         made_of = "masonry" if below == "masonry" else "studs"
-        return follow(one_opening(line, opening, plate=_PLATES.get(below), made_of=made_of))
+        return follow(one_opening(line, opening, plate=PLATES.get(below), made_of=made_of))
 
     def _result(self, items):
         values, silent = dict(items), []
