@@ -127,6 +127,21 @@ def test_loads_keep_their_share_of_the_span_and_their_type():
         pytest.approx(2700 * lb), pytest.approx(30 * plf), pytest.approx(90 * plf))  # fmt: skip
 
 
+def test_joists_help_each_other_only_as_far_apart_as_the_rulebook_says():
+    """One 2x10 Hem-Fir No.2 over 11.25 ft: 935 psi alone, 15 % more with neighbours, which count up to 24 in apart."""
+    one = dataclasses.replace(TWO, plies=1, repetitive=True)
+    own, moment = one.weight_per_length / plf, 935 * 1.5 * 9.25**2 / 6 / 12
+    alone = 8 * moment / 11.25**2 - own
+    for by_hand, found in ((18.0, None), (23.0, 24.0), (30.0, 30.0)):
+        load = alone * 16 / by_hand  # at 16 in, so that one alone just takes this spacing
+        job = times_loaded(JOB, load / 100)
+        apart = widest_spacing(job, one, RULEBOOK, spacing=16 * inch, kind="bending") / inch
+        shared = 16 * (1.15 * (alone + own) - own) / load
+        assert apart == pytest.approx(shared if found is None else found, rel=1e-5)
+    assert "24 in" in beam_tables.joists_by_size().caption
+    assert beam_tables.joists_by_size().rows[-1][-1] == "24 in"
+
+
 def test_the_page_lists_no_limit_while_a_gate_stands():
     shown = beam_tables.limits_of(BeamPage(), below="masonry")
     assert shown.head[0] == "asked" and "engineer" in shown.caption

@@ -123,6 +123,7 @@ FAULTS = {
     "continuous rafters": ('slope = "6 in 12"', 'slope = "6 in 12"\njoists = "continuous"', 'joists = "continuous"', "cut at the ridge"),
     "two ridges": ('slope = "6 in 12"', 'ridge = "beam"\nridge_at = "9 ft"', 'ridge_at = "9 ft"', "leave ridge_at out"),
     "a floor that slopes": ('live = "40 psf"', 'live = "40 psf"\nslope = "1 in 12"', 'slope = "1 in 12"', "a slope belongs to a roof"),
+    "a seat of rafters": ('slope = "6 in 12"', 'slope = "6 in 12"\nseat = "3 in"', 'seat = "3 in"', "leave seat of roof out"),
     "an end at the start": ('at = "24 ft"\nstart = "0 ft"', 'at = "24 ft"\nstart = "20 ft"', 'end = "20 ft"', "ends where it starts"),
     # path.py
     "no such wall": ('wall = "middle"', 'wall = "muddle"', 'wall = "muddle"', "no wall is called that"),

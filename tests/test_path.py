@@ -296,6 +296,7 @@ def rich_house():
             "main beam": {"greatest_depth": 11 * inch, "greatest_width": 5 * inch, "position": "flush"},
             "north pad": {"soil": "clay or silt"},
             "middle wall": {"thickness": 4.7 * inch},
+            "upper floor": {"seat": 3 * inch},
             "north post": {"plate": Plate(species="Hem-Fir", grade="No.2")},
         },
     )

@@ -10,7 +10,7 @@ from dummy_rulebook import DUMMY
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf, psf, psi
-from structlib.house.file import house_from_text
+from structlib.house.file import demo_house, house_from_text
 from structlib.house.judging import judge, judge_element
 from structlib.house.path import follow
 from structlib.house.pieces import piece_of
@@ -31,6 +31,7 @@ from structlib.house.plan import (
 )
 from structlib.house.takedown import take_down
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import BEAM_FACE, LEAST_SEAT, SEAT_KINDS
 from structlib.rules.us import columns, footings
 
 LONG = 20
@@ -527,6 +528,63 @@ def test_joists_are_judged_with_the_wall_that_stands_on_them():
     moment = (50 + own) * 4 / 3 * 12**2 / 8 + 160 * 4 / 3 * 12 / 4
     section = 1.5 * 9.25**2 / 6
     assert max(one.asked for one in checks) == pytest.approx(moment * lb * ft / (section * inch**3))
+
+
+def test_joists_too_far_apart_do_not_share():
+    """2x10 Hem-Fir No.2: 850 psi x 1.1, and 15 % more only up to 24 in apart, cut or in one piece."""
+    for spacing, times in ((24, 1.15), (24.1, 1.0)):
+        joist = Joists(species="Hem-Fir", grade="No.2", size="2x10", spacing=spacing * inch)
+        for joints, name in (("cut", "bending"), ("continuous", "bending, sagging")):
+            path = follow(house(floor("west middle east", joist=joist, joists=joints), *three(0, 12, 24)))
+            bent = next(one for one in judge(path, RULEBOOK)["floor"].checks if one.name == name)
+            assert bent.given / psi == pytest.approx(850 * 1.1 * times)
+
+
+@pytest.mark.parametrize("joints", ["cut", "continuous"])
+def test_a_seat_of_joists_is_judged_where_it_is_written_and_nowhere_else(joints):
+    """12 ft and 12 ft, 2x10 at 16 in: each cut joist presses its seat of 2 in with half of its load."""
+    joist = Joists(species="Hem-Fir", grade="No.2", size="2x10", spacing=16 * inch)
+    parts = three(0, 12, 24)
+    silent = judge(follow(house(floor("west middle east", joist=joist, joists=joints), *parts)), RULEBOOK)["floor"]
+    assert not {one.kind for one in silent.checks} & set(SEAT_KINDS) and len(silent.checks) > 2
+    assert silent.refused == (
+        "the seat of the joists of floor is not written, so no seat of theirs is judged; they span between the middles of "
+        "what they sit on",
+    )
+    path = follow(house(floor("west middle east", joist=joist, joists=joints, seat=2 * inch), *parts))
+    judged, own = judge(path, RULEBOOK)["floor"], path.element("floor").own[0].amount[0] / psf - 10
+    first = next(one for one in judged.checks if one.kind == BEAM_FACE)
+    # two equal spans in one piece: 3/8 of the dead load of one, and 7/16 of its live load with the other one empty
+    dead = (10 + own) * 4 / 3 * 12 * (0.5 if joints == "cut" else 0.375)
+    live = 40 * 4 / 3 * 12 * (0.5 if joints == "cut" else 0.4375)
+    assert first.asked / psi == pytest.approx((dead + live) / (1.5 * 2)) and not judged.refused
+    assert any(one.kind == LEAST_SEAT and one.given == 2 * inch for one in judged.checks)
+
+
+def test_joists_on_the_side_of_a_beam_hang_there_and_none_lies_longer_than_its_wall():
+    joist = Joists(species="Hem-Fir", grade="No.2", size="2x10", spacing=16 * inch)
+    wood = Wood(species="Hem-Fir", grade="No.2", size="2x12", plies=3)
+    beam = Beam(name="middle", on=("a", "b"), at=12 * ft, start=0.0, end=LONG * ft, wood=wood, position="flush")
+    walls = [wall("west", 0), wall("east", 24), post("a", 12, 0), post("b", 12, LONG)]
+    path = follow(house(floor("west middle east", joist=joist, seat=6 * inch), *walls, beam))
+    seats = [one.given / inch for one in judge(path, RULEBOOK)["floor"].checks if one.kind == LEAST_SEAT]
+    assert seats == pytest.approx([4.5, 4.5])  # the outer ends alone, as long as their walls are thick
+
+
+def test_a_seat_carries_the_gates_of_its_own_place():
+    """Masonry stands under both far ends of the demo's main beam; its posts in between are no masonry."""
+    found = judge(follow(demo_house()), RULEBOOK)
+    of = {name: [word for word in ("north", "south") if any(f"{word} foundation" in gate for gate in one.gates)]
+          for name, one in found.items() if name.startswith("main beam")}  # fmt: skip
+    assert of.pop("main beam") == ["north", "south"] and len(of) == 8
+    assert of.pop("main beam, left seat of span 1") == ["north"]
+    assert of.pop("main beam, right seat of span 4") == ["south"]
+    assert set(map(len, of.values())) == {0}
+    # a ply without a seat on one post is told at both seats on that post alone
+    wood = dataclasses.replace(demo_house().part("north post").wood, size="2x4")
+    found = judge(follow(demo_house(), {"north post": {"wood": wood}}), RULEBOOK)
+    hangs = [name for name, one in found.items() if any("hangs past the post" in gate for gate in one.gates)]
+    assert hangs == ["main beam", "main beam, right seat of span 1", "main beam, left seat of span 2"]
 
 
 def test_a_post_right_over_a_seat_presses_that_seat():

@@ -129,7 +129,7 @@ def test_joists_in_one_piece_over_a_middle_wall():
     # 12 ft spans, (10 + 40) psf x 4/3 ft and their own weight
     path = follow(
         house(
-            floor("west middle east", joist=JOIST, joists="continuous"),
+            floor("west middle east", joist=JOIST, joists="continuous", seat=1.5 * inch),
             *(wall(n, at) for n, at in (("west", 0), ("middle", 12), ("east", 24))),
         )
     )
@@ -171,7 +171,9 @@ def test_joists_past_the_wall():
 
 
 def test_the_joists_of_a_ceiling_are_judged_by_the_stricter_limit_where_its_finish_is_not_told():
-    attic = dataclasses.replace(floor("west east", "attic", dead=5, live=10, joist=JOIST), kind="ceiling")
+    attic = dataclasses.replace(
+        floor("west east", "attic", dead=5, live=10, joist=JOIST, seat=2 * inch), kind="ceiling"
+    )
     judged = judge(follow(house(attic, wall("west", 0), wall("east", 12))), RULEBOOK)["attic"]
     assert not judged.refused
     sag = next(one for one in judged.checks if one.kind == "sag" and "live" in one.name)

@@ -7,26 +7,34 @@ from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
-from structlib.ground.units import inch
 from structlib.house.asked_beams import beam_member, told_of
 from structlib.house.asked_roof import rafters, roof_on_ridge
 from structlib.house.beam import BeamJob, TypedLoad, demands_on
-from structlib.house.beam_jobs import beam_job, held_every, on_masonry, use_of
+from structlib.house.beam_jobs import beam_job, gates_of_places, held_every, use_of
 from structlib.house.measured import cut_member, stops
 from structlib.house.old_floor import asked_of_measured
 from structlib.house.pieces import area_load, piece_of
-from structlib.house.plan import SOIL, Beam, Level, Opening, Pad, Post, Wall, Wood
+from structlib.house.plan import Beam, Level, Opening, Pad, Post, Wall, Wood
 from structlib.house.plies import ply_layout
 from structlib.house.running import clipped, running_demands
-from structlib.house.seats import clear_spans, room_on
+from structlib.house.seats import clear_spans, joist_seats, room_on
 from structlib.house.shares import along
 from structlib.house.steps import seats_of
 from structlib.mechanics.beams import LineLoad, PointLoad
-from structlib.rules.check import BeamUse, Seat
-from structlib.rules.members import ContinuousMember, JoistMember, PadMember, PlateMember, PostMember, Push
+from structlib.rules.check import BeamUse
+from structlib.rules.members import (
+    ContinuousMember,
+    JoistMember,
+    PadMember,
+    PlateMember,
+    PostMember,
+    Push,
+    shares_up_to,
+)  # fmt: skip
 
 _SAME = 1e-3  # mm
 _NOTHING = 1e-3  # N or N/mm: less is rounding
+_ROUNDING = 1e-9  # of a length
 
 
 def _put_in(wood, rulebook):
@@ -43,7 +51,7 @@ def _put_in(wood, rulebook):
 def _beam(path, element, rulebook, arranged=False):
     part, axis, wood = element.part, path.axis(element.name), element.part.chosen
     gates, notes = told_of(part)
-    gates += on_masonry(path, element)
+    gates += [gate for told in gates_of_places(path, element).values() for gate in told]
     gates += _stands_past(path, element, lambda share: along(axis, share), (Post, Wall))
     if wood is None:
         return (
@@ -51,14 +59,12 @@ def _beam(path, element, rulebook, arranged=False):
             gates,
             [f"the wood of {element.name} is not chosen; what is asked of it stays, without its own weight"],
         )
-    gates += _hangs_past(path, element, axis, piece_of(wood).width)
     notes += _room(path, element, axis, piece_of(wood))
     try:
         piece = _put_in(wood, rulebook)
     except OutsideRule as error:
         return [], gates, [*notes, str(error)]
-    asked, ends = [], seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
-    last, seats, roof = len(element.spans) - 1, clear_spans(path, element), roof_on_ridge(path, element)
+    asked, seats = [], clear_spans(path, element)
     for number, places in enumerate(element.spans):
         if number not in seats:
             notes.append(
@@ -66,53 +72,53 @@ def _beam(path, element, rulebook, arranged=False):
                 f"{show(places[-1], 'length')} along it"
             )
             continue
-        reach = (ends[0] if number == 0 else places[0], ends[1] if number == last else places[-1])
-        over = (0.5 if number else 1.0, 0.5 if number < last else 1.0)
-        runs = arranged or _runs_on(places, reach)
-        if runs and not isinstance(wood, Wood):
+        reach, over = _reach(element, number)
+        if not (arranged or _runs_on(places, reach)):
+            one, withheld = _single_span(path, element, number, piece, rulebook)
+            asked.append(one)
+            gates += withheld
+        elif not isinstance(wood, Wood):
             notes.append(
                 f"{element.name} goes on past its posts or in one piece over them; the checks here of a beam with steel "
                 "in it are for single spans, and what is asked of it stays"
             )
-        elif runs:
-            loads = [
-                one
-                for share in (*element.received, *element.own)
-                for one in clipped(share.source, share.amount, along(axis, share), reach, over)
-            ]
-            member = _running(
-                piece, places, reach, seats[number], held_every(part, roof), use=use_of(roof), wet=wood.wet
-            )
-            asked.append((member, running_demands(member, loads, rulebook)))
+        else:
+            asked.append(_one_piece(path, element, piece, reach, over, (places, seats[number]), rulebook))
             if part.position == "flush" and piece.plies > 1:
                 gates.append(f"No verdict: {_RUNS_ON} ({element.name}).")
-        else:
-            job = beam_job(path, element.name, number)
-            member = beam_member(wood, piece, job)
-            asked.append((member, demands_on(job, member, rulebook)))
-            withheld = (
-                isinstance(wood, Wood) and not roof and ply_layout(replace(job, seat_width=None), piece, rulebook)[0]
-            )
-            gates += [f"No verdict: {withheld} ({element.name})."] if withheld else []
     return asked, gates, notes
 
 
-def _hangs_past(path, element, axis, width):
-    """Gates where plies have no seat: the beam is wider than its wall, or than the post under it is deep."""
-    gates, below = [], [path.element(share.to).part for share in element.gives if share.to != SOIL]
-    if isinstance(axis, Wall) and width > axis.thickness + _SAME:
-        gates.append(
-            f"{element.name} is {show(width, 'section length')} wide, wider than what it sits on "
-            f"({show(axis.thickness, 'section length')}): how the outer plies come down is for an engineer."
-        )
-    for one in below:
-        if one in path.house.posts and one.wood is not None and width > piece_of(one.wood).depth + _SAME:
-            gates.append(
-                "The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat "
-                f"there ({element.name} on {one.name}). A post ply under every beam ply, or a cap that an "
-                "engineer chooses. Only what is asked is shown here."
-            )
-    return gates
+def _reach(element, number):
+    """From where to where one member of a beam reaches, and how much of what stands over each end of it is its own."""
+    part, places, last = element.part, element.spans[number], len(element.spans) - 1
+    ends = seats_of(part) if isinstance(part, Opening) else (part.start, part.end)
+    reach = (places[0] if number else ends[0], places[-1] if number < last else ends[1])
+    return reach, (0.5 if number else 1.0, 0.5 if number < last else 1.0)
+
+
+def _single_span(path, element, number, piece, rulebook):
+    """One span of a beam between two seats with what is asked of it; a gate where its plies are not joined for that."""
+    made_of, job = element.part.chosen, beam_job(path, element.name, number)
+    member = beam_member(made_of, piece, job)
+    asked = member, demands_on(job, member, rulebook)
+    if not isinstance(made_of, Wood) or roof_on_ridge(path, element):
+        return asked, []
+    withheld = ply_layout(replace(job, seat_width=None), piece, rulebook)[0]
+    return asked, [f"No verdict: {withheld} ({element.name})."] if withheld else []
+
+
+def _one_piece(path, element, piece, reach, over, on, rulebook):
+    """A beam in one piece on its places and seats, and what is asked over every arrangement of what comes and goes."""
+    (places, seats), axis, roof = on, path.axis(element.name), roof_on_ridge(path, element)
+    loads = [
+        one
+        for share in (*element.received, *element.own)
+        for one in clipped(share.source, share.amount, along(axis, share), reach, over)
+    ]
+    braces = held_every(element.part, roof)
+    member = _running(piece, places, reach, seats, braces, use=use_of(roof), wet=element.part.chosen.wet)
+    return member, running_demands(member, loads, rulebook)
 
 
 def _room(path, element, axis, piece):
@@ -200,14 +206,19 @@ def _joists(path, element, rulebook):
         )
     gates, measured = _stands_past(path, element, lambda share: (share.x, share.x_end), Wall), level.measured
     gates += [] if measured is None else stops(measured)
-    middles, last = [(one.y + one.y_end) / 2 for one in element.gives], len(element.spans) - 1
-    stands = dict.fromkeys(tuple(one for one in element.received if one.y < y < one.y_end) for y in middles)
+    notes = [_SEATS_NOT_WRITTEN.format(level.name)] if measured is None and level.seat is None else []
+    last, over_y = len(element.spans) - 1, lambda shares, y: tuple(one for one in shares if one.y < y < one.y_end)
+    # what stands on the joists, and what holds them, is alike from one place along the house to the next
+    stands = {
+        (over_y(element.received, y), tuple(joist_seats(path, level, over_y(element.gives, y)).items())): None
+        for y in {(one.y + one.y_end) / 2: None for one in element.gives}
+    }
     spacing = (level.joist or measured).spacing
     even = [
         amount * spacing for amount in area_load(level, level.slope)
     ]  # with the joist's own weight, where it is known
     asked = []
-    for (number, places), on in product(enumerate(element.spans), stands):
+    for (number, places), (on, seats) in product(enumerate(element.spans), stands):
         reach = (
             places[0] - (0.0 if number else level.left_overhang),
             places[-1] + (0.0 if number < last else level.right_overhang),
@@ -218,7 +229,7 @@ def _joists(path, element, rulebook):
         for one in on:
             loads += clipped(one.source, [amount * spacing for amount in one.amount], (one.x, one.x), reach, over)
         if measured is None:
-            asked.append(_joist(level, places, reach, loads, rulebook))
+            asked.append(_joist(level, places, reach, loads, dict(seats), rulebook))
             continue
         if _runs_on(places, reach):
             return (
@@ -234,7 +245,7 @@ def _joists(path, element, rulebook):
             asked += asked_of_measured(cut.joist, cut.span, _typed(loads), rulebook, cut)
         except OutsideRule as refusal:
             return [], gates, [f"{level.name}: {refusal}"]
-    return asked, gates, []
+    return asked, gates, notes
 
 
 def _typed(loads, own=0.0):
@@ -251,15 +262,30 @@ def _typed(loads, own=0.0):
     return tuple(found)
 
 
-def _joist(level, places, reach, loads, rulebook):
+#: What is told of a level whose seats nobody wrote.
+_SEATS_NOT_WRITTEN = (
+    "the seat of the joists of {} is not written, so no seat of theirs is judged; they span between the middles of what they "
+    "sit on"
+)
+
+
+def _joist(level, places, reach, loads, seats, rulebook):
     """One joist of a level, and what each combination asks of it."""
-    joist, seat, use = level.joist, Seat(1.5 * inch, "post"), BeamUse("floor" if level.kind == "floor" else "ceiling")
+    joist, use, seats = (
+        level.joist,
+        BeamUse("floor" if level.kind == "floor" else "ceiling"),
+        [seats[at] for at in places],
+    )
     piece = piece_of(Wood(species=joist.species, grade=joist.grade, size=joist.size, plies=joist.plies))
+    repetitive = joist.spacing <= shares_up_to(rulebook) * (1 + _ROUNDING) or None
     if _runs_on(places, reach):
-        member = _running(piece, places, reach, [seat] * len(places), 0.0, repetitive=True, use=use)
+        member = _running(piece, places, reach, seats, 0.0, repetitive=repetitive, use=use)
         return member, running_demands(member, loads, rulebook)
-    member = JoistMember(piece.material, piece.ply_width, piece.depth, piece.plies, seat, seat, use=use)
-    job = BeamJob(places[1] - places[0] - seat.length, seat, seat, _typed(loads, member.weight_per_length), 0.0)
+    member = JoistMember(
+        piece.material, piece.ply_width, piece.depth, piece.plies, *seats, use=use, repetitive=repetitive
+    )
+    clear = places[1] - places[0] - (seats[0].length + seats[1].length) / 2
+    job = BeamJob(clear, *seats, _typed(loads, member.weight_per_length), 0.0)
     return member, demands_on(job, member, rulebook)
 
 
@@ -296,8 +322,8 @@ def post_member(post, rulebook, free=True):
     --------
     >>> from structlib.house.file import demo_house
     >>> from structlib.rules.choice import RULEBOOK
-    >>> post_member(demo_house().posts[0], RULEBOOK).width / inch
-    4.5
+    >>> round(post_member(demo_house().posts[0], RULEBOOK).width, 1)  # three plies of 38.1 mm
+    114.3
     """
     piece = _put_in(post.wood, rulebook)
     return PostMember(

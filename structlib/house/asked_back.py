@@ -9,6 +9,7 @@ from structlib.ground.units import ft, inch  # noqa: F401 (used in the examples)
 from structlib.house.beam import check_job, demands_on
 from structlib.mechanics.beams import LineLoad
 from structlib.rules.check import governing
+from structlib.rules.members import shares_up_to
 
 _SPANS = (1 * ft, 40 * ft)  # clear widths that a job may have
 _DEEPEST = 48 * inch  # the deepest that a beam may be
@@ -209,7 +210,8 @@ def widest_spacing(job, member, rulebook, *, spacing, kind="", limit=1.0):
     Returns
     -------
     float
-        Spacing; whether boards reach so far, and joists still help each other, is not asked [mm].
+        Spacing; joists help each other only as far apart as the rulebook says, and farther apart each is asked alone.
+        Whether boards reach so far is not asked [mm].
 
     Raises
     ------
@@ -221,7 +223,12 @@ def widest_spacing(job, member, rulebook, *, spacing, kind="", limit=1.0):
     >>> round(widest_spacing(*_example(), spacing=16 * inch, kind="bending") / inch, 1)
     32.8
     """
-    return spacing * heaviest_load(job, member, rulebook, kind=kind, limit=limit)
+    far = shares_up_to(rulebook) if member.repetitive else math.inf
+    apart = spacing * heaviest_load(job, member, rulebook, kind=kind, limit=limit)
+    if apart <= far:
+        return apart
+    alone = replace(member, repetitive=None)
+    return max(far, spacing * heaviest_load(job, alone, rulebook, kind=kind, limit=limit))
 
 
 def least_depth(job, member, rulebook, *, kind="", limit=1.0):

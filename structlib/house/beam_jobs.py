@@ -1,13 +1,16 @@
 """One span of a beam on the load's way, before its wood is chosen: what it carries, what it sits on, what holds its edge."""
 
+from structlib.ground.showing import show
 from structlib.house.asked_roof import roof_on_ridge
 from structlib.house.beam import BeamJob, TypedLoad
-from structlib.house.plan import Opening, Wall, Wood
+from structlib.house.pieces import piece_of
+from structlib.house.plan import SOIL, Wall, Wood
 from structlib.house.plies import PLY_JOINTS
 from structlib.house.seats import clear_spans, ends_of, on_span
 from structlib.house.shares import along
 from structlib.rules.check import BeamUse
 
+_SAME = 1e-3  # mm
 _RIDGE = "any other structural member"  # for sag: neither a floor nor a ceiling is on it
 
 
@@ -109,22 +112,68 @@ def on_masonry(path, element):
 
     Returns
     -------
-    list of str
-        One sentence for each wall [-].
+    dict of str
+        One sentence by the name of each wall; that of an opening holds at both its ends [-].
 
     Examples
     --------
     >>> from structlib.house.file import demo_house
     >>> from structlib.house.path import follow
     >>> path = follow(demo_house())
-    >>> len(on_masonry(path, path.element("main beam")))
-    2
+    >>> list(on_masonry(path, path.element("main beam")))
+    ['north foundation', 'south foundation']
     """
-    names = [share.to for share in element.gives]
-    walls = [one for one in path.house.parts() if one.name in names]
-    walls += [path.axis(element.name)] if isinstance(element.part, Opening) else []
-    return [
-        f"{element.name} sits on masonry: whether {below.name} can take the push is for an engineer."
-        for below in walls
-        if isinstance(below, Wall) and below.made_of == "masonry"
-    ]
+    return {
+        one.name: f"{element.name} sits on masonry: whether {one.name} can take the push is for an engineer."
+        for one in _below(path, element)
+        if isinstance(one, Wall) and one.made_of == "masonry"
+    }
+
+
+def _below(path, element):
+    """What a beam sits on: what takes its load on, and the wall of an opening."""
+    axis = path.axis(element.name)
+    below = [path.element(share.to).part for share in element.gives if share.to != SOIL]
+    return [*below, axis] if isinstance(axis, Wall) else below
+
+
+def gates_of_places(path, element):
+    """Return the gates of a beam that belong to one place: it sits on masonry there, or is wider than what is below.
+
+    Parameters
+    ----------
+    path : structlib.house.path.Path
+        The path [-].
+    element : structlib.house.shares.Element
+        The beam [-].
+
+    Returns
+    -------
+    dict of list of str
+        By the name of what is below; by the wall of an opening what holds at both its ends [-].
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> from structlib.house.path import follow
+    >>> path = follow(demo_house())
+    >>> [len(told) for told in gates_of_places(path, path.element("main beam")).values()]
+    [1, 0, 0, 0, 1]
+    """
+    axis, wood = path.axis(element.name), element.part.chosen
+    width = 0.0 if wood is None else piece_of(wood).width
+    masonry, found = on_masonry(path, element), {}
+    for one in _below(path, element):
+        gates = found[one.name] = [masonry[one.name]] if one.name in masonry else []
+        if one is axis and width > axis.thickness + _SAME:
+            gates.append(
+                f"{element.name} is {show(width, 'section length')} wide, wider than what it sits on "
+                f"({show(axis.thickness, 'section length')}): how the outer plies come down is for an engineer."
+            )
+        if one in path.house.posts and one.wood is not None and width > piece_of(one.wood).depth + _SAME:
+            gates.append(
+                "The beam is wider than the post is deep, so at least one ply hangs past the post and has no seat "
+                f"there ({element.name} on {one.name}). A post ply under every beam ply, or a cap that an "
+                "engineer chooses. Only what is asked is shown here."
+            )
+    return found

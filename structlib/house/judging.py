@@ -6,6 +6,7 @@ from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice
 from structlib.ground.showing import show
 from structlib.house.asked import ASKED
+from structlib.house.beam_jobs import gates_of_places
 from structlib.house.influence import influence
 from structlib.house.plan import Beam, Level, Opening, Post
 from structlib.house.seats import beam_ends, clear_spans, plate_under, seat_asked
@@ -171,13 +172,14 @@ def _detail(path, name, judged, rulebook):
 
 
 def _details(path, judged, rulebook):
-    """The seats of a beam, or the plates under a post, each judged apart; what withdraws the whole withdraws them."""
+    """The seats of a beam, or the plates under a post, each judged apart; a gate of another place is not theirs."""
     element = judged.element
     if isinstance(element.part, Post):
         for one in judged.answers[1:]:
             yield Judged(plate_under(element, one.member), (one,), judged.notes, judged.gates, whole=judged)
     elif isinstance(element.part, (Beam, Opening)):
         solved = dict(zip(clear_spans(path, element), judged.answers)) if judged.answers else {}
+        of_places = gates_of_places(path, element)
         for seat, number, side in beam_ends(path, element):
             one = solved.get(number)
             apart = one is not None and isinstance(
@@ -189,7 +191,10 @@ def _details(path, judged, rulebook):
                 else (_answer(rulebook, *seat_asked(one.member, one.demands, side), path.house, element.name),)
             )
             told = () if one is None or apart else (f"the seats of {element.name} are judged with the beam",)
-            yield Judged(seat, asked, (*judged.notes, *told), judged.gates, whole=judged)
+            here = {seat.part.on.name, path.axis(element.name).name}
+            elsewhere = {gate for place, gates in of_places.items() if place not in here for gate in gates}
+            gates = tuple(gate for gate in judged.gates if gate not in elsewhere)
+            yield Judged(seat, asked, (*judged.notes, *told), gates, whole=judged)
 
 
 def _answer(rulebook, member, demands, house, name):

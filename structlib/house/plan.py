@@ -95,7 +95,7 @@ class Level(Record):
     """One roof, ceiling or floor between the walls and beams that it rests on. Lengths in mm, loads in MPa of plan.
 
     ``on`` names them, from left to right. Its joists are new ones (``joist``) or old ones as
-    ``measured``. Layers of a roof are weighed on its slope. The rafters of a roof lean on
+    ``measured``. ``seat`` is how far a new joist lies on each of what holds it; where it is not written, no seat is judged. Layers of a roof are weighed on its slope. The rafters of a roof lean on
     a ridge 'board', which carries nothing (``ridge_at`` where it is not in the middle), or on a ridge 'beam', named
     in ``on``. With a board they push their walls apart: a ``tie``, or the joists of the level ``tied_by``, holds them.
     ``right_snow`` is the snow right of the ridge where it is not the same, ``ground_snow`` what it all comes from;
@@ -109,6 +109,7 @@ class Level(Record):
     end: float = _where('"28 ft"')
     joists: str = of("choice", '"cut"', choices=JOINTS, default="cut")
     joist: Joists | None = of("record", "{ species = ... }", record=Joists, default=None)
+    seat: float | None = of("section length", '"3 1/2 in"', low=0.5 * inch, high=24 * inch, default=None)
     measured: MeasuredJoists | None = of("record", "{ width = ... }", record=MeasuredJoists, default=None)
     layers: tuple[Layer, ...] = of("records", "[[levels.layers]]", record=Layer, default=())
     live: float | None = _area_load('"40 psf"', 300 * psf, default=None)
@@ -399,6 +400,9 @@ def _check_level(level):
             raise BadInput(f"{level.name} leans on a ridge beam; leave {name} out").about(level.name, name)
     if not roof and level.slope[0]:
         raise BadInput(f"{level.name} is a {level.kind}; a slope belongs to a roof").about(level.name, "slope")
+    if level.seat is not None and (roof or level.measured is not None):
+        what = "rafters" if roof else "joists as measured"
+        raise BadInput(f"the seats of {what} are not judged; leave seat of {level.name} out").about(level.name, "seat")
     if level.measured is not None:
         check_measured(level)
 

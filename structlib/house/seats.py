@@ -11,7 +11,7 @@ from structlib.house.pieces import piece_of
 from structlib.house.plan import Beam, Opening, Post, Wall
 from structlib.house.shares import Element, along, on_axis
 from structlib.mechanics.beams import LineLoad, PointLoad
-from structlib.rules.check import Seat
+from structlib.rules.check import NOT_WRITTEN, Seat
 from structlib.rules.members import Push, seat_of
 
 _SAME = 1e-3  # mm
@@ -63,6 +63,43 @@ def seats_under(path, element, axis, number):
     return tuple(
         _seat_on(below, min(part.seat, room_on(below, part)) / (2 if half else 1)) for half, below in zip(shared, on)
     )
+
+
+def joist_seats(path, level, gives):
+    """Return the seats of the joists of a level on what holds them at one place along the house.
+
+    Parameters
+    ----------
+    path : structlib.house.path.Path
+        The path [-].
+    level : structlib.house.plan.Level
+        The level [-].
+    gives : iterable of structlib.house.shares.Share
+        What the level hands on there [-].
+
+    Returns
+    -------
+    dict of structlib.rules.check.Seat
+        By the place across the house; `NOT_WRITTEN` where the level has no seat, in a hanger on the side of a beam [mm, -].
+
+    Examples
+    --------
+    >>> from structlib.house.file import demo_house
+    >>> from structlib.house.path import follow
+    >>> path = follow(demo_house(), {"upper floor": {"seat": 76.2}})
+    >>> floor = path.element("upper floor")
+    >>> [one.below for one in joist_seats(path, floor.part, floor.gives).values()]
+    ['plate', 'plate', 'plate']
+    """
+    if level.seat is None:
+        return {share.x: NOT_WRITTEN for share in gives}
+    found = {}
+    for share in gives:
+        below = path.element(share.to).part
+        hung = isinstance(below, Beam) and below.position == "flush"
+        length = min(level.seat, room_on(below, level))
+        found[share.x] = Seat(length, "hanger") if hung else _seat_on(below, length)
+    return found
 
 
 def _in_opening(opening, wall, length):

@@ -110,6 +110,10 @@ class Seat:
     width: float | None = None
 
 
+#: A seat of which nothing is written: the span ends at the middle of what is below, and no check of a seat is answered.
+NOT_WRITTEN = Seat(0.0, "not written")
+
+
 class OfPlies:
     """What follows from the plies and the material of a member in bending; worked out once, for members do not change."""
 

@@ -13,7 +13,9 @@ from structlib.rules.members.old_wood import (
     MeasuredJoist,
     Notch,
     Question,
+    Sharing,
     acting,
+    shares_up_to,
 )
 from structlib.rules.members.plies import (
     Crossing,

@@ -83,7 +83,7 @@ def ask(rulebook, answer, *asked):
         from one side), 'fastening' (what one fastener passes, and how far apart they stand), 'usual_nailing',
         'slender_ply' (how one ply alone is held), 'plate_bolts' (of a flitch), 'compared_woods' (an old joist beside
         every wood that it may be of), 'cut_limits' (how far a joist may be cut), 'measured_conditions' (what the values
-        of an old joist stand on), 'size_on_bending' (what the size of a piece does to its bending value) [-].
+        of an old joist stand on), 'sharing' (how far apart joists still help each other), 'size_on_bending' (what the size of a piece does to its bending value) [-].
     *asked : any
         What the answer is about, as the rulebook's method takes it [any].
 

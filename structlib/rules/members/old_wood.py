@@ -8,6 +8,7 @@ import numpy
 
 from structlib.ground.measured_sections import MeasuredSection
 from structlib.rules.check import VARIABLE_TYPES, BeamMember, Check, Combination
+from structlib.rules.members.asking import NotCovered, ask
 
 _AT_AN_END = 1e-6  # mm
 #: Kinds of question about the wood that is left at a cut.
@@ -20,6 +21,40 @@ class JoistMember(BeamMember):
 
     unbraced_length: float = field(default=0.0, kw_only=True)
     repetitive: bool | None = True
+
+
+@dataclass(frozen=True)
+class Sharing:
+    """How far apart joists may stand and still help each other through what lies on them [mm], by which clause."""
+
+    spacing: float
+    clause: str
+    verified: str
+
+
+def shares_up_to(rulebook):
+    """Return how far apart joists may stand and still count as helped by their neighbours.
+
+    Parameters
+    ----------
+    rulebook : structlib.rules.check.Rulebook
+        The rules [-].
+
+    Returns
+    -------
+    float
+        Spacing; 0 where the rulebook has no such rule, for then nothing of it is counted [mm].
+
+    Examples
+    --------
+    >>> from structlib.rules.choice import RULEBOOK
+    >>> round(shares_up_to(RULEBOOK) / 25.4)
+    24
+    """
+    try:
+        return ask(rulebook, "sharing").spacing
+    except NotCovered:
+        return 0.0
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,7 @@ import numpy
 
 from structlib.ground.lumber import materials
 from structlib.ground.refusals import check_number
-from structlib.rules.check import Check, Factor, least_verified
+from structlib.rules.check import NOT_WRITTEN, Check, Factor, least_verified
 from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE
 from structlib.rules.us import bending, factors
 from structlib.rules.us.inputs import check_amount, check_member_length, check_size, check_unit_circle
@@ -169,7 +169,7 @@ def seat_checks(member, pushes):
     Parameters
     ----------
     member : structlib.rules.members.SeatMember
-        The seat; one in a hanger is its maker's question, and has no checks here [-].
+        The seat; one in a hanger is its maker's question, and has no checks here, nor one that is not written [-].
     pushes : iterable of (structlib.rules.check.Combination, float)
         What each combination presses on it with [-, N].
 
@@ -193,7 +193,7 @@ def seat_checks(member, pushes):
     [0.8, 0.5]
     """
     seat = member.seat
-    if seat.below == "hanger":
+    if seat.below in ("hanger", NOT_WRITTEN.below):
         return []
     combination, push = max(pushes, key=lambda one: one[1])
     wet = bending.wet_factor(member.material, value="bearing", wet=member.wet)

@@ -2,7 +2,7 @@
 
 from structlib.ground.refusals import check_choice
 from structlib.mechanics.resultants import load_between
-from structlib.rules.check import LOADED_ON, SEATS, Factor
+from structlib.rules.check import LOADED_ON, NOT_WRITTEN, SEATS, Factor
 from structlib.rules.us import factors
 from structlib.rules.us.bending import check_time_factor, wet_factor, wet_verified
 
@@ -59,7 +59,7 @@ def loads_near_support_may_be_left_out(*, below, loaded_on):
     Parameters
     ----------
     below : str
-        What the end rests on: 'plate', 'post', 'steel', 'masonry' or 'hanger' [-].
+        What the end rests on: 'plate', 'post', 'steel', 'masonry', 'hanger' or 'not written' [-].
     loaded_on : str
         Where the load comes in: 'top' or 'side' [-].
 
@@ -79,9 +79,9 @@ def loads_near_support_may_be_left_out(*, below, loaded_on):
     >>> loads_near_support_may_be_left_out(below="plate", loaded_on="side")
     False
     """
-    check_choice("what the end rests on", below, SEATS)
+    check_choice("what the end rests on", below, (*SEATS, NOT_WRITTEN.below))
     check_choice("where the load comes in", loaded_on, LOADED_ON)
-    return below != "hanger" and loaded_on == "top"
+    return below not in ("hanger", NOT_WRITTEN.below) and loaded_on == "top"
 
 
 def design_shear(demand, member):

@@ -233,7 +233,7 @@ class BeamPage(Page):
         if not judged.answers:
             raise OutsideRule(judged.refused[-1])
         choice = piece_of(path.element("beam").part.beam)
-        place = on_masonry(path, path.element("beam"))  # the job says that in its own words
+        place = on_masonry(path, path.element("beam")).values()  # the job says that in its own words
         gates = job.gates + tuple(one for one in judged.gates if one not in place)
         return OpeningResult(
             job,

@@ -24,6 +24,7 @@ from structlib.pages.kit.show import Table, start_values
 from structlib.pages.topics.beam.page import BeamPage
 from structlib.rules.check import BeamMember, BeamUse, Rulebook, Seat
 from structlib.rules.choice import RULEBOOK
+from structlib.rules.members import shares_up_to
 
 
 def limits_of(page: BeamPage, **changes):
@@ -84,7 +85,15 @@ def joists_by_size(
         rows.append((size, show(far, "length", precision=1), governs(at_span(job, far), joist, rulebook).name,
                      show(apart, "section length", precision=1)))  # fmt: skip
     head = ("joist", "longest clear span at 16 in", "what stops it", f"widest spacing at {show(span, 'length')}")
-    return Table(head, rows, f"{species} {grade}, dry, 40 psf live and 10 psf dead; held against rolling by the floor.")
+    shares = (
+        f"Joists farther apart than {show(shares_up_to(rulebook), 'section length')} help each other no more: beyond it each "
+        "is asked alone."
+    )
+    return Table(
+        head,
+        rows,
+        f"{species} {grade}, dry, 40 psf live and 10 psf dead; held against rolling by the floor. {shares}",
+    )
 
 
 def _floor_job(span, seat, spacing):

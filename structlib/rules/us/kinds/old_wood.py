@@ -15,6 +15,7 @@ from structlib.rules.members import (
     Notch,
     Partly,
     Question,
+    Sharing,
     acting,
 )
 from structlib.rules.us import bending, deflection, factors, notched_ends, notches, old_joists
@@ -33,7 +34,23 @@ _LIMITS = (
 
 
 class OldWood:
-    """Answers about old joists: what every wood gives that one may be of, how its size counts, and how far it may be cut."""
+    """Answers about joists and old wood: what every wood gives that one may be of, how its size counts, how far it is cut."""
+
+    def sharing(self):
+        """Return how far apart three or more joists may stand and still share their load (NDS 2018 4.3.9).
+
+        Returns
+        -------
+        structlib.rules.members.Sharing
+            The spacing, its clause, and how well it is known [mm, -].
+
+        Examples
+        --------
+        >>> round(OldWood().sharing().spacing / inch, 6)
+        24.0
+        """
+        key = "repetitive_member_greatest_spacing"
+        return Sharing(factors.length(key), "NDS 2018 4.3.9", factors.verified(key))
 
     def compared_woods(self, member, demands):
         """Compare a joist as measured, or the wood left at its cut, with every wood that it may be of (NDS 2018 4.3, 3.4).
