@@ -9,6 +9,7 @@ from structlib.ground.units import ft
 from structlib.house.file import demo_house, house_from_text
 from structlib.house.judging import judge_element
 from structlib.house.lines import line_of
+from structlib.house.meanwhile import wall_out
 from structlib.house.path import follow
 from structlib.house.plan import stretched, with_changes
 from structlib.rules.choice import RULEBOOK
@@ -181,13 +182,65 @@ def test_a_fault_names_the_line_of_its_part_and_field(fault):
     assert text.splitlines()[int(told.split()[1]) - 1] == line and "of mine.toml: " in told
 
 
+#: what stands in the file, what is written instead, which wall comes out how near, the line named, words of the sentence
+WALL_FAULTS = {
+    "a wall across": (TANK, '[[walls]]\nname = "cross"\non = ["soil"]\nruns = "across"\nat = "3 ft"\nstart = "0 ft"\n'
+                      'end = "9 ft"\nheight = "8 ft"\nweight = "8 psf"\n' + TANK, "cross", 2, 'runs = "across"', "no wall along the house"),
+    "no joists": (TANK, '[[walls]]\nname = "cross"\non = ["soil"]\nat = "6 ft"\nstart = "0 ft"\nend = "9 ft"\nheight = "8 ft"\n'
+                  'weight = "8 psf"\n' + TANK, "cross", 2, 'name = "cross"', "no joists rest on cross"),
+    "rafters": ('on = ["west", "middle", "east"]', 'on = ["middle", "east"]', "west", 2, 'on = ["west", "east"]', "only rafters"),
+    "too near": ('at = "24 ft"', 'at = "15 ft"', "middle", 4, 'at = "15 ft"', "does not stand between the two"),
+    "nothing to stand on": ("AAA", "", "middle", 2, 'on = ["beam"]', "no floor is written under middle"),
+    "a post on the opening": (TANK, TANK.replace('"beam"', '"door"'), "middle", 2, 'on = "door"', "tank presses on door at one place"),
+}  # fmt: skip
+
+
+GROUND = '[[levels]]\nname = "ground"\nkind = "floor"\non = ["west", "beam", "east"]\nstart = "0 ft"\nend = "20 ft"\nlive = "40 psf"\n'
+LONG_TANK = '[[loads]]\nname = "long tank"\non = "{}"\nx = "{}"\ny = "11 ft"\nlength = "6 ft"\n'
+
+
+@pytest.mark.parametrize(
+    "on, x, line, words",
+    [
+        ("floor", "6 ft", 'y = "11 ft"', "long tank stands where floor is held in two ways meanwhile"),
+        ("middle", "12 ft", 'name = "long tank"', "long tank reaches from 11 ft to 17 ft along middle, over an end"),
+    ],
+)
+def test_what_lies_over_an_end_of_the_stretch_names_its_line(on, x, line, words):
+    text = HOUSE.replace(TANK, LONG_TANK.format(on, x) + GROUND + TANK)
+    with pytest.raises(BadInput, match=words) as refused:
+        wall_out(house_from_text(text, "mine.toml"), "middle", 2 * ft, start=14 * ft)
+    named = text.splitlines()[int(str(refused.value).split()[1]) - 1]
+    assert named == line
+
+
+@pytest.mark.parametrize("fault", WALL_FAULTS)
+def test_a_wall_that_cannot_come_out_names_its_line(fault):
+    old, new, wall, distance, line, words = WALL_FAULTS[fault]
+    text = HOUSE.replace(old, new)
+    with pytest.raises(BadInput, match=words) as refused:
+        wall_out(house_from_text(text, "mine.toml"), wall, distance * ft)
+    told = str(refused.value)
+    assert told.startswith("line ") and told.count("mine.toml") == 1
+    assert text.splitlines()[int(told.split()[1]) - 1] == line
+
+
+def test_a_path_without_an_opening_or_a_beam_names_the_house():
+    text = HOUSE[: HOUSE.index("[[openings]]")].replace('on = ["beam"]', 'on = ["soil"]')
+    path = follow(house_from_text(text, "mine.toml"))
+    for ask, words in ((path.opening, "has no opening"), (path.first_bay, "has no beam")):
+        with pytest.raises(BadInput, match=f"^line 3 of mine.toml: A house {words}"):
+            ask()
+
+
 def test_every_fault_that_is_raised_is_in_the_table(request):
-    """Each sentence of plan, path and steps that is about a part has words in the table, but two that nothing written reaches."""
-    raised = 0
-    for name in ("plan", "path", "steps"):
+    """Each sentence of these modules that is about a part has words in a table here, but two that nothing written reaches."""
+    raised, asked_of_a_path, over_an_end = 0, 2, 2
+    for name in ("plan", "path", "steps", "meanwhile", "wall_pieces"):
         text = (request.path.parent.parent / "structlib" / "house" / f"{name}.py").read_text()
         raised += text.count(".about(") - text.count("raise error.about(")
-    assert len(FAULTS) - sum("not known" in name for name in FAULTS) >= raised - 1
+    told = len(FAULTS) - sum("not known" in name for name in FAULTS)
+    assert told + len(WALL_FAULTS) + asked_of_a_path + over_an_end >= raised - 1
     follow(house_from_text(HOUSE))
 
 

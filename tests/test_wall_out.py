@@ -36,6 +36,52 @@ def test_the_demo_house_by_hand():
     assert far.to == "west lower wall" and far.amount[1] / plf == pytest.approx((30 * 11 * 3.5 - 120 * 2) / 9)
 
 
+def test_a_stretch_of_the_demo_wall_by_hand():
+    """From 12 ft to 24 ft along it: there it is as if all were out, and beside it nothing changed."""
+    found = wall_out(demo_house(), "middle wall", 2 * ft, start=12 * ft, end=24 * ft)
+    left, right = found.temporary
+    assert found.out.line_on(left, 18 * ft)["live"] / plf == pytest.approx((30 * 5.5 + 120) * 11 / 9)
+    assert found.out.line_on(right, 18 * ft)["live"] / plf == pytest.approx((30 * 6.5 + 120) * 13 / 11)
+    assert [(found.out.house.part(one).start / ft, found.out.house.part(one).end / ft) for one in (left, right)] == (
+        [(pytest.approx(12), pytest.approx(24))] * 2
+    )
+    before = follow(demo_house())
+    for name, at in (("middle wall, before", 6 * ft), ("middle wall, beyond", 26 * ft)):
+        assert lines(found.out, name, at) == pytest.approx(lines(before, "middle wall", at))
+    # the stretch beside the opening alone leaves the opening in its wall
+    kept = wall_out(demo_house(), "middle wall", 2 * ft, end=12 * ft)
+    assert kept.out.house.openings[0].wall == "middle wall, beyond" and kept.out.house.posts == demo_house().posts
+    load = kept.out.element("kitchen opening").total()["live"]
+    assert load == pytest.approx(before.element("kitchen opening").total()["live"])
+
+
+@pytest.mark.parametrize(
+    ("stretch", "message"),
+    [
+        ({"start": 20 * ft}, "kitchen opening reaches from 13 ft 9 3/4 in to 22 ft 6 3/4 in along middle wall"),
+        ({"start": 8 * ft, "end": 8 * ft}, "ends where it starts"),
+        ({"start": -1 * ft}, "start"),
+        ({"end": 29 * ft}, "end"),
+        ({"end": "12 ft"}, "not a number"),
+    ],
+)
+def test_a_stretch_that_cannot_come_out_is_refused(stretch, message):
+    with pytest.raises(BadInput, match=message):
+        wall_out(demo_house(), "middle wall", 2 * ft, **stretch)
+
+
+def test_what_stands_along_the_wall_goes_with_the_piece_under_it():
+    """A tank over 4 ft of a masonry wall, a beam end and a post on it: each finds its piece, or is refused over an end."""
+    house = around_a_wall(12 * ft, 12 * ft)
+    tank = Load(name="tank", on="middle", x=0.0, y=1 * ft, dead=4000 * lb, length=2 * ft)
+    found = wall_out(_with(house, loads=(tank,)), "middle", 2 * ft, start=4 * ft)
+    assert found.out.house.loads[0].on == "middle, before"
+    assert lines(found.out, "middle, before", 2 * ft)[0] == pytest.approx(
+        lines(found.out, "middle, before", 3.5 * ft)[0] + 2000)  # fmt: skip
+    with pytest.raises(BadInput, match="tank reaches from 1 ft to 3 ft along middle, over an end of what comes out"):
+        wall_out(_with(house, loads=(tank,)), "middle", 2 * ft, start=2 * ft)
+
+
 def test_what_a_lever_keeps_at_worst_by_hand():
     # 10 psf always, 40 psf that comes and goes: people on the 2 ft past the temporary wall alone
     joist = wall_out(around_a_wall(12 * ft, 0.0), "middle", 2 * ft).joists(AT)[0]

@@ -8,9 +8,11 @@ from functools import cached_property
 
 from structlib.ground.refusals import BadInput, check_number
 from structlib.ground.units import ft
+from structlib.house.lines import naming_lines
 from structlib.house.path import Path, follow
 from structlib.house.plan import SOIL, Level, Wall
 from structlib.house.shares import SAME, text_of
+from structlib.house.wall_pieces import in_pieces, named_under
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.patterns import solve_arrangements, stretches
 from structlib.mechanics.shoring import Landed
@@ -154,8 +156,8 @@ class JoistDemand:
         return Landed(*(abs(peak.value) for peak in (peaks.moment, peaks.shear, own.moment, own.shear)))
 
 
-def wall_out(house, wall, distance):
-    """Take a wall of a house out, with a temporary wall on each side of it from which joists come.
+def wall_out(house, wall, distance, *, start=None, end=None):
+    """Take a wall of a house out, or a stretch of it, with a temporary wall on each side from which joists come.
 
     Parameters
     ----------
@@ -165,11 +167,14 @@ def wall_out(house, wall, distance):
         The name of the wall [-].
     distance : float
         From the middle of the wall to the middle of each temporary wall [mm].
+    start, end : float or None
+        From where to where along the wall it comes out; its own end where None [mm].
 
     Returns
     -------
     WallOut
-        Both ways of the load; what stood on the wall stands on the ends of the joists [-].
+        Both ways of the load; what stood on the wall stands on the ends of the joists. Of a stretch, ``before`` has the wall
+        in pieces already, and ``wall`` is the piece that comes out [-].
 
     Examples
     --------
@@ -180,12 +185,20 @@ def wall_out(house, wall, distance):
     [348, 372]
     """
     check_number("distance", distance, low=0.5 * ft, high=FARTHEST, shown=text_of, hint="for example 2*ft")
-    before = follow(house)
     old = house.part(wall)
-    if not isinstance(old, Wall) or old.runs != "along":
-        raise BadInput(
-            f"{wall} is no wall along the house; temporary walls are worked out beside one that joists rest on"
-        )
+    with naming_lines(house):
+        if not isinstance(old, Wall) or old.runs != "along":
+            raise BadInput(
+                f"{wall} is no wall along the house; temporary walls are worked out beside one that joists rest on"
+            ).about(wall, "runs")
+        if start is not None or end is not None:
+            stretch = (old.start if start is None else start, old.end if end is None else end)
+            house = in_pieces(house, old, *stretch)
+        return _taken_out(house, house.part(wall), distance)
+
+
+def _taken_out(house, old, distance):
+    before, wall = follow(house), old.name
     caught = _caught(house, old)
     _check_points(before, old)
     start, end = max(old.start, caught.start), min(old.end, caught.end)
@@ -199,7 +212,7 @@ def wall_out(house, wall, distance):
     pieces = _pieces(house, caught, old, distance, sides, temporary, (start, end))
     beside = _beside(house, caught, old, (start, end))
     stays = ()
-    if any(wall in _names(one) for one in house.parts() if one is not caught):
+    if any(wall in named_under(one) for one in house.parts() if one is not caught):
         # what stood on the wall stands on the joists' ends: it is kept as a line without height or weight
         on = tuple(one.name for one in pieces)
         stays = (replace(old, on=on, start=start, end=end, height=0.0, weight=0.0),)
@@ -266,11 +279,13 @@ def _caught(house, wall):
     """The level whose joists a temporary wall would catch: the lowest of those that rest on the wall."""
     resting = [one for one in house.levels if wall.name in one.on]
     if not resting:
-        raise BadInput(f"no joists rest on {wall.name}; what keeps it up or needs it, only a look on site can tell")
+        raise BadInput(
+            f"no joists rest on {wall.name}; what keeps it up or needs it, only a look on site can tell"
+        ).about(wall.name)
     if resting[-1].kind == "roof":
         raise BadInput(
             f"only rafters rest on {wall.name}: they push outwards too, so what holds them meanwhile is not worked out here"
-        )
+        ).about(resting[-1].name, "on")
     return resting[-1]
 
 
@@ -283,7 +298,7 @@ def _check_points(before, wall):
                 raise BadInput(
                     f"{share.source} presses on {name} at one place, and joists cannot hold it there while {wall.name} is "
                     "out; what holds it meanwhile is for an engineer"
-                )
+                ).about(share.source, "on")
 
 
 def _lines(house, level, stretch):
@@ -307,7 +322,7 @@ def _sides(house, caught, wall, distance, stretch):
             raise BadInput(
                 f"{nearest} is {text_of(room)} from {wall.name}, so a temporary wall {text_of(distance)} from it does not "
                 "stand between the two; take a shorter distance"
-            )
+            ).about(nearest, "at")
         sides.append((word, way))
     return sides
 
@@ -322,7 +337,7 @@ def _stands_on(house, wall):
     if not floors:
         raise BadInput(
             f"no floor is written under {wall.name}; write the level on which a temporary wall beside it would stand"
-        )
+        ).about(wall.name, "on")
     return tuple(floors)
 
 
@@ -379,7 +394,7 @@ def _put_together(house, caught, wall, pieces, new_walls):
         if len(found) != 1:
             raise BadInput(
                 f"{one.name} stands where {caught.name} is held in two ways meanwhile; write it as two loads"
-            )
+            ).about(one.name, "y")
         return replace(one, on=found[0])
 
     levels = [new for one in house.levels for new in (pieces if one is caught else (one,))]
@@ -391,12 +406,6 @@ def _put_together(house, caught, wall, pieces, new_walls):
         loads=tuple(map(load_on, house.loads)),
         openings=tuple(one for one in house.openings if one.wall != wall.name),
     )
-
-
-def _names(part):
-    """What a part names as under it."""
-    on = getattr(part, "on", ())
-    return (on,) if isinstance(on, str) else on
 
 
 # ---- one joist ----

@@ -90,7 +90,10 @@ class Path:
             The opening; a house without any is asked for one [-].
         """
         if not self.house.openings:
-            raise BadInput(f"{self.house.name} has no opening; write [[openings]] as in a demo house")
+            with naming_lines(self.house):
+                raise BadInput(f"{self.house.name} has no opening; write [[openings]] as in a demo house").about(
+                    self.house.name
+                )
         names = [one.name for one in self.house.openings]
         return self.house.openings[0 if name is None else names.index(check_choice("opening", name, names))]
 
@@ -104,7 +107,10 @@ class Path:
         """
         beam = next((one for one in self.elements if isinstance(one.part, Beam)), None)
         if beam is None:
-            raise BadInput(f"{self.house.name} has no beam; write [[beams]] as in a demo house")
+            with naming_lines(self.house):
+                raise BadInput(f"{self.house.name} has no beam; write [[beams]] as in a demo house").about(
+                    self.house.name
+                )
         return beam.name, (beam.spans[0][0] + beam.spans[0][1]) / 2
 
     def place_on(self, name, at):
