@@ -3,6 +3,7 @@
 import pytest
 
 from structlib.ground.loads import LOAD_TYPES
+from structlib.ground.showing import show
 from structlib.ground.units import ft, lb, psf
 from structlib.house.changes import differences
 from structlib.house.file import demo_house
@@ -37,6 +38,9 @@ def test_the_table_has_every_part_with_what_it_hands_on_and_a_gate_hides_a_share
     rows = {row[0]: row for row in table.rows}
     assert [row[0] for row in table.rows] == [one.name for one in path.elements]
     # by hand: 24 ft x 28 ft of ground floor at 40 psf, half of it on the beam's line
+    assert all("% used" in rows[name][-1] for name in ("roof", "attic floor", "upper floor", "ground floor"))
+    # 7 psf lie on the slope of 8 in 12, its rafters with them, over 24 ft x 28 ft
+    assert rows["roof"][2] == show(7 * psf * (12**2 + 8**2) ** 0.5 / 12 * 24 * 28 * ft**2, "force")
     assert rows["ground floor"][3] == "26,880 lb" == f"{40 * 24 * 28:,} lb"
     assert path.element("north post").total()["live"] / lb == pytest.approx(1080 * 7, rel=1e-3)
     assert rows["north pad"][-1] == "stop and call"  # its soil is not known

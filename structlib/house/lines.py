@@ -80,7 +80,7 @@ def naming_lines(house):
     ...     raise BadInput("it leans").about("middle wall", "at")
     Traceback (most recent call last):
     ...
-    structlib.ground.refusals.BadInput: line 125 of alder_lane.toml: it leans
+    structlib.ground.refusals.BadInput: line 127 of alder_lane.toml: it leans
     """
     try:
         yield
