@@ -117,6 +117,47 @@ def test_snow_on_one_slope_is_the_house_followed_again():
         assert answers(found, TieMember)[0].demands[-1].force / lb == pytest.approx(560)
 
 
+def lean_to(**changes):
+    """12 ft between a wall and a higher one under the ridge end, all else as the pair."""
+    return judged(on=("west", "east"), ridge="beam", tie=None, tie_nails=None, **changes)
+
+
+def test_the_rafters_of_one_slope_by_hand():
+    """24 ft, 3 in 12 under the same loads: a simple beam on its slope, pressed at its eave by w L / 2 x sin."""
+    slant = math.hypot(12, 3) / 12
+    found = lean_to(slope=(3.0, 12.0), layers=(Layer(name="all of it", weight=15 * psf / slant),))
+    (rafter,) = answers(found, RafterMember)
+    line, most = 45 * 16 / 12, next(one for one in rafter.demands if one.combination.name == "D + S")
+    assert rafter.member.length / ft == pytest.approx(24 * slant) and rafter.member.rise == pytest.approx(3.0)
+    assert most.moment / (lb * ft) == pytest.approx(line * 24**2 / 8) and most.moment_at == pytest.approx(0.5)
+    assert most.shear / lb == pytest.approx(line * 12 / slant)
+    assert most.axial / lb == pytest.approx(line * 12 * 0.25 / slant)
+    sag = 5 * (30 * 16 / 12 / 12 / slant**2) * (24 * 12 * slant) ** 4 / (384 * 1.6e6 * 1.5 * 7.25**3 / 12)
+    assert most.sag / inch == pytest.approx(sag)
+    assert {one.kind for one in rafter.checks} == {"bending", "shear", "sag"} and not found.gates
+    assert found.refused == (
+        "roof has one slope or none: its rafters are judged as simple beams, and their seats are not judged",
+    )
+
+
+def test_the_rafters_of_a_flat_roof_by_hand_with_a_tail():
+    """24 ft flat and a tail of 4 ft: snow everywhere bends it over the wall, snow without the tail bends its span."""
+    found = lean_to(slope=(0.0, 12.0), right_overhang=4 * ft, layers=())
+    (rafter,) = answers(found, RafterMember)
+    most = next(one for one in rafter.demands if one.combination.name == "D + S")
+    assert most.moment / (lb * ft) == pytest.approx(40 * 24**2 / 8) and most.axial == 0.0
+    assert most.shear / lb == pytest.approx(40 * 12 + 40 * 4 * 2 / 24)
+    # nothing presses it along: what is left of 3.9.2 is bending alone
+    (bent,) = (check for check in rafter.checks if check.kind == "bending")
+    stress = 40 * 24**2 / 8 * 12 / (1.5 * 7.25**2 / 6)
+    assert bent.share == pytest.approx(stress / (900 * 1.2 * 1.15 * 1.15), rel=1e-6)
+    # a floor of snow on 6 ft of tail against 7 ft of span: 40 x 6 x 6 / 2 is more than 40 x 7 x 7 / 8
+    near = with_changes(house(on=("west", "east"), ridge="beam", tie=None, tie_nails=None, slope=(0.0, 12.0), layers=(),
+                              right_overhang=6 * ft), {"east": {"at": 7 * ft}})  # fmt: skip
+    found = judge_element(follow(near), "roof", RULEBOOK)
+    assert not found.answers and "a tail bends the rafters more over what holds them" in found.refused[0]
+
+
 def test_gates_of_a_roof_come_from_the_rulebook():
     assert "above the lowest third" in judged(tie=Tie(**FIR, size="2x6", height=0.5)).gates[0]
     assert "The ridge must be a beam" in judged(slope=(2.0, 12.0)).gates[0]

@@ -6,6 +6,7 @@ Every combination is asked of both rafters; two that are asked the same are one 
 from structlib.ground.loads import LOAD_TYPES
 from structlib.ground.refusals import NotAsked, OutsideRule
 from structlib.ground.showing import show
+from structlib.house.one_slope import slope_rafters
 from structlib.house.pieces import piece_of
 from structlib.house.rafters import pair_loads
 from structlib.house.roofs import JOISTS, NOTHING, RIDGE_BEAM, TIE
@@ -51,11 +52,10 @@ def rafters(path, element, rulebook):
     """
     level, pair = element.part, element.pair
     if pair is None:
-        return (
-            [],
-            [],
-            [f"{level.name} has one slope or none; its rafters are not judged here, and what they bring down stands"],
-        )
+        if level.joist is None:
+            return [], [], [f"the rafters of {level.name} are not written; what they bring down stands"]
+        told = f"{level.name} has one slope or none: its rafters are judged as simple beams, and their seats are not judged"
+        return slope_rafters(element, rulebook), [], [told]
     if pair.held_by == NOTHING:
         gate = (
             f"Nothing that is written holds the rafters of {level.name} together: they push {' and '.join(level.on)} "
