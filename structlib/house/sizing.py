@@ -181,19 +181,7 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
     >>> [int(count) for count in rack.plies]
     [2, 3]
     """
-    stock = check_list("stock", stock, "[(wood, 1.5*inch, 9.25*inch)]")
-    plies = check_list("plies", plies, "(1, 2, 3)")
-    if not stock:
-        raise BadInput(
-            "there is nothing to choose from; name at least one material and size, for example Hem-Fir No.2 in 2x10"
-        )
-    for limit, name in ((greatest_depth, "greatest depth"), (greatest_width, "greatest width")):
-        if limit is not None:
-            check_one_number(name, limit, low=1 * inch, high=48 * inch, shown=_inches, hint="for example 12 in")
-    if not plies:
-        raise BadInput("plies must hold at least one whole number between 1 and 6, got none; for example (1, 2, 3)")
-    for count in plies:
-        check_whole_number("plies", count, low=1, high=6, hint="for example 2")
+    stock, plies = _checked_choice(stock, plies, greatest_depth, greatest_width)
     groups = {}
     for piece in stock:
         material, ply_width, depth = _checked_piece(piece)
@@ -247,6 +235,23 @@ def build_rack(stock, *, plies=(1, 2, 3, 4), greatest_depth=None, greatest_width
         depth_index,
         modulus * inertia / area * give,
     )
+
+
+def _checked_choice(stock, plies, greatest_depth, greatest_width):
+    stock = check_list("stock", stock, "[(wood, 1.5*inch, 9.25*inch)]")
+    plies = check_list("plies", plies, "(1, 2, 3)")
+    if not stock:
+        raise BadInput(
+            "there is nothing to choose from; name at least one material and size, for example Hem-Fir No.2 in 2x10"
+        )
+    for limit, name in ((greatest_depth, "greatest depth"), (greatest_width, "greatest width")):
+        if limit is not None:
+            check_one_number(name, limit, low=1 * inch, high=48 * inch, shown=_inches, hint="for example 12 in")
+    if not plies:
+        raise BadInput("plies must hold at least one whole number between 1 and 6, got none; for example (1, 2, 3)")
+    for count in plies:
+        check_whole_number("plies", count, low=1, high=6, hint="for example 2")
+    return stock, plies
 
 
 def _checked_piece(piece):
@@ -578,16 +583,7 @@ def rack_demand(job, rack, combination, rulebook):
     stiffness = rack.stiffness * _modulus_factors(rack, rulebook, job.wet)
     left = all_of_it.reactions[0].force + own * one.reactions[0].force
     right = all_of_it.reactions[-1].force + own * one.reactions[-1].force
-    spread = [
-        (
-            load.start,
-            load.end,
-            load.intensity,
-            load.intensity if load.end_intensity is None else load.end_intensity,
-        )
-        for load in loads
-        if isinstance(load, LineLoad)
-    ]
+    spread = _spread(loads)
     left_part = _part_left_out(job, rack, rulebook, spread, own, end="left")
     right_part = _part_left_out(job, rack, rulebook, spread, own, end="right")
     # what stands right over a seat presses it and shears nothing
@@ -612,6 +608,15 @@ def rack_demand(job, rack, combination, rulebook):
         job.wet,
         even,
     )
+
+
+def _spread(loads):
+    """Start, end, intensity and end intensity of what is no point load."""
+    return [
+        (one.start, one.end, one.intensity, one.intensity if one.end_intensity is None else one.end_intensity)
+        for one in loads
+        if isinstance(one, LineLoad)
+    ]
 
 
 def _modulus_factors(rack, rulebook, wet):

@@ -131,31 +131,21 @@ def upgraded(data):
         made, stand = _level(one, under.get(one.name), length)
         levels += made
         walls += stand
-    opening = Opening(
-        name="the opening",
-        wall="the wall",
-        start=_ASIDE,
-        wall_above=0.0,
-        **{
-            name: getattr(old.opening, name)
-            for name in (
-                "clear_width",
-                "height",
-                "left_seat",
-                "right_seat",
-                "position",
-                "greatest_depth",
-                "greatest_width",
-            )
-        },
-    )
     return House(
         name=old.name,
         invented=old.invented,
         note=old.note,
         levels=tuple(levels),
         walls=tuple(walls),
-        openings=(opening,),
+        openings=(_opening(old.opening),),
+    )
+
+
+def _opening(old):
+    """The opening of version 1, in the wall that it did not name."""
+    same = ("clear_width", "height", "left_seat", "right_seat", "position", "greatest_depth", "greatest_width")
+    return Opening(
+        name="the opening", wall="the wall", start=_ASIDE, wall_above=0.0, **{name: getattr(old, name) for name in same}
     )
 
 
