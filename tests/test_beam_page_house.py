@@ -195,3 +195,12 @@ def test_a_post_anywhere_on_the_beam_meets_no_label(frame):
 def test_what_holds_the_top_edge_and_joins_the_plies_is_that_of_the_house(every, braced):
     values = start_values(page(**{"kitchen opening": {"held_every": every, "joined": "16d"}}))  # 8 ft clear
     assert (values["braced"], values["joined"]) == (braced, "16d")
+
+
+def test_an_even_beam_names_its_left_end_at_every_place_of_the_slider():
+    page = BeamPage()
+    start = start_values(page)
+    for step in range(24):
+        shown = page.compute({**start, "span": (6 + step / 4) * ft})
+        ends = [row[0] for row in shown.rows if "left" in row[0] or "right" in row[0]]
+        assert ends and not [name for name in ends if "right" in name], (step, ends)

@@ -21,6 +21,7 @@ from structlib.rules.check import (
     Seat,
     governing,
     least_verified,
+    uses_more,
 )
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.us.bearing import PLATE_NOT_NAMED
@@ -305,3 +306,16 @@ def test_where_nobody_says_what_holds_the_edge_nothing_does_between_the_seats():
     unsaid = BeamJob(SPAN - 3 * inch, SEAT, SEAT, job().loads)
     free, held = (check(one, depth=11.25).check("bending") for one in (job(unbraced_length=SPAN), job()))
     assert check(unsaid, depth=11.25).check("bending") == free and factor(free, "C_L") < 1.0 == factor(held, "C_L")
+
+
+@pytest.mark.parametrize("by, named", [(1e-15, "left"), (-1e-15, "left"), (1e-7, "right")])
+def test_of_two_ends_equal_up_to_rounding_the_first_governs(by, named):
+    ends = [
+        Check(end, "bearing", "", 1.0, 2.0, share, "stress", 0.0, "", "", "", "")
+        for end, share in (("left", 0.5), ("right", 0.5 + by))
+    ]
+    assert governing(ends).name == named and uses_more(0.5 + by, 0.5) == (named == "right")
+
+
+def test_a_share_that_is_not_a_number_is_beyond_any_other():
+    assert uses_more(numpy.nan, 3.0) and not uses_more(3.0, numpy.nan) and not uses_more(numpy.nan, numpy.inf)

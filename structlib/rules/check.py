@@ -400,6 +400,33 @@ class Rulebook(Protocol):
         """
 
 
+#: What two shares may differ by and still be equal: rounding, which is no reason to name the other end of a beam.
+_ROUNDING = 1e-9
+
+
+def uses_more(share, other):
+    """Tell whether a share is greater than another by more than rounding; one that is not a number is beyond any.
+
+    Parameters
+    ----------
+    share, other : float
+        Shares used [-].
+
+    Returns
+    -------
+    bool
+        True where it is [-].
+
+    Examples
+    --------
+    >>> uses_more(0.75, 0.5), uses_more(0.1 + 0.2, 0.3), uses_more(math.nan, math.inf)
+    (True, False, False)
+    """
+    if share != share:
+        return other < math.inf
+    return share > other and not math.isclose(share, other, rel_tol=_ROUNDING)
+
+
 def governing(checks):
     """Return the check with the greatest share among those that decide.
 
@@ -411,7 +438,8 @@ def governing(checks):
     Returns
     -------
     Check
-        The one that governs; the first of equals. A share that is not a number governs before any other [-].
+        The one that governs; the first of those equal up to rounding. A share that is not a number governs before any
+        other [-].
 
     Examples
     --------
@@ -420,12 +448,10 @@ def governing(checks):
     >>> governing([a, b]).name
     'sag'
     """
-    most, greatest = None, -math.inf
+    most = None
     for check in checks:
-        if check.decides:
-            share = math.inf if check.share != check.share else check.share
-            if most is None or share > greatest:
-                most, greatest = check, share
+        if check.decides and (most is None or uses_more(check.share, most.share)):
+            most = check
     if most is None:
         raise BadInput("no check decides, so none governs; give the checks of one member, for example result.checks")
     return most

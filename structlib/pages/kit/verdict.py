@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from math import isfinite
 
 from structlib.ground.showing import show
-from structlib.rules.check import VERIFIED_ORDER, governing, least_verified
+from structlib.rules.check import VERIFIED_ORDER, governing, least_verified, uses_more
 
 STOP = "Stop and call first: only what is asked is shown"
 
@@ -72,7 +72,7 @@ def headline(checks, gates, words, *, unjudged=(), stop=STOP):
         title += f"; {first.name} {used(first.share)}"
     floor = 0.0 if first is None else first.share
     aside = max((one for one in checks if not one.decides), key=lambda one: one.share, default=None)
-    if aside is not None and aside.share > floor * (1 + 1e-9):
+    if aside is not None and uses_more(aside.share, floor):
         title += f"; left out: {aside.name}, {used(aside.share).removesuffix(' used')}"
     if unjudged:
         title += f"; not judged: {', '.join(unjudged)}"

@@ -8,6 +8,7 @@ from structlib.pages.kit.verdict import CAUTION
 from structlib.pages.kit.woods import in_use_notes
 from structlib.pictures.drawings.opening import Mark, PreviousBeam
 from structlib.pictures.drawings.opening_view import KINDS
+from structlib.rules.check import uses_more
 from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE
 
 #: Key of the reader's own LVL among the woods of a page.
@@ -136,7 +137,7 @@ def merged(checks):
         key = check.name.replace("left", "").replace("right", "")
         if key not in best:
             order.append(key)
-        if key not in best or check.share > best[key].share:
+        if key not in best or uses_more(check.share, best[key].share):
             best[key] = check
     return [best[key] for key in order]
 
@@ -146,8 +147,7 @@ def marks(result):
     worst = {}
     for check in result.checks:
         kind = {LEAST_SEAT: BEAM_FACE, PLATE_FACE: BEAM_FACE}.get(check.kind, check.kind)
-        # the small allowance keeps a mark on its side when both ends use the same up to rounding
-        if check.decides and kind in KINDS and (kind not in worst or check.share > worst[kind].share * (1 + 1e-9)):
+        if check.decides and kind in KINDS and (kind not in worst or uses_more(check.share, worst[kind].share)):
             worst[kind] = check
     return tuple(
         Mark(kind, check.position, check.share, check.sentence, check is result.governs)

@@ -194,7 +194,7 @@ class PostPage(Page):
         return PostResult(
             beam=above, column=column, most=most, greatest=greatest,
             above=worst and replace(worst, name=f"beam above, {worst.name}"),
-            beam_seat=replace(max(seats, key=lambda one: one.share), name="beam crushed on the post") if seats else None,
+            beam_seat=replace(verdict.worst(seats), name="beam crushed on the post") if seats else None,
             post=checks,
             plate=next((check for answer in post.answers[1:] for check in answer.checks), None),
             on_plate=len(post.answers) > 1,

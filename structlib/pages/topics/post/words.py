@@ -6,6 +6,7 @@ from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, kN, lb, m
 from structlib.pages.kit import verdict
 from structlib.pictures.drawings.post import PostMark
+from structlib.rules.check import uses_more
 
 BLOCKS = (
     ("not looked yet", "unknown"),
@@ -50,7 +51,7 @@ def marks(result):
     worst = {}
     for check in result.checks:
         place, word = _place(check, result)
-        if check.decides and (place not in worst or check.share > worst[place][0].share):
+        if check.decides and (place not in worst or uses_more(check.share, worst[place][0].share)):
             worst[place] = (check, word)
     marks = []
     for place, (check, word) in worst.items():

@@ -22,7 +22,7 @@ from structlib.pages.kit.woods import SPACINGS, WOODS, pieces, wood
 from structlib.pages.topics.roof import words
 from structlib.pages.topics.roof.words import MARK, RAFTERS, RIDGE
 from structlib.pictures.drawings.roof import RoofPair, RoofView, draw_roof
-from structlib.rules.check import BeamMember, Combination, Rulebook, least_verified
+from structlib.rules.check import BeamMember, Combination, Rulebook, least_verified, uses_more
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import RafterMember, RidgeBoardMember, TieJointMember, TieMember, ask
 
@@ -393,7 +393,7 @@ def _merged(answers):
     best = {}
     for check in (check for one in answers for check in one.checks):
         key = check.name.replace("left", "").replace("right", "")
-        if key not in best or check.share > best[key].share:
+        if key not in best or uses_more(check.share, best[key].share):
             best[key] = check
     return best.values()
 
