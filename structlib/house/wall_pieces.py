@@ -54,7 +54,7 @@ def in_pieces(house, wall, start, end):
         if not found:
             raise BadInput(
                 f"{part.name} reaches from {text_of(a)} to {text_of(b)} along {wall.name}, over an end of what comes out of it; "
-                "take that out with it, or leave it in"
+                "give a stretch that holds all of it, or nothing of it"
             ).about(part.name)
         return found[0]
 
