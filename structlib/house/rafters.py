@@ -1,6 +1,7 @@
 """The rafters of a roof under combinations of its loads: both solved, from what the path brings to the pair."""
 
 from dataclasses import dataclass
+from operator import mul
 
 from structlib.ground.loads import LOAD_TYPES
 from structlib.house.roofs import JOISTS, RIDGE_BEAM, TIE
@@ -15,7 +16,7 @@ class PairLoads:
     """What stands on both rafters of a pair, by type: worked out once, and combined as often as it is asked.
 
     ``sides`` are, left and right, the run [mm], loads (start, end, amounts) from the eave [mm, N/mm or N], and the lift of
-    the wall by type [N]; ``pull`` that of the tie by type [N]. ``alike`` tells that right is as left.
+    the wall by type [N]; ``pull`` that of the tie by type [N]. ``alike`` tells that right is as left, which stands alone then.
     """
 
     rise: float
@@ -42,7 +43,7 @@ class PairLoads:
         found = tuple(
             solve_rafter(run=run, rise=self.rise, lift=_total(factors, lift), pull=pull, height_fraction=self.height,
                          loads=tuple((start, end, _total(factors, amounts)) for start, end, amounts in loads))
-            for run, loads, lift in (self.sides[:1] if self.alike else self.sides)
+            for run, loads, lift in self.sides
         )  # fmt: skip
         return found * (2 if self.alike else 1)
 
@@ -85,7 +86,8 @@ def pair_loads(pair, stretch, spacing):
         (pair.right - end, pair.right - start, one) for one, start, end in loads if start + end > 2 * pair.ridge
     )
     runs, sides = (pair.ridge - pair.left, pair.right - pair.ridge), []
-    for own, other, run in ((left, right, runs[0]), (right, left, runs[1])):
+    alike = _alike(left, right, runs)
+    for own, other, run in ((left, right, runs[0]), (right, left, runs[1]))[: 1 if alike else 2]:
         # the wall's lift is turned about the ridge beam, or about the other eave
         arm = run if pair.held_by == RIDGE_BEAM else pair.right - pair.left
         parts = [(force * (arm - place) / arm, amounts) for force, place, amounts in map(_resultant, own)]
@@ -101,18 +103,24 @@ def pair_loads(pair, stretch, spacing):
         pair.height,
         tuple(sides),
         pull,
+        alike,
+    )
+
+
+def _alike(left, right, runs):
+    return (
         _close(*runs)
         and len(left) == len(right)
         and all(
             _close(here, there)
             for one, other in zip(left, right)
             for here, there in zip((*one[:2], *one[2]), (*other[:2], *other[2]))
-        ),
+        )
     )
 
 
 def _total(factors, amounts):
-    return sum(factor * amount for factor, amount in zip(factors, amounts))
+    return sum(map(mul, factors, amounts))
 
 
 def _close(one, other):

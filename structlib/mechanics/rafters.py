@@ -134,8 +134,9 @@ class Rafter:
             Shortening times EA [N*mm].
         """
         place = share * self.run
-        carried = sum(_carried_over(load, place) for load in self.loads)
-        tied = self.pull * self.run * numpy.maximum(0.0, share - self.height)
+        greater = numpy.maximum if isinstance(share, numpy.ndarray) else max
+        carried = sum(_carried_over(load, place, greater) for load in self.loads)
+        tied = self.pull * self.run * greater(0.0, share - self.height)
         return ((self.lift * place - carried) * self.rise + tied * self.run) / self.run
 
 
@@ -146,10 +147,10 @@ def _carried(load, place):
     return amount * (min(max(place, start), end) - start)
 
 
-def _carried_over(load, place):
+def _carried_over(load, place, greater):
     """What `_carried` adds up to over the plan from the eave to a place."""
     start, end, amount = load
-    beyond = lambda x, edge: numpy.maximum(x - edge, 0.0)  # noqa: E731
+    beyond = lambda x, edge: greater(x - edge, 0.0)  # noqa: E731
     if end - start <= _SAME:
         return amount * (beyond(place, start) - max(-start, 0.0))
     return (

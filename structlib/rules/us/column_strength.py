@@ -361,8 +361,9 @@ def column_capacity(
         return ratio, buckling, column_stability_factor(ratio=buckling / value, shape=shape)
 
     slender_depth, critical_depth, factor_depth = bows(length_depth, depth)
-    slender_width, critical_width, factor_width = bows(length_width, width)
-    slender_ply, _, factor_ply = bows(length_width, ply_width)
+    across = slender_width, critical_width, factor_width = bows(length_width, width)
+    # one ply bows across itself as the whole does
+    slender_ply, _, factor_ply = across if numpy.ndim(plies) == 0 and plies == 1 else bows(length_width, ply_width)
     factor_depth = factor_depth * factors.scalar("builtup_factor_depth")
     # held all along, nothing bows that way, and K_f with it has nothing to reduce
     factor_width = numpy.where(length_width > 0, share * factor_width, 1.0)

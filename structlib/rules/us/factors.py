@@ -295,6 +295,14 @@ def _dressed_depths():
     return tuple(sorted((dressed, nominal) for nominal, dressed in pairs.items()))
 
 
+@cache
+def _nominal_sizes():
+    """The greatest dressed width of each nominal one [mm], and the nominal ones; the last for all beyond."""
+    table = _dressed_depths()
+    edges = numpy.array([edge for edge, _ in table]) * (1 + 1e-9)
+    return edges, numpy.array([name for _, name in table] + [table[-1][1]], dtype=float)
+
+
 def nominal_of(dressed):
     """Return the nominal inch size whose dressed size is at least the size given.
 
@@ -318,9 +326,7 @@ def nominal_of(dressed):
     (10.0, 10.0)
     """
     check_size("size of a piece", dressed)
-    table = _dressed_depths()
-    edges = numpy.array([edge for edge, _ in table]) * (1 + 1e-9)
-    names = numpy.array([name for _, name in table] + [table[-1][1]], dtype=float)
+    edges, names = _nominal_sizes()
     return names[numpy.searchsorted(edges, dressed)]
 
 
