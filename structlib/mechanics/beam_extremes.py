@@ -159,37 +159,6 @@ def find_extremes(pieces):
 _VALUE = itemgetter(0)
 
 
-def find_peaks(quantity, pieces):
-    """Find the greatest and the least of one quantity; of shear and moment nothing else is looked at.
-
-    Parameters
-    ----------
-    quantity : str
-        'shear', 'moment', 'slope' or 'deflection' [-].
-    pieces : tuple of Piece
-        The pieces of a solved beam, from left to right [-].
-
-    Returns
-    -------
-    tuple of Extreme
-        The greatest and the least [unit of the quantity].
-
-    Examples
-    --------
-    >>> find_peaks("moment", [(0.0, 800.0, 2e12, 0.0, 0.0, 5.0, *4 * [0.0], 4000.0, 0.0, 0.0, 0.0)])[0]
-    Extreme(value=4000.0, position=800.0)
-    """
-    at = Extremes._fields.index(f"greatest_{quantity}")
-    if quantity not in ("shear", "moment"):
-        return find_extremes(pieces)[at : at + 2]
-    found = {"shear": [], "moment": []}
-    for piece in pieces:
-        _shear_turns(piece, *found.values())
-        found["shear"] += (piece[5], piece[0]), (piece[9], piece[1])
-        found["moment"] += (piece[6], piece[0]), (piece[10], piece[1])
-    return tuple(Extreme._make(pick(found[quantity], key=_VALUE)) for pick in (max, min))
-
-
 def _shear_turns(piece, shears, moments):
     """Note the shear where the load is zero and the moment where the shear is; return (t, moment) there."""
     start, end, _, load, rate, shear, moment, *_ = piece

@@ -13,7 +13,7 @@ from typing import NamedTuple
 import numpy
 
 from structlib.ground.refusals import BadInput
-from structlib.mechanics.beam_extremes import find_extremes, find_peaks, most
+from structlib.mechanics.beam_extremes import find_extremes
 from structlib.mechanics.beam_model import SAME_SPOT, Beam, LineLoad
 from structlib.mechanics.beam_solution import Piece, moment_and_deflection
 from structlib.mechanics.beams import combined, solve, solve_each
@@ -141,22 +141,22 @@ class Envelope:
     @cached_property
     def sagging(self):
         """The greatest moment that sags the beam; zero where none does."""
-        return self._worst("moment", (1,))
+        return self._worst("moment", 1, lambda solution: solution.extremes.greatest_moment)
 
     @cached_property
     def hogging(self):
         """The greatest moment that bends the beam the other way, negative; zero where none does."""
-        return self._worst("moment", (-1,))
+        return self._worst("moment", -1, lambda solution: solution.extremes.least_moment)
 
     @property
     def drop(self):
         """The greatest deflection downward."""
-        return self._worst("deflection", (1,))
+        return self._worst("deflection", 1, lambda solution: solution.extremes.greatest_deflection)
 
     @property
     def rise(self):
         """The greatest deflection upward, negative; zero where nothing rises."""
-        return self._worst("deflection", (-1,))
+        return self._worst("deflection", -1, lambda solution: solution.extremes.least_deflection)
 
     @cached_property
     def shear(self):
@@ -173,7 +173,7 @@ class Envelope:
             cases = (_most(found, 1).on,)
         else:
             cases = self._patterns
-        peaks = [(on, self._shear(on)) for on in cases]
+        peaks = [(on, self.case(on).extremes.shear) for on in cases]
         return _most([Asked(abs(peak.value), peak.position, on) for on, peak in peaks], 1)
 
     def deflection_between(self, start, end):
@@ -194,7 +194,17 @@ class Envelope:
         reach = (start, end)
         if not _inside(self.always, reach):
             raise BadInput(f"no stretch of the beam runs from {start:g} mm to {end:g} mm; see stretches()")
-        return self._worst("deflection", (1, -1), reach)
+        known = {}
+
+        def peaks(solution):
+            if id(solution) not in known:
+                known[id(solution)] = find_extremes(_inside(solution, reach))
+            return known[id(solution)]
+
+        down = self._worst("deflection", 1, lambda solution: peaks(solution).greatest_deflection, reach)
+        up = self._worst("deflection", -1, lambda solution: peaks(solution).least_deflection, reach)
+        greatest = _most([down._replace(value=abs(down.value)), up._replace(value=abs(up.value))], 1)
+        return up if abs(up.value) == greatest.value and up.on == greatest.on else down
 
     def moments(self, x):
         """Give the least and the greatest moment at places along the beam, over all arrangements.
@@ -266,52 +276,23 @@ class Envelope:
 
     @cached_property
     def _signs(self):
-        """By quantity: the least that counts, and by piece, place and way what groups add there at most, and which do."""
-        found, at = {}, [_sampled(part) for part in self.parts[1:]]
-        for name, row in _BOTH.items():
-            pieces = list(zip(*[part[row] for part in at]))
-            dust = _DUST * max([abs(value) for piece in pieces for values in piece for value in values])
+        """By quantity: the least that counts, and for each piece and either way the arrangements worst somewhere in it."""
+        found = {}
+        pieces = list(zip(*(part.pieces for part in self.parts[1:])))
+        at = [
+            [moment_and_deflection(one, share * (one.end - one.start)) for one in same for share in _ALONG]
+            for same in pieces
+        ]
+        for number, name in enumerate(("moment", "deflection")):
+            values = [[one[number] for one in row] for row in at]
+            dust = _DUST * max(max(map(abs, row)) for row in values)
+            # samples of one place stand a group apart
+            places = [[row[k :: len(_ALONG)] for k in range(len(_ALONG))] for row in values]
             found[name] = (
                 dust,
-                [
-                    [
-                        [
-                            (sum([v for v in one if way * v > dust]), tuple([way * v > dust for v in one]))
-                            for way in (1, -1)
-                        ]
-                        for one in zip(*piece)
-                    ]
-                    for piece in pieces
-                ],
+                [tuple({tuple([way * v > dust for v in one]) for one in row} for way in (1, -1)) for row in places],
             )
         return found
-
-    def _stretches(self, quantity, way):
-        """Between places next to each other: the least and the most that the peak there can be, piece, worst at both."""
-        if (quantity, way) not in self._bounded:
-            rows, bent = [], 0.0
-            if quantity == "deflection":
-                bent = max([high for one in (1, -1) for _, high, *_ in self._stretches("moment", one)])
-            for number, (always, places) in enumerate(zip(self._always[_BOTH[quantity]], self._signs[quantity][1])):
-                same = [part.pieces[number] for part in self.parts]
-                start, end, stiffness, *_, spread = same[0]
-                curving = sum([max(abs(one.load), abs(one.load + one.load_rate * (end - start))) for one in same])
-                if quantity == "deflection":
-                    curving = (bent + spread * curving) / stiffness
-                above = _APART * (end - start) ** 2 * curving
-                worst = [(way * (one + two[way < 0][0]), two[way < 0][1]) for one, two in zip(always, places)]
-                for (left, one), (right, other) in zip(worst, worst[1:]):
-                    rows.append((max(left, right), max(left, right) + above, number, one, other))
-            self._bounded[quantity, way] = rows
-        return self._bounded[quantity, way]
-
-    @cached_property
-    def _always(self):
-        return _sampled(self.parts[0])
-
-    @cached_property
-    def _bounded(self):
-        return {}
 
     @property
     def _patterns(self):
@@ -337,71 +318,31 @@ class Envelope:
         on = tuple(way * force > dust for force in forces) if forces else (False,) * len(self.groups)
         return Asked(always + sum(force for force, there in zip(forces, on) if there), places[which], on)
 
-    def _worst(self, quantity, ways, reach=None):
-        """The worst peak of all arrangements: of those worst somewhere in a piece, and of those worst where these peak."""
-        found = {way: {} for way in ways}
+    def _worst(self, quantity, way, peak, reach=None):
+        """The worst peak of all arrangements: of those that are worst somewhere, and of those worst where these peak."""
         if self._adds_up:
-            dust, row, pieces = self._signs[quantity][0], _BOTH[quantity], self.parts[0].pieces
-            within = [reach is None or _within(piece, reach) for piece in pieces]
-            rows = [(way, one) for way in ways for one in self._stretches(quantity, way) if within[one[2]]]
-            enough = max([one[0] for _, one in rows]) - 4 * _DUST * max([abs(one[1]) for _, one in rows])
-            waiting = {(way, on, one[2]) for way, one in rows if one[1] >= enough for on in one[3:]}
+            dust, by_piece = self._signs[quantity]
+            pieces = self.parts[0].pieces
+            waiting = set().union(
+                *(worst[way < 0] for piece, worst in zip(pieces, by_piece) if reach is None or _within(piece, reach))
+            )
         else:
-            waiting = {(way, on, 0) for way in ways for on in self._patterns}
+            waiting = set(self._patterns)
+        found, several = {}, len(waiting) > 1
         while waiting:
-            way, on, number = waiting.pop()
-            if not self._adds_up:
-                solution = self.case(on)
-                peaks = solution.extremes if reach is None else find_extremes(_inside(solution, reach))
-                found[way][number, on] = Asked(*getattr(peaks, f"{'least' if way < 0 else 'greatest'}_{quantity}"), on)
-                continue
-            value, position = self._peaks(on, number, quantity)[way < 0]
-            found[way][number, on] = Asked(value, position, on)
-            t = position - pieces[number].start
-            effects = [moment_and_deflection(part.pieces[number], t)[row] for part in self.parts[1:]]
-            there = tuple([way * effect > dust for effect in effects])
-            if (number, there) not in found[way]:
-                waiting.add((way, there, number))
-        asked = [_most([rows[key] for key in sorted(rows)], way) for way, rows in found.items() if rows]
-        greatest = _most([one._replace(value=abs(one.value)) for one in asked], 1)
-        return next(one for one in reversed(asked) if (abs(one.value), one.on) == (greatest.value, greatest.on))
-
-    def _peaks(self, on, number, quantity):
-        """Greatest and least of one arrangement in one piece."""
-        key = on, number, quantity
-        if key not in self._found:
-            self._found[key] = find_peaks(quantity, (self._piece(on, number),))
-        return self._found[key]
-
-    def _shear(self, on):
-        if not self._adds_up:
-            return self.case(on).extremes.shear
-        return most(*find_peaks("shear", [self._piece(on, number) for number in range(len(self.parts[0].pieces))]))
-
-    def _piece(self, on, number):
-        """One piece under one arrangement; it alone is added up, so that no case is built for a peak."""
-        there = [part.pieces[number] for part, wanted in zip(self.parts, (True, *on)) if wanted]
-        if len(there) == 1:
-            return there[0]
-        return Piece._make((*there[0][:3], *map(sum, zip(*[one[3:13] for one in there])), there[0].shear_spread))
-
-    @cached_property
-    def _found(self):
-        return {}
+            on = waiting.pop()
+            extreme = peak(self.case(on))
+            found[on] = Asked(extreme.value, extreme.position, on)
+            if several and self._adds_up:
+                there = tuple(way * getattr(part, quantity)(extreme.position) > dust for part in self.parts[1:])
+                if there not in found:
+                    waiting.add(there)
+        return _most(list(found.values()), way)
 
 
 #: Shares of a piece at which the groups are looked at.
 _ALONG = (0.0, 0.2, 0.5, 0.8, 1.0)
-#: Times the square of a piece and a curvature: how far a value between two of them can be above both.
-_APART = max(b - a for a, b in zip(_ALONG, _ALONG[1:])) ** 2 / 8
-_BOTH = {"moment": 0, "deflection": 1}  # where moment_and_deflection() has them
 _DUST = 1e-9  # less of the greatest is rounding
-
-
-def _sampled(solution):
-    """Moments and deflections at places along each piece, by quantity, piece and place."""
-    rows = [[moment_and_deflection(one, share * (one.end - one.start)) for share in _ALONG] for one in solution.pieces]
-    return [[[both[row] for both in piece] for piece in rows] for row in (0, 1)]
 
 
 def _inside(solution, reach):
