@@ -143,6 +143,11 @@ def test_markdown_is_the_same_in_another_process():
             ["108.00 in³", "12 in"],
         ),
         ("middle_support", {"line_load": 100 * plf, "span": 12 * ft}, ["1,500 lb", "15 ft"]),
+        (
+            "floor_to_post",
+            {"area_load": 50 * psf, "left_span": 14 * ft, "right_span": 10 * ft, "span": 8 * ft},
+            ["12 ft", "600 plf", "2,400 lb"],
+        ),
     ],
 )
 def test_the_last_line_takes_the_readers_numbers(name, values, expected):

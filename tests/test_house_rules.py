@@ -587,9 +587,9 @@ def test_notebook_code_is_short(path):
 @each_notebook
 def test_notebook_has_a_bench_and_a_derivation(path):
     code = "\n".join(cell.source for cell in _code(_notebook(path)))
+    assert "Bench(" in code, "no bench"
+    assert re.search(r"\bderivations\.\w+\(", code), "no derivation"
     if not _is_start_page(path):
-        assert "Bench(" in code, "no bench"
-        assert re.search(r"\bderivations\.\w+\(", code), "no derivation"
         assert "Predict(" in code, "no question to commit to"
         assert re.search(rf'Practice\("{path.name[:2]}"', code), "no practice"
     for node in ast.walk(ast.parse(code)):

@@ -169,7 +169,7 @@ JOIST = demo_house().part("upper floor").joist
         (WallPage(_house(level={"live": 200 * psf})), "live load must be between 0 psf and 150 psf"),
         (
             WallPage(_house(level={"joist": replace(JOIST, plies=4)})),
-            "plies of each joist must be between 1 and 3, got 4; for example 3",
+            "plies must be between 1 and 3, got 4; for example 3",
         ),
     ],
 )

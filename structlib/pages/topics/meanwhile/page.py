@@ -154,7 +154,7 @@ class MeanwhilePage(Page):
         return (
             Slide("span", "Joist span", "length", 6 * ft, 20 * ft, 3 * inch, 12 * ft),
             Steps("depth", "Joist depth", "section length", depths, 9.25 * inch),
-            Slide("plies", "Joist plies", "count", 1, 3, 1, 1),
+            Slide("plies", "Plies", "count", 1, 3, 1, 1),
             Pick("way", "Wall out", _WAYS, "cut"),
             Slide("offset", "Distance", "length", 1 * ft, 5 * ft, 1 * inch, 2 * ft),
             Box("dead", "Dead load", "area load", 1 * psf, 100 * psf, 10 * psf),

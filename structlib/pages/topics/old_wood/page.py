@@ -124,7 +124,7 @@ class OldWoodPage(Page):
         return (
             Slide("span", "Span", "length", 6 * ft, 20 * ft, 3 * inch, 13 * ft),
             Slide("depth", "Depth, measured", "section length", 3 * inch, 14 * inch, 0.25 * inch, 7.5 * inch),
-            Slide("plies", "Pieces", "count", 1, 3, 1, 1),
+            Slide("plies", "Plies", "count", 1, 3, 1, 1),
             Slide("width", "Width, measured", "section length", 1.5 * inch, 10 * inch, 0.125 * inch, 2 * inch),
             Pick("shape", "Shape", _SHAPES, "sawn"),
             Slide("taper", "Log thins by", "section length", 0.0, 2 * inch, 0.25 * inch, 0.0),

@@ -122,7 +122,7 @@ class PostPage(Page):
         return (
             Slide("span", "Beam span", "length", 4 * ft, 16 * ft, 3 * inch, 7 * ft),
             Steps("depth", "Beam depth", "section length", depths, depths[-1]),
-            Slide("plies", "Beam plies", "count", 1, 5, 1, 4),
+            Slide("plies", "Plies", "count", 1, 5, 1, 4),
             comes_down_pick(),
             Box("dead", "Dead load on beam", default=self.total["dead"], **load),
             Box("live", "Live load on beam", default=self.total["live"], **load),

@@ -50,7 +50,7 @@ class UnlikePliesPage(Page):
         return (
             Slide("span", "Span", "length", 4 * ft, 20 * ft, 3 * inch, 12 * ft),
             Steps("depth", "Depth, old plies", "section length", _depths(_OLD_WOOD, 11.25 * inch), 9.25 * inch),
-            Slide("plies", "Plies, old", "count", 1, 4, 1, 2),
+            Slide("plies", "Plies", "count", 1, 4, 1, 2),
             Pick("arrangement", "New piece", ARRANGEMENTS, "sister"),
             Pick("partner", "Made of", _PARTNERS, "lvl 2.0"),
             Steps("new_depth", "Depth, new piece", "section length", new_depths, 9.25 * inch),

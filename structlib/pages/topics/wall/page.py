@@ -57,7 +57,7 @@ class WallPage(Page):
         return (
             Slide("span", f"Span, {side} joists", "length", 3 * ft, 20 * ft, 3 * inch, left or right),
             Steps("depth", "Depth of joists", "section length", depths, own),
-            Slide("plies", "Plies of each joist", "count", 1, 3, 1, plies),
+            Slide("plies", "Plies", "count", 1, 3, 1, plies),
             comes_down_pick(),
             *both,
             *joists,
