@@ -4,18 +4,18 @@ The back support is the far one, at the left end. The near support is the one be
 Downward loads, upward reactions, sagging moments and downward deflections are positive.
 """
 
-from structlib.ground.refusals import check_number
+from structlib.ground.refusals import check_number, refuse_list
 
 _LIMIT = 1e20  # only a guard against nonsense: no unit in use gives a larger number here
 
 
-def _check(positive, load=None, overhang=None):
+def _check(positive, load=0.0, overhang=0.0):
+    for name, value in (positive | {"point load": load, "overhang": overhang}).items():
+        refuse_list(name, value)
     for name, value in positive.items():
         check_number(name, value, low=0, high=_LIMIT, low_allowed=False, hint="lengths are positive")
-    if load is not None:
-        check_number("point load", load, low=-_LIMIT, high=_LIMIT, hint="downward is positive")
-    if overhang is not None:
-        check_number("overhang", overhang, low=0, high=_LIMIT, hint="0 where there is none")
+    check_number("point load", load, low=-_LIMIT, high=_LIMIT, hint="downward is positive")
+    check_number("overhang", overhang, low=0, high=_LIMIT, hint="0 where there is none")
 
 
 def overhang_tip_back_reaction(*, point_load, span, overhang):

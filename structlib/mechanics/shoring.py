@@ -11,7 +11,7 @@ and N) or those on each millimetre of wall; the answers are then for one joist o
 
 from typing import NamedTuple
 
-from structlib.ground.refusals import check_number, is_symbolic
+from structlib.ground.refusals import check_number, is_symbolic, refuse_list
 from structlib.mechanics import formulas
 from structlib.mechanics.overhang import overhang_tip_moment
 
@@ -19,6 +19,8 @@ from structlib.mechanics.overhang import overhang_tip_moment
 def _check_place(span, offset):
     """Refuse a temporary wall that does not stand between the wall and the far end of the joists."""
     hint = "for example 12*ft for the joists and 2*ft for the distance"
+    refuse_list("span", span)
+    refuse_list("offset", offset)
     check_number("span", span, low=0, high=formulas.LIMIT, low_allowed=False, hint=hint)
     check_number("offset", offset, low=0, high=formulas.LIMIT, hint=hint)
     if not is_symbolic(span) and not is_symbolic(offset):
@@ -28,6 +30,7 @@ def _check_place(span, offset):
 
 def _check_loads(**loads):
     for name, load in loads.items():
+        refuse_list(name, load)
         check_number(name, load, low=0, high=formulas.LIMIT, hint="loads act downward here; 0 where there is none")
 
 

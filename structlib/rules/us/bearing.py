@@ -5,7 +5,7 @@ from functools import cache
 import numpy
 
 from structlib.ground.lumber import materials
-from structlib.ground.refusals import check_number
+from structlib.ground.refusals import check_number, refuse_list
 from structlib.rules.check import NOT_WRITTEN, Check, Factor, least_verified
 from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE
 from structlib.rules.us import bending, factors
@@ -107,6 +107,8 @@ def bearing_length_needed(*, reaction, width, bearing_value):
     >>> round(bearing_length_needed(reaction=4000.0, width=3.0, bearing_value=425.0), 2)
     3.14
     """
+    for name, value in (("reaction", reaction), ("width", width), ("bearing value", bearing_value)):
+        refuse_list(name, value)
     check_amount("reaction", reaction, zero=True, hint="for example 1500*lb; a seat can push, never pull")
     check_size("width", width)
     check_amount("bearing value", bearing_value)

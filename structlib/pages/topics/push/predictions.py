@@ -40,13 +40,10 @@ def middle_post_out():
     """
     before = -formulas.two_span_uniform_support_moment(line_load=1.0, span=1.0)
     after = formulas.simple_uniform_moment(line_load=1.0, span=2.0)
-    sag = formulas.simple_uniform_deflection(
-        line_load=1.0, span=2.0, bending_stiffness=1.0
-    ) / formulas.two_span_uniform_deflection(line_load=1.0, span=1.0, bending_stiffness=1.0)
     return Prediction(
         "A beam in one piece runs over a middle post, with two equal spans. The post is taken out. How much greater is the "
         "greatest moment now?",
         tuple(_TIMES.values()),
         _whole_times(after / before),
-        f"And it is not even the worst: the sag grows {sag:.1f} times. Twice the span is not twice the beam.",
+        "And it is not even the worst: the sag grows more. Twice the span is not twice the beam.",
     )

@@ -9,8 +9,7 @@ from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.sizes import dressed_size
-from structlib.ground.units import ft, inch, kPa, lb, plf
-from structlib.mechanics import formulas
+from structlib.ground.units import ft, inch, lb, plf
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.show import Table, start_values
 from structlib.pages.topics.seat.connections import pattern_words
@@ -59,31 +58,6 @@ def joist_seats(ply_width: float = 1.5 * inch, gap: float = _GAP, system: str = 
         f"The gap here is {show(gap, 'section length', system)}."
     )
     return Table(("plies", "beam is wide", "in line, touching", "in line, with the gap", "side by side"), rows, caption)
-
-
-def post_follows(ply_width: float = 1.5 * inch, system: str = "us"):
-    """Show what a post of fewer plies than the beam leaves without a post below it.
-
-    ``ply_width`` [mm].
-
-    Examples
-    --------
-    >>> post_follows().rows[1]
-    ('3 plies, 4 1/2 in', '1 ply hangs over', 'all plies carried', 'all plies carried')
-    """
-    rows = []
-    for beam in (2, 3, 4):
-        over = [max(beam - post, 0) for post in (2, 3, 4)]
-        rows.append(
-            (
-                f"{beam} plies, {show(beam * ply_width, 'section length', system)}",
-                *(
-                    "all plies carried" if not n else f"{n} {'ply hangs' if n == 1 else 'plies hang'} over"
-                    for n in over
-                ),
-            )
-        )
-    return Table(("beam", "post of 2 plies", "post of 3 plies", "post of 4 plies"), rows)
 
 
 def area_factors(away: float = 12 * inch, system: str = "us"):
@@ -158,7 +132,7 @@ def least_seats(system: str = "us"):
 
 
 def pockets(left_behind: float = 4 * inch, system: str = "us"):
-    """List the seat in a pocket cut into masonry walls, beside the code's least. Only the demand is told.
+    """List the seat in a pocket cut into masonry walls, beside the code's least, and what to verify. Only the demand is told.
 
     ``left_behind`` [mm].
 
@@ -176,22 +150,9 @@ def pockets(left_behind: float = 4 * inch, system: str = "us"):
                 for length in (wall, pocket.depth, pocket.seat, pocket.check.asked)
             )
         )
-    caption = "\n".join(wrap(f"Stop and call first: {seats.GATE}.", 100))
+    told = f"Stop and call first: {seats.GATE}. To verify on site: {'; '.join(pocket.conditions)}."
+    caption = "\n".join(wrap(told, 100))
     return Table(("wall", "pocket cut", "seat left in it", "code's least"), rows, caption)
-
-
-def pocket_conditions(left_behind: float = 4 * inch, wall: float = 8 * inch):
-    """List what a pocket asks of the person who cuts it.
-
-    ``left_behind``, ``wall`` [mm].
-
-    Examples
-    --------
-    >>> len(pocket_conditions().rows)
-    3
-    """
-    pocket = seats.masonry_pocket(wall_thickness=wall, left_behind=left_behind)
-    return Table(("to verify on site",), [(condition,) for condition in pocket.conditions])
 
 
 def swinging_in(
@@ -392,25 +353,6 @@ def held_ends(system: str = "us", **changes):
         )
     )
     return Table(("what holds", "at least", "loads and rule", "to verify"), rows)
-
-
-def printed_example():
-    """Work a printed example: the seat of a joist of 50 mm over 5 m, every 400 mm, under 2.25 kN/m2.
-
-    Gives [mm].
-
-    Notes
-    -----
-    The example presses the wood to 2.4 N/mm2. It finds 18.75 mm and prints the next whole millimetre.
-
-    Examples
-    --------
-    >>> [round(length, 2) for length in printed_example().values()]
-    [18.75]
-    """
-    push = formulas.simple_uniform_reaction(line_load=2.25 * kPa * 400.0, span=5000.0)
-    length = bearing.bearing_length_needed(reaction=push, width=50.0, bearing_value=2.4)
-    return {"seat of a joist 50 mm wide that pushes with 2250 N": length}
 
 
 def joist_picture(ply_width: float = 1.5 * inch, gap: float = _GAP, system: str = "us"):

@@ -1,7 +1,5 @@
 """Tables of notebook 11: sisters by length, stacks by nails, side loads, steel, four ways; those of flitch beams beside."""
 
-from structlib.ground.lumber import find_material
-from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.steel import shape_names, steel_shape
 from structlib.ground.tables import table_value
@@ -21,15 +19,13 @@ from structlib.mechanics.composite import (
     shares_by_stiffness,
     stack,
 )
-from structlib.mechanics.line_loads import load_to_pass
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.show import Table, start_values
 from structlib.pages.kit.woods import pieces
-from structlib.pages.topics.seat.connections import pattern_words
 from structlib.pages.topics.shared_plies.page import UnlikePliesPage
 from structlib.rules.check import least_verified
 from structlib.rules.choice import RULEBOOK
-from structlib.rules.members import Crossing, Fasteners, Flitch, PlyJointMember, ask
+from structlib.rules.members import Flitch
 
 #: Force on one 16d nail by slip of the seam, an order of magnitude [N/mm].
 NAIL_SLIP_MODULUS = table_value("joint_slip", "nail_16d")
@@ -102,41 +98,6 @@ def stack_table(
         ("seam", "acts as one", "stiffness, times one board", "sag, times one board"),
         rows,
         f"two 2x6 laid on one another over {show(span, 'length')}; one nail slips 1 mm under 1,000 N (recalled)",
-    )
-
-
-def side_load_table(load: float = 600 * plf, plies: tuple[int, ...] = (2, 3, 4)):
-    """List the nails of beams that are loaded on one side only.
-
-    ``load`` [N/mm].
-
-    Examples
-    --------
-    >>> [row[1] for row in side_load_table().rows]
-    ['300 plf', '400 plf', '450 plf']
-    """
-    wood, fasteners = find_material("Douglas Fir-Larch", "No.2"), Fasteners("nail", "10d common", 3)
-    crossing = (Crossing(RULEBOOK.combinations({"live"})[-1], line_load=load),)
-    rows, rule = [], ""
-    for count in plies:
-        passes = show(load_to_pass(side_load=load, plies=count), "line load")
-        try:
-            found = ask(
-                RULEBOOK, "joined_plies", PlyJointMember(wood, 1.5 * inch, 9.25 * inch, count, fasteners), crossing
-            )
-        except OutsideRule as refusal:
-            rows.append((f"{count}-2x10", passes, "refused", str(refusal)))
-            continue
-        if found is None:
-            rows.append((f"{count}-2x10", passes, "nothing has to pass", pattern_words()))
-            continue
-        rule = f", {found.checks[0].clause} ({found.verified})"
-        answer = (show(found.spacing, "section length"), f"{found.fasteners_per_length * ft:.1f}")
-        rows.append((f"{count}-2x10", passes, *answer))
-    return Table(
-        ("beam", "load to pass", "spacing in three lines", "nails in each foot"),
-        rows,
-        f"{show(load, 'line load')} on one side; 10d common nails in {wood.species}{rule}",
     )
 
 
