@@ -3,6 +3,7 @@
 import dataclasses
 
 import pytest
+from label_boxes import label_overlaps
 
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.house.file import demo_house
@@ -14,7 +15,7 @@ from structlib.pages.kit.show import start_values
 from structlib.pages.topics.beam import choices
 from structlib.pages.topics.beam.page import BeamPage
 from structlib.pictures.drawings.parts import FRAMES
-from structlib.pictures.scene import label_overlaps, outside
+from structlib.pictures.scene import outside
 
 
 def page(**changes):

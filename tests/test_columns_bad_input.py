@@ -105,21 +105,6 @@ NUMBERS = [
     (mechanics.eccentric_moment, {"load": 9.0, "eccentricity": 3.0}, "load", BELOW),
     (mechanics.eccentric_moment, {"load": 9.0, "eccentricity": 3.0}, "eccentricity", BELOW),
     (
-        mechanics.secant_moment,
-        {"load": 1.0, "eccentricity": 3.0, "euler_load": 4.0},
-        "load",
-        {**BELOW, "Euler's load": 4.0, "over it": 5.0},
-    ),
-    (mechanics.secant_moment, {"load": 1.0, "eccentricity": 3.0, "euler_load": 4.0}, "eccentricity", BELOW),
-    (
-        mechanics.secant_moment,
-        {"load": 1.0, "eccentricity": 3.0, "euler_load": 4.0},
-        "euler_load",
-        {**BELOW, **ZERO, "too little": 0.5},
-    ),
-    (mechanics.moment_growth, {"load": 1.0, "euler_load": 4.0}, "load", {**BELOW, "Euler's load": 4.0}),
-    (mechanics.moment_growth, {"load": 1.0, "euler_load": 4.0}, "euler_load", {**BELOW, **ZERO}),
-    (
         column_stability.critical_column_value,
         {"modulus_stability": 9.0, "slenderness": 3.0},
         "modulus_stability",
@@ -160,8 +145,6 @@ NUMBERS = [
     ),
     (columns.column_capacity, CAPACITY, "end_factor", {**BELOW, **ZERO, "too much": 3.0, **LISTS}),
     *[(columns.column_capacity, HELD, name, {**BELOW, **LONG, **LISTS}) for name in ("held_depth", "held_width")],
-    (columns.longest_height, LONGEST, "load", {**BELOW, **LISTS}),
-    (columns.longest_height, LONGEST, "plies", {**BELOW, **ZERO, **LISTS, "and a half": 2.5}),
     (columns.fewest_plies, FEWEST, "load", {**BELOW, **LISTS}),
     (columns.fewest_plies, FEWEST, "height", {**BELOW, **ZERO, **LONG, **LISTS}),
     *[
@@ -319,7 +302,6 @@ WORDS = [
     lambda word: columns.shape_constant(word),
     lambda word: columns.compression_size_factor(word, width=38.1, depth=88.9),
     lambda word: columns.crushing_value(word, width=38.1, depth=88.9, time_factor=1.0),
-    lambda word: columns.longest_height(**{**LONGEST, "material": word}),
     lambda word: columns.fewest_plies(**FEWEST, fastening=word),
     lambda word: steel_columns.steel_post(word),
     lambda word: steel_columns.steel_post("NPS 3 std", nominal_wall=word),

@@ -1,6 +1,7 @@
 """What else comes down here: asked on every page of a load path, and said beside the title until somebody looked."""
 
 import pytest
+from label_boxes import label_overlaps, labels_of
 
 from structlib.pages.kit.comes_down import NO_LOAD, NOT_LOOKED, comes_down_pick
 from structlib.pages.kit.show import start_values
@@ -11,7 +12,7 @@ from structlib.pages.topics.post.page import PostPage
 from structlib.pages.topics.seat.page import SeatPage
 from structlib.pages.topics.wall.page import WallPage
 from structlib.pictures.drawings.parts import FRAMES
-from structlib.pictures.scene import label_overlaps, labels_of, outside
+from structlib.pictures.scene import outside
 
 PAGES = {kind.__name__: kind for kind in (BeamPage, WallPage, SeatPage, PostPage, PathPage, PastPostPage)}
 #: On the page of overhangs the post above and the end that lifts are gates of their own.

@@ -64,7 +64,6 @@ def test_a_two_ply_beam_worked_by_hand():
     assert found.value / lb == pytest.approx(118, abs=0.5)
     assert found.spacing_needed / inch == pytest.approx(12 * 2 * 118 / 200, abs=0.07)
     assert found.spacing == pytest.approx(14 * inch)
-    assert fastening.fasteners_per_foot(found) == pytest.approx(2 * 12 / 14)
     assert found.line_gap == pytest.approx(9.25 / 2 * inch) and found.edge_distance == pytest.approx(9.25 / 4 * inch)
     assert found.checks[0].share == pytest.approx(14 / (12 * 2 * 118 / 200), abs=0.005)
 
@@ -137,9 +136,6 @@ def test_nails_that_would_split_the_wood_are_refused():
 
 
 def test_patterns_only_for_load_on_top():
-    assert nailing_patterns.nailing_may_follow_a_pattern(loaded_on="top", every_ply_on_its_post=True)[0]
-    assert not nailing_patterns.nailing_may_follow_a_pattern(loaded_on="top", every_ply_on_its_post=False)[0]
-    assert not nailing_patterns.nailing_may_follow_a_pattern(loaded_on="side", every_ply_on_its_post=True)[0]
     for one in nailing_patterns.top_loaded_patterns():
         assert one.nail in dowels.nail_names() and one.spacing > 0 and one.source
 
@@ -201,9 +197,6 @@ def test_nonsense_in_a_layout_is_answered_with_one_sentence(name, value):
         lambda: fastening.load_to_pass(side_load=-1.0, plies=2),
         lambda: fastening.load_to_pass(side_load=1.0, plies=1),
         lambda: fastening.load_to_pass(side_load=1.0, plies=2.5),
-        lambda: fastening.fasteners_per_foot(5),
-        lambda: nailing_patterns.nailing_may_follow_a_pattern(loaded_on="bottom", every_ply_on_its_post=True),
-        lambda: nailing_patterns.nailing_may_follow_a_pattern(loaded_on="top", every_ply_on_its_post="yes"),
         lambda: fastening.connection_demand("nail plate", {"D": 1.0}),
         lambda: fastening.connection_demand("hanger", {}),
         lambda: fastening.connection_demand("hanger", [1.0]),

@@ -19,7 +19,7 @@ from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import Flitch
 from structlib.rules.us import flitch as rules
 from structlib.rules.us import flitch_bolts as bolt_rules
-from structlib.rules.us.flitch import plate_check, plate_pieces
+from structlib.rules.us.flitch import plate_pieces, steel_plate_check
 from structlib.rules.us.flitch_bolts import flitch_bolts
 from structlib.rules.us.steel_beams import brace_lengths, steel_moment, steel_shear
 from structlib.rules.us.steel_columns import steel_post
@@ -201,7 +201,7 @@ def test_where_end_bolts_have_no_answer_no_verdict_on_shear_stands():
     beam = _flitch()
     far = replace(
         _layout()[1],
-        holes=tuple(bolt_rules.Hole(along=13 * inch * k, up=60.0, group="left end") for k in range(10)),
+        holes=tuple(bolt_rules.BoltHole(along=13 * inch * k, up=60.0, group="left end") for k in range(10)),
     )
     with pytest.raises(OutsideRule, match="five depths"):
         bolt_rules.end_bolt_shear(beam, far, shear_value=FIR.shear)
@@ -295,7 +295,7 @@ def test_wet_flitches_and_unknown_limits_are_refused():
     with pytest.raises(OutsideRule, match="wet"):
         check_flitch(_job(wet=True), _flitch(), RULEBOOK)
     with pytest.raises(BadInput, match="0.60 Fy"):
-        plate_check(_flitch(), moment=1e6, limit="0.6 Fy")
+        steel_plate_check(_flitch(), moment=1e6, limit="0.6 Fy")
 
 
 # ---- steel ------------------------------------------------------------------------------------------------

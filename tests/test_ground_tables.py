@@ -182,7 +182,6 @@ def test_every_size_factor_group_of_the_lumber_is_in_the_factor_table():
     "name, column, low, high",
     [
         ("us_effective_length", "load", "slenderness_min", "slenderness_max"),
-        ("us_roof_live_loads", "rise_min", "area_min_ft2", "area_max_ft2"),
     ],
 )
 def test_ranges_follow_one_another_without_gap(name, column, low, high):

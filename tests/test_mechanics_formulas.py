@@ -11,12 +11,12 @@ from sympy.physics import units
 
 from structlib.ground.refusals import BadInput
 from structlib.mechanics import formulas
-from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
+from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 
 PUBLIC = {
     name: function
     for name, function in inspect.getmembers(formulas, inspect.isfunction)
-    if function.__module__.startswith(formulas.__name__) and not name.startswith("_") and name != "square_root"
+    if function.__module__.startswith(formulas.__name__) and not name.startswith("_")
 }
 
 # ---- proved from EI y'''' = w ----
@@ -77,8 +77,8 @@ def test_shear_deflection_of_a_rectangle_is_proved():
     assert sympy.simplify(factor - sympy.Rational(6, 5)) == 0
     strain = factor * w * (L / 2 - x) / (shear_modulus * area)
     derived = sympy.integrate(strain, (x, 0, L / 2))
-    given = {"line_load": w, "span": L, "shear_modulus": shear_modulus, "area": area}
-    _assert_same(formulas.simple_uniform_shear_deflection(**given), derived)
+    stiffness = formulas.rectangle_shear_stiffness(shear_modulus=shear_modulus, area=area)
+    _assert_same(formulas.simple_uniform_moment(line_load=w, span=L) / stiffness, derived)
 
 
 def test_simple_span_under_a_point_load_is_proved():
@@ -90,7 +90,6 @@ def test_simple_span_under_a_point_load_is_proved():
     load = {"point_load": P, "span": L, "load_position": a}
     full = {**load, "bending_stiffness": EI, "position": x}
     _assert_same(formulas.simple_point_deflection_left_of_load(**full), y_left)
-    _assert_same(formulas.simple_point_deflection_right_of_load(**full), y_right)
     _assert_same(formulas.simple_point_left_reaction(**load), _shear(y_left))
     _assert_same(formulas.simple_point_right_reaction(**load), -_shear(y_right))
     _assert_same(formulas.simple_point_moment(**load), _moment(y_left).subs(x, a))
@@ -98,31 +97,12 @@ def test_simple_span_under_a_point_load_is_proved():
     _assert_same(formulas.simple_midspan_point_moment(**middle), _moment(y_left).subs({x: L / 2, a: L / 2}))
     sag = y_left.subs({x: L / 2, a: L / 2})
     _assert_same(formulas.simple_midspan_point_deflection(**middle, bending_stiffness=EI), sag)
-    # the load stands at b from the right support, which is the nearer one
-    y_far = y_left.subs(a, L - b)
-    place = formulas.simple_point_greatest_deflection_place(span=L, nearer_distance=b)
-    _assert_same(y_far.diff(x).subs(x, place), 0)
-    greatest = formulas.simple_point_greatest_deflection(point_load=P, span=L, nearer_distance=b, bending_stiffness=EI)
-    _assert_same(greatest, y_far.subs(x, place))
 
 
 def test_cantilever_is_proved():
     y = _one_span(w, [(0, 0), (0, 1), (L, 2), (L, 3)])
     load = {"line_load": w, "length": L}
-    full = {**load, "bending_stiffness": EI}
-    _assert_same(formulas.cantilever_uniform_deflection_at(**full, position=x), y)
-    _assert_same(formulas.cantilever_uniform_deflection(**full), y.subs(x, L))
-    _assert_same(formulas.cantilever_uniform_tip_slope(**full), y.diff(x).subs(x, L))
     _assert_same(formulas.cantilever_uniform_moment(**load), _moment(y).subs(x, 0))
-    curve = _curve(0, 0)
-    conditions = [_at(curve[0], 0), _at(curve[0], 0, 1), _at(curve[0], L, 2), _at(curve[0], L, 3) + P]
-    y = _solve_curves([curve], conditions)[0]
-    load = {"point_load": P, "length": L}
-    full = {**load, "bending_stiffness": EI}
-    _assert_same(formulas.cantilever_point_deflection_at(**full, position=x), y)
-    _assert_same(formulas.cantilever_point_deflection(**full), y.subs(x, L))
-    _assert_same(formulas.cantilever_point_tip_slope(**full), y.diff(x).subs(x, L))
-    _assert_same(formulas.cantilever_point_moment(**load), _moment(y).subs(x, 0))
 
 
 def test_overhang_is_proved():
@@ -132,18 +112,7 @@ def test_overhang_is_proved():
     conditions += [_at(span[0], L, order) - _at(tip[0], L, order) for order in (1, 2)]
     conditions += [_at(tip[0], end, 2), _at(tip[0], end, 3)]
     y, y_tip = _solve_curves([span, tip], conditions)
-    both = {"span": L, "overhang": a}
-    load = {"line_load": w, **both}
-    _assert_same(formulas.overhang_uniform_left_reaction(**load), _shear(y).subs(x, 0))
-    jump = _shear(y_tip).subs(x, L) - _shear(y).subs(x, L)
-    _assert_same(formulas.overhang_uniform_right_reaction(**load), jump)
     _assert_same(formulas.overhang_uniform_support_moment(line_load=w, overhang=a), _moment(y).subs(x, L))
-    place = formulas.overhang_uniform_span_moment_place(**both)
-    _assert_same(_shear(y).subs(x, place), 0)
-    _assert_same(formulas.overhang_uniform_span_moment(**load), _moment(y).subs(x, place))
-    _assert_same(_moment(y).subs(x, formulas.overhang_uniform_inflection_place(**both)), 0)
-    tip_sag = formulas.overhang_uniform_tip_deflection(**load, bending_stiffness=EI)
-    _assert_same(tip_sag, y_tip.subs(x, end))
 
 
 def test_propped_cantilever_and_two_equal_spans_are_proved():
@@ -173,8 +142,6 @@ def test_span_between_two_walls_is_proved():
     y = _one_span(w, [(0, 0), (0, 1), (L, 0), (L, 1)])
     load = {"line_load": w, "span": L}
     _assert_same(formulas.fixed_uniform_wall_moment(**load), _moment(y).subs(x, 0))
-    _assert_same(formulas.fixed_uniform_span_moment(**load), _moment(y).subs(x, L / 2))
-    _assert_same(formulas.fixed_uniform_deflection(**load, bending_stiffness=EI), y.subs(x, L / 2))
 
 
 def test_stress_formulas_are_proved_from_equilibrium():
@@ -208,16 +175,6 @@ def test_simple_span_equals_the_solver(seed):
     assert formulas.simple_uniform_moment(**load) == pytest.approx(found.extremes.moment.value)
     assert formulas.simple_uniform_deflection(**full) == pytest.approx(found.extremes.deflection.value)
     assert formulas.simple_uniform_slope_at(**full, position=place) == pytest.approx(found.slope(place))
-    found = solve(Beam(span, ei, supports, [PointLoad(place, force)]))
-    nearer = min(place, span - place)
-    far_end = 0.0 if place > span / 2 else span
-    lowest = found.extremes.greatest_deflection
-    sag = formulas.simple_point_greatest_deflection(
-        point_load=force, span=span, nearer_distance=nearer, bending_stiffness=ei
-    )
-    assert sag == pytest.approx(lowest.value, rel=1e-12)
-    where = formulas.simple_point_greatest_deflection_place(span=span, nearer_distance=nearer)
-    assert abs(far_end - lowest.position) == pytest.approx(where, rel=1e-9)
 
 
 @pytest.mark.parametrize("seed", range(5))
@@ -232,27 +189,12 @@ def test_indeterminate_spans_equal_the_solver(seed):
     assert here == pytest.approx(propped.deflection(place))
     built_in = solve(Beam(span, ei, [Support(0.0, "fixed"), Support(span, "fixed")], uniform))
     assert formulas.fixed_uniform_wall_moment(**load) == pytest.approx(built_in.extremes.moment.value)
-    assert formulas.fixed_uniform_deflection(**full) == pytest.approx(built_in.extremes.deflection.value)
     supports = [Support(0.0), Support(span), Support(2 * span)]
     two = solve(Beam(2 * span, ei, supports, [LineLoad(0.0, 2 * span, line)]))
     assert two.reactions[0].force == pytest.approx(0.375 * line * span)
     assert formulas.two_span_uniform_middle_reaction(**load) == pytest.approx(two.reactions[1].force)
     assert formulas.two_span_uniform_span_moment(**load) == pytest.approx(two.extremes.greatest_moment.value)
     assert formulas.two_span_uniform_deflection(**full) == pytest.approx(two.extremes.deflection.value)
-
-
-@pytest.mark.parametrize("seed", range(5))
-def test_overhang_equals_the_solver(seed):
-    line, span, ei, _, _ = _numbers(seed)
-    tip = 0.3 * span
-    beam = Beam(span + tip, ei, [Support(0.0), Support(span)], [LineLoad(0.0, span + tip, line)])
-    found = solve(beam)
-    both = {"span": span, "overhang": tip}
-    sag = formulas.overhang_uniform_tip_deflection(line_load=line, **both, bending_stiffness=ei)
-    assert sag == pytest.approx(found.deflection(span + tip))
-    peak = found.extremes.greatest_moment
-    assert formulas.overhang_uniform_span_moment(line_load=line, **both) == pytest.approx(peak.value)
-    assert formulas.overhang_uniform_span_moment_place(**both) == pytest.approx(peak.position)
 
 
 # ---- dimensions, arrays ----
@@ -289,9 +231,7 @@ def test_dimensions_come_out_as_described(name):
 
 
 def _arguments(function):
-    sizes = {"position": 1200.0, "load_position": 1500.0, "nearer_distance": 900.0, "overhang": 700.0}
-    if "right_of_load" in function.__name__:
-        sizes["position"] = 2200.0
+    sizes = {"position": 1200.0, "load_position": 1500.0, "overhang": 700.0}
     return {key: sizes.get(key, 3000.0) for key in inspect.signature(function).parameters}
 
 
@@ -307,7 +247,7 @@ def test_arrays_give_what_floats_give(name):
 
 BAD = ["12 ft", None, float("nan"), float("inf"), True, [1.0, 2.0], np.array([]), np.array([1, 2]), 1e300]
 MAY_BE_NEGATIVE = ("line_load", "point_load", "moment", "shear")
-MAY_BE_ZERO = ("position", "load_position", "nearer_distance", "overhang")
+MAY_BE_ZERO = ("position", "load_position", "overhang")
 
 
 @pytest.mark.parametrize("name", PUBLIC)
@@ -330,13 +270,7 @@ def test_bad_numbers_are_refused_in_one_sentence(name):
 def test_places_off_the_member_are_refused():
     with pytest.raises(BadInput, match="position must be between 0 and 3000"):
         formulas.simple_uniform_moment_at(line_load=5.0, span=3000.0, position=3100.0)
-    with pytest.raises(BadInput, match="nearer_distance"):
-        formulas.simple_point_greatest_deflection_place(span=3000.0, nearer_distance=1600.0)
     with pytest.raises(BadInput, match="position"):
         formulas.simple_point_deflection_left_of_load(
             point_load=1.0, span=3000.0, load_position=1000.0, bending_stiffness=1e12, position=1500.0
         )
-    with pytest.raises(BadInput, match="overhang"):
-        formulas.overhang_uniform_span_moment(line_load=5.0, span=3000.0, overhang=3500.0)
-    with pytest.raises(BadInput, match="root"):
-        formulas.square_root(-1.0)

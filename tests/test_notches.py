@@ -144,12 +144,6 @@ def test_limits_are_those_of_the_publication_read():
         lambda: cut_sections.drilled_inertia(width=38.0, depth=200.0, diameter=100.0, offset=51.0),
         lambda: notched_ends.tension_notch_shear(shear_value=1.2, width=38.0, depth=200.0, remaining=210.0),
         lambda: notched_ends.tension_notch_shear(shear_value=1.2, width=38.0, depth=200.0, remaining=150.0, power=3),
-        lambda: notched_ends.compression_notch_shear(
-            shear_value=1.2, width=38.0, depth=200.0, remaining=150.0, reach=151.0
-        ),
-        lambda: notched_ends.compression_notch_shear(
-            shear_value="x", width=38.0, depth=200.0, remaining=150.0, reach=1.0
-        ),
         lambda: notches.cut_limit("notch"),
     ],
 )

@@ -21,7 +21,7 @@ from structlib.house.patch_loads import (
     patch_on_joists,
     tile_load,
 )
-from structlib.house.sag import Part, read_sag, sag_parts
+from structlib.house.sag import SagPart, read_sag, sag_parts
 from structlib.house.triage import signs, triage
 from structlib.house.unknown_wood import Unknown, measured_unknowns, unknown_range
 from structlib.mechanics import vibration
@@ -67,11 +67,11 @@ def test_sag_of_a_line_does_not_see_level_or_tilt(heights, tilt, level):
 
 def test_parts_of_a_sag_add_up_at_both_ends():
     parts = sag_parts(measured=25.0, stiff_sag=5.0, soft_sag=8.0, least_creep=1.5, most_creep=2.0)
-    assert parts.elastic == Part(5.0, 8.0) and parts.creep == Part(2.5, 8.0)
-    assert parts.unexplained == Part(25.0 - 16.0, 25.0 - 7.5)
-    assert parts.comes_back == Part(5.0, 8.0) and parts.stays == Part(17.0, 20.0)
+    assert parts.elastic == SagPart(5.0, 8.0) and parts.creep == SagPart(2.5, 8.0)
+    assert parts.unexplained == SagPart(25.0 - 16.0, 25.0 - 7.5)
+    assert parts.comes_back == SagPart(5.0, 8.0) and parts.stays == SagPart(17.0, 20.0)
     stiff = sag_parts(measured=3.0, stiff_sag=5.0, soft_sag=8.0, least_creep=1.5, most_creep=2.0)
-    assert stiff.comes_back == Part(3.0, 3.0) and stiff.stays == Part(0.0, 0.0) and stiff.unexplained.most < 0
+    assert stiff.comes_back == SagPart(3.0, 3.0) and stiff.stays == SagPart(0.0, 0.0) and stiff.unexplained.most < 0
 
 
 # ---- unknown wood ----

@@ -4,6 +4,7 @@ import random
 import re
 
 import pytest
+from label_boxes import label_overlaps
 
 from structlib.ground.measured_sections import measured_section
 from structlib.ground.units import ft, inch, lb, psf, psi
@@ -12,7 +13,7 @@ from structlib.pages.kit.controls import Pick, Slide
 from structlib.pages.kit.show import start_values
 from structlib.pages.topics.old_wood import floors, tables
 from structlib.pages.topics.old_wood.page import OldWoodPage
-from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
+from structlib.pictures.scene import Polygon, flat, outside
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import MeasuredJoist
 from structlib.rules.us import notched_ends

@@ -4,6 +4,7 @@ import re
 from itertools import product
 
 import pytest
+from label_boxes import label_overlaps, labels_of
 
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput
@@ -16,8 +17,8 @@ from structlib.pages.kit.verdict import CAUTION
 from structlib.pages.topics.meanwhile.page import GATE as MEANWHILE
 from structlib.pages.topics.past_post import tables
 from structlib.pages.topics.past_post.page import BEYOND_THE_POST, BEYOND_THE_WALL, LONG_PIECES, PastPostPage
-from structlib.pictures.drawings.past_post import draw_past_post, sample_view
-from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
+from structlib.pictures.drawings.past_post import PastPostView, PostBelow, draw_past_post
+from structlib.pictures.scene import Line, flat, outside
 
 KINDS = ("over", "wall", "two", "three", "out")
 FRAMES = ("page", "wide", "tall")
@@ -302,10 +303,38 @@ def test_tables_say_what_the_library_finds():
         tables.live_load_arrangements(spans=4, span=12 * ft, dead=1.0, live=1.0)
 
 
+def _view():
+    """Give a small view for examples and tests: a beam past its right post, invented numbers."""
+    return PastPostView(
+        title="The far end lifts",
+        length=4500.0,
+        depth=286.0,
+        material_kind="sawn",
+        supports=(
+            PostBelow(0.0, "A", "post", "900 lb", "hold down 300 lb", True),
+            PostBelow(3600.0, "B", "post", "4,000 lb", "least 900 lb"),
+        ),
+        measures=((0.0, 3600.0, "12 ft"), (3600.0, 4500.0, "3 ft")),
+        stretches=((0.0, 3600.0, False), (3600.0, 4500.0, True)),
+        load_text="live 240 plf past B; dead 60 plf all along",
+        tip_text="post 2,000 lb",
+        x=(0.0, 1800.0, 3600.0, 4500.0),
+        sag=(0.0, -1.0, 0.0, 4.0),
+        sag_text="0.16 in",
+        moment=(0.0, -4e6, -9e6, 0.0),
+        most=(0.0, 5e6, -1e6, 0.0),
+        least=(0.0, -4e6, -9e6, 0.0),
+        moment_text="Moment: sags it 3,700 lb-ft at most, the other way 6,600 lb-ft",
+        moment_full=1e7,
+        moment_full_text="7,400 lb-ft",
+        camera_length=7000.0,
+    )
+
+
 def test_the_drawing_refuses_what_cannot_be_drawn():
     from dataclasses import replace
 
-    view = sample_view()
+    view = _view()
     for change in (
         {"length": float("nan")},
         {"camera_length": 1000.0},

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
+from label_boxes import labels_of
 
 from structlib.ground.refusals import BadInput
 from structlib.pictures.drawings import (
@@ -22,7 +23,7 @@ from structlib.pictures.drawings import (
     draw_house_section,
     draw_opening,
 )
-from structlib.pictures.scene import Arrow, Line, Polygon, flat, labels_of
+from structlib.pictures.scene import Arrow, Line, Polygon, flat
 from structlib.pictures.svg import svg_of
 
 LENGTH = 2514.6

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
+from label_boxes import labels_of
 from pictures_samples import PATH, beam_lines, curves_view
 
 from structlib.ground.refusals import BadInput
@@ -17,7 +18,7 @@ from structlib.pictures.drawings import (
     draw_load_path,
 )
 from structlib.pictures.drawings.load_path import PLACES
-from structlib.pictures.scene import Arrow, Line, Polygon, flat, labels_of
+from structlib.pictures.scene import Arrow, Line, Polygon, flat
 
 FRAMES = ("page", "wide", "tall")
 frames = pytest.mark.parametrize("frame", FRAMES)

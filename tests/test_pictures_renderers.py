@@ -42,7 +42,7 @@ from structlib.pictures.scene import (
     runs,
     thin,
 )
-from structlib.pictures.svg import CODES, svg_layers, svg_of
+from structlib.pictures.svg import CODES, svg_of
 
 SVG = "{http://www.w3.org/2000/svg}"
 
@@ -260,17 +260,6 @@ def test_figure_maps_scene_units_to_pixels_evenly_and_in_the_middle(name):
 @drawings
 def test_the_same_scene_gives_the_same_text_twice(name):
     assert svg_of(DRAWINGS[name]()) == svg_of(DRAWINGS[name]())
-
-
-@drawings
-def test_layers_together_draw_what_the_whole_draws(name):
-    scene = DRAWINGS[name]()
-    still_text, live_text = svg_layers(scene)
-    whole, still_part, live_part = (from_svg(text) for text in (svg_of(scene), still_text, live_text))
-    for k in (0, 1):
-        assert sorted(map(repr, still_part[k] + live_part[k])) == sorted(map(repr, whole[k]))
-    assert 'aria-hidden="true"' in still_text and "aria-label" not in still_text
-    assert 'role="img"' in live_text
 
 
 def test_a_live_opening_with_24_arrows_stays_small():

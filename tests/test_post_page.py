@@ -3,6 +3,7 @@
 import math
 
 import pytest
+from label_boxes import label_overlaps, labels_of
 
 from structlib.ground.lumber import find_material
 from structlib.ground.showing import show
@@ -10,7 +11,7 @@ from structlib.ground.units import ft, inch, plf
 from structlib.pages.kit.show import start_values
 from structlib.pages.topics.post.page import UNKNOWN, PostPage
 from structlib.pictures.drawings import parts
-from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
+from structlib.pictures.scene import Line, flat, outside
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.us import columns, footings
 

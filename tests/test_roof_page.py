@@ -5,6 +5,7 @@ import re
 from dataclasses import replace
 
 import pytest
+from label_boxes import label_overlaps, labels_of
 
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import BadInput
@@ -17,7 +18,7 @@ from structlib.pages.kit.show import start_values
 from structlib.pages.topics.roof.page import RIDGE, RoofPage
 from structlib.pictures.drawings import parts
 from structlib.pictures.drawings.roof import RoofPair, RoofStat, RoofView, draw_roof
-from structlib.pictures.scene import Arrow, Line, Polygon, flat, label_overlaps, labels_of, outside
+from structlib.pictures.scene import Arrow, Line, Polygon, flat, outside
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import TieJointMember
 from structlib.rules.us import combined, dowels, roof_ties

@@ -1,6 +1,7 @@
 """Tables and pictures beside the bench of the roof: numbers by hand, and refusals that stay sentences."""
 
 import pytest
+from label_boxes import label_overlaps
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, psf
@@ -11,7 +12,7 @@ from structlib.pages.topics.roof import tables as roof_tables
 from structlib.pages.topics.roof import work as roof_work
 from structlib.pictures.drawings import parts
 from structlib.pictures.drawings.headroom import HeadroomCurve, HeadroomView, draw_headroom
-from structlib.pictures.scene import label_overlaps, outside
+from structlib.pictures.scene import outside
 from structlib.rules.us import roof_ties
 
 TABLES = [
@@ -27,7 +28,6 @@ TABLES = [
     roof_work.slipping_joints,
     roof_work.bolted_joint,
     roof_tables.formula_beside_frame,
-    roof_tables.steep_against_flat,
 ]
 
 

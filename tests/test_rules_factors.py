@@ -215,7 +215,7 @@ def test_combinations_by_asce_7_16_2_4_1():
     ],
 )
 def test_effective_length(case, ratio, expected):
-    found = stability.effective_length(unbraced_length=ratio * 200.0, depth=200.0, case=case)
+    found = stability.beam_effective_length(unbraced_length=ratio * 200.0, depth=200.0, case=case)
     assert float(found) == pytest.approx(expected * 200.0, rel=1e-12)
 
 
@@ -372,7 +372,7 @@ def test_unknown_names_are_answered_with_the_nearest():
     with pytest.raises(BadInput, match="did you mean 'Hem-Fir'"):
         find_material("Hem Fir", "No.2")
     with pytest.raises(BadInput, match="did you mean .*'single span, uniform'"):
-        stability.effective_length(unbraced_length=600.0, depth=235.0, case="single span uniform")
+        stability.beam_effective_length(unbraced_length=600.0, depth=235.0, case="single span uniform")
     with pytest.raises(BadInput, match="did you mean 'floor'"):
         sag_divisors(BeamUse("flor"))
     with pytest.raises(BadInput, match="did you mean 'creep_dry'"):

@@ -3,6 +3,7 @@
 import random
 
 import pytest
+from label_boxes import label_overlaps, labels_of
 
 from structlib.ground.units import ft, inch, lb, plf, psi
 from structlib.pages.kit.controls import Box, Pick, Slide
@@ -10,7 +11,7 @@ from structlib.pages.kit.show import start_values
 from structlib.pages.topics.seat import tables as seat_tables
 from structlib.pages.topics.seat.page import SeatPage
 from structlib.pictures.drawings.seat import STUD, Face, SeatView, draw_seat
-from structlib.pictures.scene import Line, Polygon, flat, label_overlaps, labels_of, outside
+from structlib.pictures.scene import Line, Polygon, flat, outside
 from structlib.rules.members import BEAM_FACE, LEAST_SEAT, PLATE_FACE
 
 PAGE = SeatPage()

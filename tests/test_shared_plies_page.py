@@ -6,6 +6,7 @@ import re
 import xml.etree.ElementTree as ElementTree
 
 import pytest
+from label_boxes import label_overlaps
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, plf, psi
@@ -15,7 +16,7 @@ from structlib.pages.kit.show import start_values
 from structlib.pages.topics.shared_plies import flitch, tables
 from structlib.pages.topics.shared_plies.page import ARRANGEMENTS, UnlikePliesPage
 from structlib.pictures.labels import Label
-from structlib.pictures.scene import Polygon, flat, label_overlaps, outside
+from structlib.pictures.scene import Polygon, flat, outside
 from structlib.pictures.template import CAUTION, MARGIN, drilling_template, save_template
 from structlib.pictures.template_pages import drilling_pages
 

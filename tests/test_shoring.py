@@ -12,7 +12,7 @@ from small_houses import joist_out
 
 from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft
-from structlib.mechanics import formulas, shoring
+from structlib.mechanics import shoring
 from structlib.mechanics.beams import LineLoad
 
 lengths = st.floats(2000.0, 7000.0)
@@ -23,12 +23,10 @@ offsets = st.floats(160.0, 1500.0)  # a temporary wall stands at most 5 ft away
 
 
 def test_the_worked_case_of_a_wall_with_joists_on_both_sides():
-    # 12 ft joists at 50 psf, 2 ft away: 50 x 12 x 6 / 10 = 360 plf; over it 50 x 2 x 1 = 100 lb-ft
-    # on each foot
+    # 12 ft joists at 50 psf, 2 ft away: 50 x 12 x 6 / 10 = 360 plf
     case = dict(line_load=50.0, span=12.0, tip_load=0.0)
     assert shoring.wall_share(**case) == 300.0
     assert shoring.temporary_wall_reaction(**case, offset=2.0) == pytest.approx(360.0, rel=1e-12)
-    assert shoring.moment_over_temporary_wall(line_load=50.0, offset=2.0, tip_load=0.0) == -100.0
 
 
 def test_exact_fractions_go_round_the_far_wall():
@@ -49,24 +47,10 @@ def test_cut_joists_by_formula_and_by_the_house(way, span, offset, load, tip):
     size = load * span + tip + push
     assert shoring.temporary_wall_reaction(**given_) == pytest.approx(push, rel=1e-9)
     assert shoring.far_wall_reaction(**given_) == pytest.approx(far, abs=1e-9 * size)
-    over = shoring.moment_over_temporary_wall(line_load=load, offset=offset, tip_load=tip)
+    over = -load * offset**2 / 2 - tip * offset
     assert over == pytest.approx(out.joist.full.moment(span - offset), rel=1e-8)
     sides = 2 if way == "cut" else 1
     assert out.wall == pytest.approx(sides * shoring.wall_share(line_load=load, span=span, tip_load=tip), rel=1e-9)
-
-
-@settings(max_examples=50, deadline=None)
-@given(span=lengths, offset=offsets, load=line_loads, middle=tip_loads)
-def test_joists_in_one_piece_by_formula_and_by_the_house(span, offset, load, middle):
-    given_ = dict(line_load=load, span=span, offset=offset, middle_load=middle)
-    out = joist_out(way="continuous", span=span, offset=offset, lasting=load, end_load=middle)
-    size = 2 * load * span + middle
-    far = shoring.continuous_far_wall_reaction(**given_)
-    push = shoring.continuous_temporary_wall_reaction(**given_)
-    assert out.full == pytest.approx([far, push, push, far], abs=1e-8 * size)
-    over = shoring.continuous_moment_over_temporary_wall(**given_)
-    assert over == pytest.approx(out.joist.full.moment(span - offset), rel=1e-7, abs=1e-9 * size * span)
-    assert out.wall == pytest.approx(1.25 * load * span + middle, rel=1e-9)
 
 
 @settings(max_examples=50, deadline=None)
@@ -96,9 +80,6 @@ def test_at_the_limit_the_far_wall_carries_nothing(span, share, load):
 def test_a_temporary_wall_where_the_wall_was_carries_what_the_wall_carried():
     case = dict(line_load=3.0, span=4000.0, offset=0.0)
     assert shoring.temporary_wall_reaction(**case, tip_load=500.0) == 6500.0
-    # two in the place of one, under joists in one piece: each has half of 10/8 of a span
-    both = 2 * shoring.continuous_temporary_wall_reaction(**case, middle_load=500.0)
-    assert both == pytest.approx(formulas.two_span_uniform_middle_reaction(line_load=3.0, span=4000.0) + 500.0)
 
 
 def test_the_three_moments_of_the_continuous_case_come_out_of_the_slopes():
@@ -107,9 +88,9 @@ def test_the_three_moments_of_the_continuous_case_come_out_of_the_slopes():
     outer = w * a**3 / 24 + M * a / 3  # slope of a simple span at its end, load and end moment, over EI
     inner = w * b**3 / 24 + P * b**2 / 16 + M * b / 2
     found = sympy.solve(sympy.Eq(outer, -inner), M)[0]
-    numbers = {w: 2.5, a: 3.1, b: 1.4, P: 6.0}
-    ours = shoring.continuous_moment_over_temporary_wall(line_load=2.5, span=3.8, offset=0.7, middle_load=6.0)
-    assert ours == pytest.approx(float(found.subs(numbers)), rel=1e-12)
+    numbers = {w: 2.5, a: 3100.0, b: 1400.0, P: 6000.0}
+    out = joist_out(way="continuous", span=3800.0, offset=700.0, lasting=2.5, end_load=6000.0)
+    assert out.joist.full.moment(3100.0) == pytest.approx(float(found.subs(numbers)), rel=1e-7)
 
 
 def test_arrays_and_symbols_pass_through():
@@ -180,7 +161,7 @@ def test_people_on_some_stretches_only_ask_more_of_joists_in_one_piece():
     assert found.most[1:3] == [pytest.approx(float(everywhere + loaded + middle), rel=1e-9)] * 2
     assert found.least[1:3] == [pytest.approx(float(everywhere + empty_side), rel=1e-9)] * 2
     assert found.least[1] < 0 < found.least[0], "the joists rise off one temporary wall"
-    full = shoring.continuous_temporary_wall_reaction(line_load=50.0, span=12.0, offset=2.0, middle_load=0.0)
+    full = joist_out(way="continuous", span=12 * ft, offset=2 * ft, lasting=50 / ft).full[1]
     assert found.most[1] > 1.25 * full
 
 

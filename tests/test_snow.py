@@ -20,11 +20,7 @@ from structlib.rules.us.snow import (
     exposure_factor,
     flat_roof_snow,
     ground_snow,
-    importance_factor,
     minimum_low_slope_snow,
-    rain_on_snow,
-    roof_live_load,
-    roof_live_or_snow,
     roof_snow,
     slope_factor,
     sloped_roof_snow,
@@ -134,7 +130,6 @@ def test_exposure_factors_are_those_of_the_transcribed_table():
 
 def test_factors_say_how_they_are_known():
     assert {thermal_factor(word).verified for word in snow.THERMAL_CONDITIONS} == {"seen"}
-    assert importance_factor("II").verified == "transcribed"
     assert unbalanced_gable(ground(40), rise=6, eave_to_ridge=16 * ft, simple_rafters=True).verified == "seen"
 
 
@@ -284,15 +279,6 @@ def test_insulating_an_old_roof_adds_snow():
     assert after > before and change == pytest.approx(after / before - 1)
 
 
-def test_rain_on_snow_only_where_flat_and_little_snow():
-    # 20 psf; 40 ft: under 0.8 deg
-    inside, outside = 12 * math.tan(math.radians(0.79)), 12 * math.tan(math.radians(0.81))
-    assert rain_on_snow(ground(20), rise=inside, eave_to_ridge=40 * ft) / psf == pytest.approx(5)
-    assert rain_on_snow(ground(20), rise=outside, eave_to_ridge=40 * ft) == 0
-    assert rain_on_snow(ground(20.5), rise=inside, eave_to_ridge=40 * ft) == 0
-    assert rain_on_snow(ground(0), rise=inside, eave_to_ridge=40 * ft) == 0
-
-
 def test_the_narrow_roof_rule_ends_at_20_ft():
     narrow = unbalanced_gable(ground(40), rise=6, eave_to_ridge=20 * ft, simple_rafters=True)
     wide = unbalanced_gable(ground(40), rise=6, eave_to_ridge=20.01 * ft, simple_rafters=True, balanced=30.8 * psf)
@@ -302,44 +288,6 @@ def test_the_narrow_roof_rule_ends_at_20_ft():
 
 def test_depth_times_density():
     assert snow_depth_load(depth=24 * inch, density=20 * pcf) / psf == pytest.approx(40)
-
-
-# ---- roof live load ---------------------------------------------------------------------------------------
-
-
-@pytest.mark.parametrize(
-    "rise, area, load",
-    [
-        (3, 200, 20),
-        (3.99, 201, 16),
-        (3, 601, 12),
-        (4, 200, 16),
-        (11.9, 600, 14),
-        (4, 601, 12),
-        (12, 100, 12),
-        (14, 900, 12),
-    ],
-)
-def test_roof_live_load_by_slope_and_area(rise, area, load):
-    assert roof_live_load(rise=rise, tributary_area=area * ft**2)[0] / psf == pytest.approx(load)
-
-
-def test_the_rows_of_roof_live_load_leave_no_gap():
-    rows = table_rows("us_roof_live_loads")
-    bands = sorted({(row["rise_min"], row["rise_max"]) for row in rows})
-    assert bands[0][0] == 0 and bands[-1][1] is None
-    assert all(one[1] == two[0] for one, two in zip(bands, bands[1:]))
-    for band in bands:
-        areas = [(row["area_min_ft2"], row["area_max_ft2"]) for row in rows if row["rise_min"] == band[0]]
-        assert areas == sorted(areas) and areas[0][0] == 0 and areas[-1][1] is None
-        assert all(one[1] == two[0] for one, two in zip(areas, areas[1:]))
-
-
-def test_the_larger_load_is_not_always_the_one_that_asks_more_of_wood():
-    found = roof_live_or_snow(roof_live=20 * psf, snow=18.5 * psf, dead=10 * psf)
-    assert (found.larger, found.asks_more) == ("roof live", "snow")
-    assert found.live_over_time / psf == pytest.approx(30 / 1.25)
-    assert found.snow_over_time / psf == pytest.approx(28.5 / 1.15)
 
 
 # ---- refusals ---------------------------------------------------------------------------------------------
@@ -426,10 +374,7 @@ def test_bad_inputs_are_refused(bad):
     refused(lambda: drift_height(here, fetch=bad))
     refused(lambda: unbalanced_gable(here, rise=bad, eave_to_ridge=16 * ft, simple_rafters=True))
     refused(lambda: unbalanced_gable(here, rise=6, eave_to_ridge=bad, simple_rafters=True))
-    refused(lambda: rain_on_snow(here, rise=bad, eave_to_ridge=16 * ft))
     refused(lambda: minimum_low_slope_snow(here, rise=bad))
-    refused(lambda: roof_live_load(rise=bad, tributary_area=16 * ft**2))
-    refused(lambda: roof_live_or_snow(roof_live=bad, snow=20 * psf))
     refused(lambda: snow_depth_load(depth=bad, density=20 * pcf))
     refused(lambda: step_drift(here, upper_length=bad, clear_height=9 * ft))
 
@@ -439,7 +384,6 @@ def test_unknown_words_are_refused(word):
     refused(lambda: exposure_factor(roughness=word, exposure="sheltered"))
     refused(lambda: exposure_factor(roughness="B", exposure=word))
     refused(lambda: thermal_factor(word))
-    refused(lambda: importance_factor(word))
     refused(lambda: slope_factor(rise=6, thermal=1.0, surface=word))
 
 

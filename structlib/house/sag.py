@@ -136,7 +136,7 @@ def _plane(x, z, spacing):
 
 
 @dataclass(frozen=True)
-class Part:
+class SagPart:
     """A part of a sag as a range, least to most [mm]."""
 
     least: float
@@ -151,11 +151,11 @@ class SagParts:
     """
 
     measured: float
-    elastic: Part
-    creep: Part
-    comes_back: Part
-    stays: Part
-    unexplained: Part
+    elastic: SagPart
+    creep: SagPart
+    comes_back: SagPart
+    stays: SagPart
+    unexplained: SagPart
 
 
 def sag_parts(*, measured, stiff_sag, soft_sag, least_creep, most_creep):
@@ -183,7 +183,7 @@ def sag_parts(*, measured, stiff_sag, soft_sag, least_creep, most_creep):
     --------
     >>> parts = sag_parts(measured=20.0, stiff_sag=4.0, soft_sag=6.0, least_creep=1.5, most_creep=2.0)
     >>> parts.creep, parts.unexplained
-    (Part(least=2.0, most=6.0), Part(least=8.0, most=14.0))
+    (SagPart(least=2.0, most=6.0), SagPart(least=8.0, most=14.0))
     """
     for name, value in (
         ("measured sag", measured),
@@ -205,9 +205,9 @@ def sag_parts(*, measured, stiff_sag, soft_sag, least_creep, most_creep):
     least, most = stiff_sag * least_creep, soft_sag * most_creep
     return SagParts(
         measured=measured,
-        elastic=Part(stiff_sag, soft_sag),
-        creep=Part(stiff_sag * (least_creep - 1), soft_sag * (most_creep - 1)),
-        comes_back=Part(min(stiff_sag, measured), min(soft_sag, measured)),
-        stays=Part(max(0.0, measured - soft_sag), max(0.0, measured - stiff_sag)),
-        unexplained=Part(measured - most, measured - least),
+        elastic=SagPart(stiff_sag, soft_sag),
+        creep=SagPart(stiff_sag * (least_creep - 1), soft_sag * (most_creep - 1)),
+        comes_back=SagPart(min(stiff_sag, measured), min(soft_sag, measured)),
+        stays=SagPart(max(0.0, measured - soft_sag), max(0.0, measured - stiff_sag)),
+        unexplained=SagPart(measured - most, measured - least),
     )

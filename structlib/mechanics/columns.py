@@ -5,8 +5,6 @@ all pass through. Every formula is true in any consistent system of units. The c
 and free to turn at both ends; other ends come in through the effective length.
 """
 
-import numpy
-
 from structlib.ground.refusals import BadInput, check_number, is_symbolic
 from structlib.ground.roots import pi_for, square_root
 
@@ -183,76 +181,5 @@ def eccentric_moment(*, load, eccentricity):
     return load * eccentricity
 
 
-def secant_moment(*, load, eccentricity, euler_load):
-    """Return the greatest moment of a bowed column with its load off the middle: P e sec(pi/2 sqrt(P/Pe)).
-
-    Parameters
-    ----------
-    load : float, numpy.ndarray or sympy expression
-        Load along the column, less than the Euler load [N].
-    eccentricity : float, numpy.ndarray or sympy expression
-        Distance of the load from the middle, the same at both ends [mm].
-    euler_load : float, numpy.ndarray or sympy expression
-        Euler load in the plane of the eccentricity [N].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        Moment at mid-height [N*mm].
-
-    Examples
-    --------
-    >>> round(secant_moment(load=1.0, eccentricity=2.0, euler_load=4.0), 4)  # sec(45 degrees) = 1.4142
-    2.8284
-    """
-    ratio = _share_of_euler(load, euler_load)
-    angle = pi_for(_symbol_of(load, euler_load)) / 2 * square_root(ratio)
-    return eccentric_moment(load=load, eccentricity=eccentricity) / _cosine(angle)
-
-
-def moment_growth(*, load, euler_load):
-    """Return how a column's bow enlarges a side load's moment, near enough: 1 / (1 - P/Pe).
-
-    Parameters
-    ----------
-    load : float, numpy.ndarray or sympy expression
-        Load along the column, less than the Euler load [N].
-    euler_load : float, numpy.ndarray or sympy expression
-        Euler load in the plane of bending [N].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        Factor on the moment, 1 or more [-].
-
-    Examples
-    --------
-    >>> moment_growth(load=1.0, euler_load=5.0)
-    1.25
-    """
-    return 1 / (1 - _share_of_euler(load, euler_load))
-
-
-def _share_of_euler(load, euler_load):
-    _not_negative("load", load, "for example 4000*lb; a column is pushed, never pulled")
-    _positive("Euler load", euler_load, "for example 20000*lb")
-    if not (is_symbolic(load) or is_symbolic(euler_load)) and numpy.any(
-        numpy.asarray(load) >= numpy.asarray(euler_load)
-    ):
-        raise BadInput(
-            "the load must be below the Euler load, at which the column bows out without end, "
-            f"got {load} against {euler_load}; shorten, brace or thicken the column"
-        )
-    return load / euler_load
-
-
 def _symbol_of(*values):
     return next((value for value in values if is_symbolic(value)), values[0])
-
-
-def _cosine(angle):
-    if is_symbolic(angle):
-        import sympy
-
-        return sympy.cos(angle)
-    return numpy.cos(angle) if numpy.ndim(angle) else float(numpy.cos(angle))

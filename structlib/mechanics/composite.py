@@ -186,31 +186,6 @@ def own_stress(part, *, moment, stiffness):
     return part.modulus * (part.depth / 2) * moment / stiffness
 
 
-def modular_ratio(*, modulus, reference):
-    """Return how many times stiffer one material is than the one to which a section is transformed.
-
-    Parameters
-    ----------
-    modulus : float
-        Modulus of the material [MPa].
-    reference : float
-        Modulus of the material to which it is transformed [MPa].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        n [-].
-
-    Examples
-    --------
-    >>> modular_ratio(modulus=29e6, reference=1.6e6)
-    18.125
-    """
-    _positive("modulus of elasticity", modulus, "for example 29e6*psi")
-    _positive("reference modulus", reference, "for example 1.6e6*psi")
-    return modulus / reference
-
-
 def neutral_axis(parts):
     """Return where joined parts are neither pulled nor pushed: the centre of E A.
 
@@ -254,30 +229,6 @@ def joined_stiffness(parts):
     parts = _parts(parts)
     axis = neutral_axis(parts)
     return loose_stiffness(parts) + sum(part.axial_stiffness * (part.centre - axis) ** 2 for part in parts)
-
-
-def transformed_inertia(parts, *, reference):
-    """Return the second moment of area of the section redrawn in one material.
-
-    Parameters
-    ----------
-    parts : iterable of Part
-        Parts joined without slip, each at its height [-].
-    reference : float
-        Modulus of the material in which it is redrawn [MPa].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        Transformed second moment of area [mm4].
-
-    Examples
-    --------
-    >>> transformed_inertia(stack([(1.0, 12.0, 5.0), (1.0, 12.0, 5.0)]), reference=2.0)
-    500.0
-    """
-    _positive("reference modulus", reference, "for example 1.6e6*psi")
-    return joined_stiffness(parts) / reference
 
 
 def joined_stress(parts, *, modulus, height, moment):

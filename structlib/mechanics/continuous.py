@@ -1,89 +1,16 @@
-"""Three equal spans in one piece, and where the moment of two and of three equal spans is zero.
+"""Where the moment of two and of three equal spans in one piece is zero.
 
 All spans carry one even load, and every support is level. Positions run from the left end.
 """
 
 from structlib.ground.refusals import check_number
-from structlib.mechanics.formulas import square_root
+from structlib.ground.roots import square_root
 
 _LIMIT = 1e20  # only a guard against nonsense: no unit in use gives a larger number here
 
 
-def _check(span, line_load=0.0):
+def _check(span):
     check_number("span", span, low=0, high=_LIMIT, low_allowed=False, hint="lengths are positive")
-    check_number("line load", line_load, low=-_LIMIT, high=_LIMIT, hint="downward is positive")
-
-
-def three_span_uniform_end_reaction(*, line_load, span):
-    """Push of an end support of three equal spans.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Even load on all three spans, downward positive [N/mm].
-    span : float or numpy.ndarray or sympy.Expr
-        Length of one span [mm].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Reaction, upward positive [N].
-
-    Examples
-    --------
-    >>> three_span_uniform_end_reaction(line_load=2.0, span=10.0)
-    8.0
-    """
-    _check(span, line_load)
-    return 2 * line_load * span / 5
-
-
-def three_span_uniform_inner_reaction(*, line_load, span):
-    """Push of an inner support of three equal spans.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Even load on all three spans, downward positive [N/mm].
-    span : float or numpy.ndarray or sympy.Expr
-        Length of one span [mm].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Reaction, upward positive [N].
-
-    Examples
-    --------
-    >>> three_span_uniform_inner_reaction(line_load=2.0, span=10.0)
-    22.0
-    """
-    _check(span, line_load)
-    return 11 * line_load * span / 10
-
-
-def three_span_uniform_support_moment(*, line_load, span):
-    """Moment over an inner support of three equal spans.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Even load on all three spans, downward positive [N/mm].
-    span : float or numpy.ndarray or sympy.Expr
-        Length of one span [mm].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Moment, sagging positive (so a downward load gives a negative one) [N*mm].
-
-    Examples
-    --------
-    >>> three_span_uniform_support_moment(line_load=2.0, span=10.0)
-    -20.0
-    """
-    _check(span, line_load)
-    return -line_load * span**2 / 10
 
 
 def two_span_inflection_places(*, span):

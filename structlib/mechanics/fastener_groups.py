@@ -217,35 +217,6 @@ def fastener_flow(*, value, spacing, lines=1):
     return fastener_spacing(value=value, flow=spacing, lines=lines)
 
 
-def shear_from_flow(*, flow, first_moment, inertia):
-    """Return the shear in a beam at which a seam carries a force by length: the shear flow turned round.
-
-    Parameters
-    ----------
-    flow : float, numpy.ndarray or sympy expression
-        Force by length that the seam carries [N/mm].
-    first_moment : float, numpy.ndarray or sympy expression
-        First moment Q of the part that is fastened on [mm3].
-    inertia : float, numpy.ndarray or sympy expression
-        Second moment of area I of the whole section, joined [mm4].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        Shear [N].
-
-    Examples
-    --------
-    >>> shear_from_flow(flow=50.0, first_moment=30.0, inertia=600.0)
-    1000.0
-    """
-    _check_not_negative("force by length", flow, hint="give its size, without a sign")
-    _check_positive("first moment", first_moment, hint="area of the part times the distance to its centre")
-    _check_positive("second moment of area", inertia, hint="for example 98.9*inch**4")
-    # V Q / I with I and Q changed places
-    return shear_flow(shear=flow, first_moment=inertia, inertia=first_moment)
-
-
 def _checked_points(points):
     example = "for example [(0, 0), (100, 0)]"
     try:

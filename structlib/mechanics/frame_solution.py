@@ -13,7 +13,7 @@ from structlib.ground.refusals import check_choice, check_number
 
 
 @dataclass(frozen=True)
-class Reaction:
+class FrameReaction:
     """What a support gives to its joint.
 
     Parameters
@@ -27,7 +27,7 @@ class Reaction:
 
     Examples
     --------
-    >>> Reaction(0.0, 1200.0, 0.0).up
+    >>> FrameReaction(0.0, 1200.0, 0.0).up
     1200.0
     """
 
@@ -46,7 +46,7 @@ class FrameSolution:
     moves : dict
         Movement of each joint: right, up, turn [mm; mm; rad].
     reactions : dict
-        A :class:`Reaction` of each held joint [-].
+        A :class:`FrameReaction` of each held joint [-].
     end_forces : dict
         What its joints do to each bar, in the bar's own directions: along, across (to the left), turn, at its
         start and then at its end [N; N; N*mm].
@@ -196,111 +196,6 @@ class FrameSolution:
         length = self.frame.length(bar)
         place = float(share) * length if numpy.ndim(share) == 0 else numpy.asarray(share) * length
         return place, self.frame.load_on(bar)
-
-
-@dataclass(frozen=True)
-class FreeBody:
-    """One part of a frame cut free, and what is left over when all forces on it are summed.
-
-    Parameters
-    ----------
-    part : str
-        What was cut free [-].
-    right : float
-        Sum of the forces to the right [N].
-    up : float
-        Sum of the upward forces [N].
-    turn : float
-        Sum of the moments about the first joint of the part, counterclockwise [N*mm].
-
-    Examples
-    --------
-    >>> FreeBody("joint ridge", 0.0, 0.0, 0.0).up
-    0.0
-    """
-
-    part: str
-    right: float
-    up: float
-    turn: float
-
-
-def free_bodies(solution):
-    """Cut a solved frame into free bodies and sum the forces on each; every sum is zero in a true solution.
-
-    The bodies are the whole frame, every joint, every bar, and the first half of every bar with the axial
-    force, shear and moment of the cut on it. Nothing here knows of stiffness: it is statics alone.
-
-    Parameters
-    ----------
-    solution : FrameSolution
-        The solved frame [-].
-
-    Returns
-    -------
-    list of FreeBody
-        What is left over, in each direction, of each body [N; N*mm].
-
-    Examples
-    --------
-    >>> from structlib.mechanics.plane_frame import Bar, Joint, PlaneFrame, solve_frame
-    >>> beam = PlaneFrame({"a": Joint(0, 0, "xy"), "b": Joint(4000, 0, "y")},
-    ...                   {"ab": Bar("a", "b", axial_stiffness=1e8, bending_stiffness=1e12, plan_load=3.0)})
-    >>> bodies = free_bodies(solve_frame(beam))
-    >>> [body.part for body in bodies]
-    ['whole frame', 'joint a', 'joint b', 'bar ab', 'first half of ab']
-    >>> max(abs(body.up) + abs(body.turn) for body in bodies) < 1e-6
-    True
-    """
-    frame = solution.frame
-    first = next(iter(frame.joints.values()))
-    outer = [(joint.x - first.x, joint.y - first.y, *_outer(solution, name)) for name, joint in frame.joints.items()]
-    outer += [_resultant(frame, bar, 1.0, first) for bar in frame.bars]
-    bodies = [_body("whole frame", outer)]
-    for name in frame.joints:
-        meeting = [
-            (0.0, 0.0, *-in_plane(frame, bar, solution.end_forces[bar][3 * end : 3 * end + 3]))
-            for bar, piece in frame.bars.items()
-            for end, joint in enumerate((piece.start, piece.end))
-            if joint == name
-        ]
-        bodies.append(_body(f"joint {name}", [*meeting, (0.0, 0.0, *_outer(solution, name))]))
-    for bar, piece in frame.bars.items():
-        right, up = frame.run(bar)
-        start = frame.joints[piece.start]
-        near = (0.0, 0.0, *in_plane(frame, bar, solution.end_forces[bar][:3]))
-        far = (right, up, *in_plane(frame, bar, solution.end_forces[bar][3:]))
-        bodies.append(_body(f"bar {bar}", [near, far, _resultant(frame, bar, 1.0, start)]))
-        cut = (solution.axial(bar, 0.5), -solution.shear(bar, 0.5), solution.moment(bar, 0.5))
-        half = (right / 2, up / 2, *in_plane(frame, bar, cut))
-        bodies.append(_body(f"first half of {bar}", [near, half, _resultant(frame, bar, 0.5, start)]))
-    return bodies
-
-
-def _body(part, forces):
-    forces = numpy.array(forces)
-    turn = forces[:, 4] + forces[:, 0] * forces[:, 3] - forces[:, 1] * forces[:, 2]
-    return FreeBody(part, float(forces[:, 2].sum()), float(forces[:, 3].sum()), float(turn.sum()))
-
-
-def _outer(solution, name):
-    """Loads and reactions on one joint: right, up, turn."""
-    sums = numpy.zeros(3)
-    for load in solution.frame.loads:
-        if load.joint == name:
-            sums += (load.right, -load.down, load.turn)
-    if name in solution.reactions:
-        reaction = solution.reactions[name]
-        sums += (reaction.right, reaction.up, reaction.turn)
-    return sums
-
-
-def _resultant(frame, bar, share, about):
-    """The load on the first share of a bar as one downward force at its middle."""
-    piece = frame.bars[bar]
-    start, (right, up) = frame.joints[piece.start], frame.run(bar)
-    down = (piece.plan_load * abs(right) + piece.along_load * frame.length(bar)) * share
-    return (start.x + right * share / 2 - about.x, start.y + up * share / 2 - about.y, 0.0, -down, 0.0)
 
 
 def in_plane(frame, bar, forces):

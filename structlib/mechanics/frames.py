@@ -14,7 +14,7 @@ Compression in a rafter is positive here.
 
 import numpy
 
-from structlib.ground.refusals import BadInput, check_number, is_symbolic
+from structlib.ground.refusals import check_number, is_symbolic, refuse_list
 from structlib.ground.roots import square_root
 
 _MOST = 1e20  # only a guard against nonsense
@@ -97,27 +97,6 @@ def below_ridge(height_fraction):
     """
     refuse_list("height fraction of the tie", height_fraction)
     return check_number("height fraction of the tie", height_fraction, low=0, high=0.95, hint=_TIE)
-
-
-def refuse_list(name, value):
-    """Refuse a list where a number or an array is meant.
-
-    Parameters
-    ----------
-    name : str
-        What the number is, in the reader's words [-].
-    value : object
-        The value to check [any].
-
-    Examples
-    --------
-    >>> refuse_list("rise", 6.0)
-    """
-    if isinstance(value, (list, tuple)):
-        raise BadInput(
-            f"{name} must be a number or a numpy array, got {type(value).__name__}; "
-            "for example numpy.array([20.0, 24.0])"
-        )
 
 
 def pair_checked(*, line_load, building_span, rise=1.0, height_fraction=0.0):
@@ -306,41 +285,6 @@ def raised_tie_bending_factor(*, height_fraction):
     """
     below_ridge(height_fraction)
     return 8 * (height_fraction - height_fraction**2 / 2)
-
-
-def raised_tie_span_factor(*, height_fraction):
-    """Return the greatest moment BETWEEN tie and ridge, as a multiple of w (L/2)^2 / 8: 1 / (1 - a)^2.
-
-    The upper part hangs between the tie, where it already bends, and the ridge hinge. Its moment is greatest
-    at the plan distance (L/2) / (2 (1 - a)) from the ridge. That place lies between tie and ridge only while
-    a is at most 1 - 1/sqrt(2) = 0.293; above it the moment rises all the way to the tie.
-
-    Parameters
-    ----------
-    height_fraction : float, numpy.ndarray or sympy expression
-        Height a of the tie above the eave as a share of the rise, at most 0.293 [-].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        Greatest moment above the tie over the moment of the simple rafter [-].
-
-    Examples
-    --------
-    >>> raised_tie_span_factor(height_fraction=0.0)
-    1.0
-    >>> round(raised_tie_span_factor(height_fraction=0.2), 4)
-    1.5625
-    """
-    check_number(
-        "height fraction of the tie",
-        below_ridge(height_fraction),
-        low=0,
-        high=TIE_GOVERNS_FROM,
-        shown=lambda fraction: f"{fraction:.3f}",
-        hint="above that the greatest moment is at the tie, ask raised_tie_bending_factor",
-    )
-    return 1 / (1 - height_fraction) ** 2
 
 
 def raised_tie_greatest_factor(*, height_fraction):

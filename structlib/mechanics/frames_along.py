@@ -6,8 +6,8 @@ ridge above it. The same arithmetic for floats, numpy arrays and sympy symbols, 
 
 import numpy
 
-from structlib.ground.refusals import check_number, is_symbolic
-from structlib.mechanics.frames import pair_checked, refuse_list, slope_length, tie_force
+from structlib.ground.refusals import check_number, is_symbolic, refuse_list
+from structlib.mechanics.frames import pair_checked, slope_length, tie_force
 
 
 def moment_below_tie(*, line_load, building_span, distance):
@@ -35,68 +35,6 @@ def moment_below_tie(*, line_load, building_span, distance):
     pair_checked(line_load=line_load, building_span=building_span)
     _within_half(distance, building_span)
     return line_load * building_span / 2 * distance - line_load * distance**2 / 2
-
-
-def moment_above_tie(*, line_load, building_span, height_fraction, distance_from_ridge):
-    """Return the moment in the rafter above the tie: w (L/2) z / (2 (1 - a)) - w z^2 / 2.
-
-    Parameters
-    ----------
-    line_load : float, numpy.ndarray or sympy expression
-        Load on the plan, per horizontal length of a pair [N/mm].
-    building_span : float, numpy.ndarray or sympy expression
-        Distance between the two eave supports [mm].
-    height_fraction : float, numpy.ndarray or sympy expression
-        Height a of the tie above the eave as a share of the rise [-].
-    distance_from_ridge : float, numpy.ndarray or sympy expression
-        Plan distance z from the ridge, down to the tie at most [mm].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        Moment, positive when the rafter sags [N*mm].
-
-    Examples
-    --------
-    >>> moment_above_tie(line_load=50.0, building_span=24.0, height_fraction=0.0, distance_from_ridge=6.0)
-    900.0
-    """
-    pair_checked(line_load=line_load, building_span=building_span, height_fraction=height_fraction)
-    _within_half(distance_from_ridge, building_span)
-    lift = line_load * building_span / 2 * distance_from_ridge / (2 * (1 - height_fraction))
-    return lift - line_load * distance_from_ridge**2 / 2
-
-
-def compression_below_tie(*, line_load, building_span, rise, distance):
-    """Return the push along the rafter below a raised tie: w (L/2 - x) sin(slope).
-
-    There the wall's lift is the only force at the heel, and only its part along the rafter presses.
-
-    Parameters
-    ----------
-    line_load : float, numpy.ndarray or sympy expression
-        Load on the plan, per horizontal length of a pair [N/mm].
-    building_span : float, numpy.ndarray or sympy expression
-        Distance between the two eave supports [mm].
-    rise : float, numpy.ndarray or sympy expression
-        Height of the ridge above the eave supports [mm].
-    distance : float, numpy.ndarray or sympy expression
-        Plan distance from the eave, up to the tie at most [mm].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        Compression along the rafter [N].
-
-    Examples
-    --------
-    >>> round(compression_below_tie(line_load=52.0, building_span=24.0, rise=5.0, distance=0.0), 6)
-    240.0
-    """
-    pair_checked(line_load=line_load, building_span=building_span, rise=rise)
-    _within_half(distance, building_span)
-    sine = rise / slope_length(building_span=building_span, rise=rise)
-    return line_load * (building_span / 2 - distance) * sine
 
 
 def compression_above_tie(*, line_load, building_span, rise, height_fraction, distance_from_ridge):

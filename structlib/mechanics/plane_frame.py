@@ -17,7 +17,7 @@ from dataclasses import dataclass, field
 import numpy
 
 from structlib.ground.refusals import BadInput, check_choice, check_number
-from structlib.mechanics.frame_solution import FrameSolution, Reaction, in_plane
+from structlib.mechanics.frame_solution import FrameReaction, FrameSolution, in_plane
 
 _MOST = 1e20
 _MECHANISM = 1e-13  # smallest stiffness over the largest, of the scaled matrix
@@ -493,5 +493,5 @@ def _solution(frame, names, pieces, moved):
         )
         given = numpy.array([float(letter in joint.held) for letter in "xyt"]) * (pushed[name] - loads)
         given -= numpy.array([letter not in joint.held for letter in "xyt"]) * springs * numpy.array(moves[name])
-        reactions[name] = Reaction(*map(float, given))
+        reactions[name] = FrameReaction(*map(float, given))
     return FrameSolution(frame, moves, reactions, end_forces, starts)

@@ -4,7 +4,7 @@ from itertools import pairwise
 
 import numpy
 
-from structlib.ground.refusals import BadInput, check_choice, check_number
+from structlib.ground.refusals import check_choice, check_number
 from structlib.mechanics.frames import below_ridge, not_negative, positive
 from structlib.mechanics.plane_frame import Bar, Joint, PlaneFrame
 
@@ -134,87 +134,4 @@ def rafter_pair(
             bending_stiffness=bending_stiffness,
             hinges="both",
         )
-    return PlaneFrame(joints, bars)
-
-
-def dropped_tie_pair(
-    *,
-    building_span,
-    rise,
-    load,
-    wall_height,
-    drop,
-    axial_stiffness,
-    bending_stiffness,
-    wall_bending_stiffness,
-):
-    """Build a pair whose tie, a floor, lies BELOW the eaves, so that the walls between bend outward.
-
-    The studs stand on pins, run past the floor and end under the rafters; the floor is held sideways by the
-    rest of the house. Each stud is a beam over the floor's edge: the eave pushes its free upper end.
-
-    Parameters
-    ----------
-    building_span : float
-        Distance between the two eave supports [mm].
-    rise : float
-        Height of the ridge above the eaves [mm].
-    load : float
-        Load on the plan of both rafters [N/mm].
-    wall_height : float
-        Height of the eaves above the foot of the studs [mm].
-    drop : float
-        How far below the eaves the floor lies; less than ``wall_height`` [mm].
-    axial_stiffness : float
-        E A of rafters, studs and floor [N].
-    bending_stiffness : float
-        E I of a rafter [N*mm2].
-    wall_bending_stiffness : float
-        E I of the studs that belong to one pair [N*mm2].
-
-    Returns
-    -------
-    PlaneFrame
-        The frame, with bars ``left stud 1`` (foot to floor), ``left stud 2`` (floor to eave) and ``tie`` [-].
-
-    Examples
-    --------
-    >>> from structlib.mechanics.plane_frame import solve_frame
-    >>> pair = dropped_tie_pair(building_span=7200.0, rise=1800.0, load=1.0, wall_height=3600.0, drop=900.0,
-    ...                         axial_stiffness=6e7, bending_stiffness=4e11, wall_bending_stiffness=1e11)
-    >>> round(solve_frame(pair).axial("tie", 0.5), 3)
-    4800.0
-    """
-    positive("building span", building_span, "for example 24*ft")
-    positive("rise", rise, "for example 6*ft")
-    not_negative("load", load, "for example 100*plf")
-    positive("wall height", wall_height, "for example 12*ft")
-    positive("drop", drop, "for example 3*ft")
-    if not drop < wall_height:
-        raise BadInput("drop must be less than the wall height: the floor lies between foot and eave")
-    joints = {"ridge": Joint(building_span / 2, rise)}
-    bars = {}
-    for side, place in (("left", 0.0), ("right", building_span)):
-        joints[f"{side} foot"] = Joint(place, -wall_height, "xy")
-        joints[f"{side} floor"] = Joint(place, -drop, "x" if side == "left" else "")
-        joints[side] = Joint(place, 0.0)
-        for number, (low, high) in enumerate(((f"{side} foot", f"{side} floor"), (f"{side} floor", side)), 1):
-            bars[f"{side} stud {number}"] = Bar(
-                low, high, axial_stiffness=axial_stiffness, bending_stiffness=wall_bending_stiffness
-            )
-        bars[f"{side} rafter 1"] = Bar(
-            side,
-            "ridge",
-            axial_stiffness=axial_stiffness,
-            plan_load=load,
-            bending_stiffness=bending_stiffness,
-            hinges="both",
-        )
-    bars["tie"] = Bar(
-        "left floor",
-        "right floor",
-        axial_stiffness=axial_stiffness,
-        bending_stiffness=bending_stiffness,
-        hinges="both",
-    )
     return PlaneFrame(joints, bars)

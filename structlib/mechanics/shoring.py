@@ -13,7 +13,6 @@ from typing import NamedTuple
 
 from structlib.ground.refusals import check_number, is_symbolic, refuse_list
 from structlib.mechanics import formulas
-from structlib.mechanics.overhang import overhang_tip_moment
 
 
 def _check_place(span, offset):
@@ -150,34 +149,6 @@ def far_wall_reaction(*, line_load, span, offset, tip_load):
     return line_load * span + tip_load - push
 
 
-def moment_over_temporary_wall(*, line_load, offset, tip_load):
-    """Moment in the joist over the temporary wall, from the lever that reaches past it.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Even load along the joist [N/mm].
-    offset : float or numpy.ndarray or sympy.Expr
-        Distance of the temporary wall from the wall that is out [mm].
-    tip_load : float or numpy.ndarray or sympy.Expr
-        Load that stands on the end of the joist where the wall was [N].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Moment, sagging positive, so this one is negative: the top of the joist is stretched [N*mm].
-
-    Examples
-    --------
-    >>> moment_over_temporary_wall(line_load=50.0, offset=2.0, tip_load=0.0)
-    -100.0
-    """
-    _check_loads(line_load=line_load, offset=offset, tip_load=tip_load)
-    return formulas.overhang_uniform_support_moment(line_load=line_load, overhang=offset) + overhang_tip_moment(
-        point_load=tip_load, overhang=offset
-    )
-
-
 def tip_load_that_lifts_the_far_end(*, line_load, span, offset):
     """The load on the joist ends at which the far end of the joists carries nothing more.
 
@@ -207,99 +178,6 @@ def tip_load_that_lifts_the_far_end(*, line_load, span, offset):
 
 
 # Joists in one piece over the wall that is out, with a temporary wall on either side at the same distance
-
-
-def continuous_moment_over_temporary_wall(*, line_load, span, offset, middle_load):
-    """Moment over each of two temporary walls, under joists in one piece over the wall that is out.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Even load along the joist [N/mm].
-    span : float or numpy.ndarray or sympy.Expr
-        Span on either side of the wall that is out [mm].
-    offset : float or numpy.ndarray or sympy.Expr
-        Distance of each temporary wall from the wall that is out [mm].
-    middle_load : float or numpy.ndarray or sympy.Expr
-        Load that stands on the joist where the wall was; 0 where it is held separately [N].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Moment, sagging positive, so this one is negative [N*mm].
-
-    Notes
-    -----
-    Three moments at a temporary wall, with outer span a, middle span b, and the same moment M at both:
-    M (2 a + 3 b) = -w (a^3 + b^3) / 4 - 3 P b^2 / 8.
-
-    Examples
-    --------
-    >>> continuous_moment_over_temporary_wall(line_load=1.0, span=12.0, offset=2.0, middle_load=0.0)
-    -8.3125
-    """
-    _check_place(span, offset)
-    _check_loads(line_load=line_load, middle_load=middle_load)
-    outer, middle = span - offset, 2 * offset
-    turning = line_load * (outer**3 + middle**3) / 4 + 3 * middle_load * middle**2 / 8
-    return -turning / (2 * outer + 3 * middle)
-
-
-def continuous_far_wall_reaction(*, line_load, span, offset, middle_load):
-    """What is left on each far wall, under joists in one piece over the wall that is out.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Even load along the joist [N/mm].
-    span : float or numpy.ndarray or sympy.Expr
-        Span on either side of the wall that is out [mm].
-    offset : float or numpy.ndarray or sympy.Expr
-        Distance of each temporary wall from the wall that is out [mm].
-    middle_load : float or numpy.ndarray or sympy.Expr
-        Load that stands on the joist where the wall was [N].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Push of the far wall; negative means that something must hold the joists down there [N].
-
-    Examples
-    --------
-    >>> continuous_far_wall_reaction(line_load=1.0, span=12.0, offset=2.0, middle_load=0.0)
-    4.16875
-    """
-    given = dict(line_load=line_load, span=span, offset=offset, middle_load=middle_load)
-    outer = span - offset
-    return line_load * outer / 2 + continuous_moment_over_temporary_wall(**given) / outer
-
-
-def continuous_temporary_wall_reaction(*, line_load, span, offset, middle_load):
-    """What each of two temporary walls carries, under joists in one piece over the wall that is out.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Even load along the joist [N/mm].
-    span : float or numpy.ndarray or sympy.Expr
-        Span on either side of the wall that is out [mm].
-    offset : float or numpy.ndarray or sympy.Expr
-        Distance of each temporary wall from the wall that is out [mm].
-    middle_load : float or numpy.ndarray or sympy.Expr
-        Load that stands on the joist where the wall was [N].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Push of one temporary wall [N].
-
-    Examples
-    --------
-    >>> continuous_temporary_wall_reaction(line_load=1.0, span=12.0, offset=2.0, middle_load=0.0)
-    7.83125
-    """
-    given = dict(line_load=line_load, span=span, offset=offset, middle_load=middle_load)
-    return line_load * span + middle_load / 2 - continuous_far_wall_reaction(**given)
 
 
 class Landed(NamedTuple):

@@ -1,7 +1,5 @@
 """Joints in a beam: where a moment asks nothing of them, and how many plies run through a section."""
 
-import math
-
 from structlib.ground.refusals import BadInput, check_number
 from structlib.mechanics.beam_model import LONGEST, SAME_SPOT, length_text
 
@@ -96,34 +94,3 @@ def plies_at(position, splices, *, near=0.0):
             check_number("place of a joint", place, low=0.0, high=LONGEST, shown=length_text, hint=hint)
         whole += all(abs(place - position) > near + SAME_SPOT for place in ply)
     return whole
-
-
-def fewest_plies(splices, *, near=0.0):
-    """Find where a built-up beam has the fewest plies.
-
-    Parameters
-    ----------
-    splices : tuple of tuple of float
-        For each ply the places where it is cut; an empty tuple for a ply in one piece [mm].
-    near : float
-        How far to either side of its joint a cut ply is left out [mm].
-
-    Returns
-    -------
-    tuple of (int, float)
-        The fewest plies, and the first joint where that is so; NaN where no ply is cut [-, mm].
-
-    Examples
-    --------
-    >>> fewest_plies(((3600.0,), (3600.0,), ()))
-    (1, 3600.0)
-    """
-    if not isinstance(splices, (list, tuple)) or not splices:
-        return plies_at(0.0, splices, near=near), math.nan  # refuses with its own sentence
-    plies_at(0.0, splices, near=near)
-    places = sorted({place for ply in splices for place in ply})
-    # with a length left out, two plies count out together between their joints as well
-    places += [(one + other) / 2 for one in places for other in places if 0 < other - one <= 2 * near]
-    if not places:
-        return len(splices), math.nan
-    return min((plies_at(place, splices, near=near), place) for place in places)

@@ -190,38 +190,6 @@ def tapered_uniform_stress_place(*, span, start_depth, end_depth):
     return span * start_depth / (start_depth + end_depth)
 
 
-def tapered_cantilever_tip_load_stress_place(*, length, wall_depth, tip_depth):
-    """Where a cantilever that gets shallower to its tip is stressed most under a load on the tip.
-
-    It is where the depth is twice that of the tip, or at the wall when the wall is not that deep.
-
-    Parameters
-    ----------
-    length : float
-        Length from the wall to the tip [mm].
-    wall_depth : float
-        Depth at the wall [mm].
-    tip_depth : float
-        Depth at the tip [mm].
-
-    Returns
-    -------
-    float
-        Distance from the wall [mm].
-
-    Examples
-    --------
-    >>> tapered_cantilever_tip_load_stress_place(length=6.0, wall_depth=12.0, tip_depth=3.0)
-    4.0
-    >>> tapered_cantilever_tip_load_stress_place(length=6.0, wall_depth=10.0, tip_depth=6.0)
-    0.0
-    """
-    _check_sizes(length=length, wall_depth=wall_depth, tip_depth=tip_depth)
-    if wall_depth <= 2 * tip_depth:
-        return 0.0
-    return length - length * tip_depth / (wall_depth - tip_depth)
-
-
 def _check_sizes(**sizes):
     for name, size in sizes.items():
         check_number(
@@ -300,47 +268,6 @@ def tapered_simple(member, *, line_load=0.0, point_load=0.0, load_position=None)
     # the slope falls all the way, because the moment sags the member everywhere
     lowest = asked_back(lambda x: 1 - slope(x), low=0.0, high=length) if left else 0.0
     return TaperedAnswer(*_greatest_stress(member, pieces), *_greatest_moment(pieces), sag(lowest), lowest)
-
-
-def tapered_cantilever(member, *, line_load=0.0, point_load=0.0, load_position=None):
-    """Answer a tapered member that is built in at its start and free at its end.
-
-    Parameters
-    ----------
-    member : TaperedMember
-        The member; its start is at the wall [-].
-    line_load : float
-        Even load all along, downward [N/mm].
-    point_load : float
-        One load, downward [N].
-    load_position : float or None
-        Where that load stands, from the wall; the length for the tip [mm].
-
-    Returns
-    -------
-    TaperedAnswer
-        Greatest stress, moment and deflection (at the tip), each with its place [-].
-
-    Examples
-    --------
-    >>> member = TaperedMember(2400.0, 38.0, 280.0, 70.0, 10_000.0)
-    >>> found = tapered_cantilever(member, point_load=500.0, load_position=2400.0)
-    >>> found.moment_place, round(found.stress_place)
-    (0.0, 1600)
-    """
-    place, length = _check_loads(member, line_load, point_load, load_position), member.length
-    push = line_load * length + point_load
-    at_wall = -line_load * length**2 / 2 - point_load * place
-    pieces = (
-        (0.0, place, at_wall, push, -line_load / 2),
-        (place, length, -line_load * length**2 / 2, line_load * length, -line_load / 2),
-    )
-
-    def moment(x):
-        return -line_load * (length - x) ** 2 / 2 - point_load * numpy.maximum(place - x, 0.0)
-
-    tip = _integral(lambda t: -(length - t) * moment(t) / member.stiffness_at(t), (0.0, place, length))
-    return TaperedAnswer(*_greatest_stress(member, pieces), *_greatest_moment(pieces), tip, length)
 
 
 def _greatest_stress(member, pieces):

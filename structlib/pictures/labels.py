@@ -103,19 +103,6 @@ def plate_box(label):
     return (left - 5, top - 2, right + 5, bottom + 1)
 
 
-def boxes_meet(one, other, gap=0.0):
-    """Tell whether two boxes overlap or come nearer than a gap.
-
-    Examples
-    --------
-    >>> boxes_meet((0, 0, 10, 10), (11, 0, 20, 10))
-    False
-    >>> boxes_meet((0, 0, 10, 10), (11, 0, 20, 10), gap=2)
-    True
-    """
-    return one[0] < other[2] + gap and other[0] < one[2] + gap and one[1] < other[3] + gap and other[1] < one[3] + gap
-
-
 def wrap(text, width, size, bold=False):
     """Break a text into lines that fit a width; a word is never broken.
 

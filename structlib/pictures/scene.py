@@ -8,7 +8,7 @@ import math
 from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput
-from structlib.pictures.labels import Label, boxes_meet, plate_box, text_width
+from structlib.pictures.labels import Label, plate_box, text_width
 from structlib.pictures.style import NOTE_SIZE
 
 
@@ -278,7 +278,7 @@ def flat(items):
     return simple
 
 
-def runs(scene, layer="all"):
+def runs(scene):
     """Give what a renderer draws: runs of outlines, and labels, in painting order.
 
     Examples
@@ -287,9 +287,6 @@ def runs(scene, layer="all"):
     >>> len(runs(Scene(10, 10, pair, "two lines", "", "two lines")))
     1
     """
-    items = scene.items
-    if layer != "all":
-        items = [item for item in items if (type(item) is Group and item.still) == (layer == "still")]
     result, labels, last = [], [], None
 
     def add(kind, role, outlines):
@@ -310,7 +307,7 @@ def runs(scene, layer="all"):
             last = None
         labels.clear()
 
-    for item in flat(items):
+    for item in flat(scene.items):
         kind = type(item)
         if kind is Label:
             labels.append(item)
@@ -362,36 +359,6 @@ def hatch(box, spacing=15.0, role="hatch"):
         lines.append(Line((start, end), role))
         reach += spacing
     return lines
-
-
-def labels_of(scene):
-    """List all labels of a scene.
-
-    Examples
-    --------
-    >>> labels_of(Scene(9, 9, (), "nothing", "", "nothing"))
-    []
-    """
-    return [item for item in flat(scene.items) if type(item) is Label]
-
-
-def label_overlaps(scene):
-    """List the pairs of labels whose boxes overlap.
-
-    Examples
-    --------
-    >>> both = (Label("one", 10, 50), Label("two", 12, 52))
-    >>> label_overlaps(Scene(90, 90, both, "two words", "", "two words"))
-    [('one', 'two')]
-    """
-    labels = labels_of(scene)
-    boxes = [label.box() for label in labels]
-    return [
-        (labels[i].text, labels[k].text)
-        for i in range(len(labels))
-        for k in range(i + 1, len(labels))
-        if boxes_meet(boxes[i], boxes[k])
-    ]
 
 
 def outside(scene):

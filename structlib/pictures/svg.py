@@ -77,23 +77,8 @@ def svg_of(scene, standalone=False, theme="light", transparent=False):
     return _open(scene) + style + _body(drawn) + "</svg>"
 
 
-def svg_layers(scene):
-    """Render a scene as two texts that lie over each other, so that a page resends what changed.
-
-    Examples
-    --------
-    >>> from structlib.pictures.scene import Line, Scene
-    >>> still, live = svg_layers(Scene(90, 60, (Line(((0, 5), (9, 5)), "ink"),), "a line", "", "a line"))
-    >>> 'aria-hidden' in still, 'aria-label' in live
-    (True, True)
-    """
-    still = _open(scene, hidden=True) + _body(runs(scene, "still")) + "</svg>"
-    live = _open(scene) + _body(runs(scene, "live")) + "</svg>"
-    return still, live
-
-
-def _open(scene, hidden=False):
-    who = 'aria-hidden="true"' if hidden else f'role="img" aria-label="{escape(scene.alt)}"'
+def _open(scene):
+    who = f'role="img" aria-label="{escape(scene.alt)}"'
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" class="{CLASS}" '
         f'viewBox="0 0 {scene.width:g} {scene.height:g}" width="100%" {who}>'

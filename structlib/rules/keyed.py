@@ -63,7 +63,7 @@ class KeyedNumbers:
 
         Examples
         --------
-        >>> KeyedNumbers("us_snow_numbers").verified("flat_roof_share", "rain_width")
+        >>> KeyedNumbers("us_snow_numbers").verified("flat_roof_share", "low_slope_pg")
         'transcribed'
         """
         return least_verified(self.row(key)["verified"] for key in keys)

@@ -86,9 +86,6 @@ def test_shear_flow_is_the_change_of_the_bending_force_in_the_part(width, flange
     if first > 0:
         flow = groups.shear_flow(shear=shear, first_moment=float(first), inertia=float(inertia))
         assert flow == pytest.approx(float(shear * push_per_moment), rel=1e-12)
-        assert groups.shear_from_flow(flow=flow, first_moment=float(first), inertia=float(inertia)) == pytest.approx(
-            shear
-        )
         spacing = groups.fastener_spacing(value=500.0, flow=flow, lines=2)
         assert groups.fastener_flow(value=500.0, spacing=spacing, lines=2) == pytest.approx(flow)
 
@@ -127,7 +124,6 @@ def test_places_that_make_no_sense_are_refused(points):
         (groups.shear_flow, "shear"),
         (groups.shear_flow, "first_moment"),
         (groups.shear_flow, "inertia"),
-        (groups.shear_from_flow, "flow"),
         (groups.fastener_spacing, "value"),
         (groups.fastener_spacing, "flow"),
         (groups.fastener_flow, "spacing"),
@@ -137,7 +133,6 @@ def test_places_that_make_no_sense_are_refused(points):
 def test_numbers_that_make_no_sense_are_refused(ask, name, value):
     good = {
         groups.shear_flow: {"shear": 1.0, "first_moment": 2.0, "inertia": 3.0},
-        groups.shear_from_flow: {"flow": 1.0, "first_moment": 2.0, "inertia": 3.0},
         groups.fastener_spacing: {"value": 1.0, "flow": 2.0, "lines": 1},
         groups.fastener_flow: {"value": 1.0, "spacing": 2.0, "lines": 1},
     }[ask]

@@ -55,13 +55,12 @@ def test_joists_in_one_piece(offset, middle_load):
     span, load = 3600.0, 1.8
     held = dict.fromkeys((0.0, span - offset, span + offset, 2 * span), 0.0)
     model = frame(2 * span, held, load, [(span, middle_load)])
-    given = dict(line_load=load, span=span, offset=offset, middle_load=middle_load)
+    out = joist_out(way="continuous", span=span, offset=offset, lasting=load, end_load=middle_load)
     push = model.nodes[f"at {span - offset}"].RxnFY["Combo 1"]
-    assert shoring.continuous_temporary_wall_reaction(**given) == pytest.approx(push, rel=CLOSE)
     far = model.nodes["at 0.0"].RxnFY["Combo 1"]
-    assert shoring.continuous_far_wall_reaction(**given) == pytest.approx(far, rel=CLOSE, abs=1e-3)
+    assert out.full == pytest.approx([far, push, push, far], rel=CLOSE, abs=1e-3)
     moment = -model.members["beam"].moment("Mz", span - offset)
-    assert shoring.continuous_moment_over_temporary_wall(**given) == pytest.approx(moment, rel=1e-5)
+    assert out.joist.full.moment(span - offset) == pytest.approx(moment, rel=1e-5)
 
 
 def test_a_jack_beside_an_old_post_before_and_after_it_lets_go():

@@ -1,11 +1,11 @@
 """Properties of rafter pairs over measures nobody would write down: every free body balances."""
 
 import pytest
+from frames_by_hand import free_bodies
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from structlib.mechanics import frames, frames_spread, frames_uneven
-from structlib.mechanics.frame_solution import free_bodies
 from structlib.mechanics.plane_frame import solve_frame
 from structlib.mechanics.rafter_pair import rafter_pair
 

@@ -7,7 +7,6 @@ from hypothesis import strategies as st
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.overhang import (
     overhang_tip_back_reaction,
-    overhang_tip_deflection,
     overhang_tip_moment,
     overhang_tip_near_reaction,
 )
@@ -133,8 +132,6 @@ def test_an_overhang_is_in_balance_and_as_the_solver_finds_it(force, span, past)
     solution = solve(Beam(span + past, 1e12, (Support(0.0), Support(span)), (PointLoad(span + past, force),)))
     assert abs(solution.reactions[0].force - back) <= 1e-8 * force
     assert abs(solution.moment(span) - overhang_tip_moment(point_load=force, overhang=past)) <= 1e-8 * force * past
-    tip = overhang_tip_deflection(**shared, bending_stiffness=1e12)
-    assert abs(solution.deflection(span + past) - tip) <= 1e-7 * tip
 
 
 @settings(max_examples=30, deadline=None)

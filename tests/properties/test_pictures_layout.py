@@ -5,6 +5,7 @@ import re
 import numpy as np
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from label_boxes import boxes_meet, label_overlaps, labels_of
 
 from structlib.pictures.drawings import (
     Board,
@@ -21,8 +22,8 @@ from structlib.pictures.drawings import (
     draw_opening,
 )
 from structlib.pictures.drawings.parts import FRAMES
-from structlib.pictures.labels import Label, boxes_meet, spread, text_width, wrap
-from structlib.pictures.scene import Scene, label_overlaps, labels_of, outside, runs
+from structlib.pictures.labels import Label, spread, text_width, wrap
+from structlib.pictures.scene import Scene, outside, runs
 from structlib.pictures.style import LEAST_SIZE
 from structlib.pictures.svg import svg_of
 

@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from label_boxes import label_overlaps, labels_of
 from pictures_samples import PATH, curves_view
 from test_pictures_drawings import BOARDS, MARKS, OPENING
 
@@ -23,7 +24,7 @@ from structlib.pictures.drawings import (
 )
 from structlib.pictures.drawings.load_path import PLACES
 from structlib.pictures.drawings.parts import FRAMES, TITLE_ROOM, title_labels
-from structlib.pictures.scene import Line, flat, label_overlaps, labels_of, outside
+from structlib.pictures.scene import Line, flat, outside
 
 frames = st.sampled_from(sorted(FRAMES))
 every_frame = pytest.mark.parametrize("frame", sorted(FRAMES))

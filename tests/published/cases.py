@@ -11,6 +11,7 @@ from structlib.ground.units import ft, inch, kPa, lb, m, pcf, plf, psf, psi
 from structlib.mechanics import formulas
 from structlib.mechanics.beams import Beam, Couple, LineLoad, PointLoad, Support, solve
 from structlib.mechanics.resultants import load_between
+from structlib.mechanics.splices import zero_moment_places
 from structlib.rules.us import bearing, bending, stability
 
 CASES = {}
@@ -99,15 +100,13 @@ def _():
 def _(w, L, a):
     s = solve(Beam(float(L + a), 1.0, (Support(0.0), Support(float(L))), (LineLoad(0.0, float(L + a), w),)))
     peak = s.extremes.moment
-    place = formulas.overhang_uniform_inflection_place(span=L, overhang=a)
-    assert abs(s.moment(place)) < 1e-9 * peak.value  # the formula's place is where the solver's moment is zero
     return {
         "R1": s.reactions[0].force,
         "R2": s.reactions[1].force,
         "M1": peak.value,
         "x_M1": peak.position,
         "M2": -s.moment(float(L)),
-        "x_zero": place,
+        "x_zero": zero_moment_places(s)[0],
     }
 
 
@@ -193,7 +192,7 @@ def _(rise, run, Fc_star, Fcp):
 
 
 def _stability(lu, b, d, Emin, Fb_star=None, case="single span, uniform"):
-    le = float(stability.effective_length(unbraced_length=float(lu), depth=float(d), case=case))
+    le = float(stability.beam_effective_length(unbraced_length=float(lu), depth=float(d), case=case))
     slenderness = float(stability.slenderness_ratio(effective_length=le, depth=d, width=b))
     buckling = stability.critical_buckling_value(modulus_stability=Emin, slenderness=slenderness)
     found = {"le": le, "RB": slenderness, "FbE": buckling}
@@ -422,9 +421,8 @@ def _(w, L, b, d, E, G_ratio):
     stiffness = E * sections.rectangle_inertia(width=b, depth=d)
     return {
         "bending": formulas.simple_uniform_deflection(line_load=w, span=L, bending_stiffness=stiffness),
-        "shear": formulas.simple_uniform_shear_deflection(
-            line_load=w, span=L, shear_modulus=E / G_ratio, area=sections.rectangle_area(width=b, depth=d)
-        ),
+        "shear": formulas.simple_uniform_moment(line_load=w, span=L)
+        / formulas.rectangle_shear_stiffness(shear_modulus=E / G_ratio, area=sections.rectangle_area(width=b, depth=d)),
     }
 
 

@@ -4,7 +4,7 @@ from casebook import register
 
 from structlib.ground.sections import rectangle_inertia
 from structlib.ground.units import deg, inch, lb, psi
-from structlib.mechanics.fastener_groups import fastener_flow, fastener_spacing, shear_flow, shear_from_flow
+from structlib.mechanics.fastener_groups import fastener_flow, fastener_spacing, shear_flow
 from structlib.rules.us import dowels
 
 CASES = {}
@@ -129,5 +129,5 @@ def _(F, s):
     return {
         "I": inertia,
         "Q": first,
-        "V": shear_from_flow(flow=flow, first_moment=first, inertia=inertia) / 1000,
+        "V": flow / shear_flow(shear=1.0, first_moment=first, inertia=inertia) / 1000,
     }

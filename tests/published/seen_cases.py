@@ -26,7 +26,7 @@ def _(b, d, lu, Fb, Emin):
     wood = find_material("Douglas Fir-Larch", "Select Structural")
     assert (round(wood.bending / psi), round(wood.modulus_stability / psi)) == (Fb, Emin)
     named = "single span, point load at midspan"
-    le = stability.effective_length(unbraced_length=float(lu), depth=d, case=named)
+    le = stability.beam_effective_length(unbraced_length=float(lu), depth=d, case=named)
     slender = stability.slenderness_ratio(effective_length=le, depth=d, width=b)
     factor = stability.beam_stability_factor(
         unbraced_length=float(lu), depth=d, width=b, bending_value=Fb, modulus_stability=Emin, case=named

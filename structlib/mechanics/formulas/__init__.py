@@ -10,28 +10,13 @@ straight and elastic, and only bending is counted unless a function says otherwi
 """
 
 from structlib.mechanics.formulas.cantilever import (
-    cantilever_point_deflection,
-    cantilever_point_deflection_at,
-    cantilever_point_moment,
-    cantilever_point_tip_slope,
-    cantilever_uniform_deflection,
-    cantilever_uniform_deflection_at,
     cantilever_uniform_moment,
-    cantilever_uniform_tip_slope,
 )
-from structlib.mechanics.formulas.inputs import LIMIT, square_root
+from structlib.mechanics.formulas.inputs import LIMIT
 from structlib.mechanics.formulas.overhang import (
-    overhang_uniform_inflection_place,
-    overhang_uniform_left_reaction,
-    overhang_uniform_right_reaction,
-    overhang_uniform_span_moment,
-    overhang_uniform_span_moment_place,
     overhang_uniform_support_moment,
-    overhang_uniform_tip_deflection,
 )
 from structlib.mechanics.formulas.propped import (
-    fixed_uniform_deflection,
-    fixed_uniform_span_moment,
     fixed_uniform_wall_moment,
     propped_uniform_deflection,
     propped_uniform_deflection_at,
@@ -50,9 +35,6 @@ from structlib.mechanics.formulas.simple_point import (
     simple_midspan_point_deflection,
     simple_midspan_point_moment,
     simple_point_deflection_left_of_load,
-    simple_point_deflection_right_of_load,
-    simple_point_greatest_deflection,
-    simple_point_greatest_deflection_place,
     simple_point_left_reaction,
     simple_point_moment,
     simple_point_right_reaction,
@@ -64,7 +46,6 @@ from structlib.mechanics.formulas.simple_uniform import (
     simple_uniform_moment_at,
     simple_uniform_reaction,
     simple_uniform_shear_at,
-    simple_uniform_shear_deflection,
     simple_uniform_slope_at,
 )
 from structlib.mechanics.formulas.stress import (

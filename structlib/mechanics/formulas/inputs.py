@@ -1,34 +1,10 @@
-"""Roots, and refusals of bad input, for every formula of this folder."""
+"""Refusals of bad input, for every formula of this folder."""
 
 import numpy as np
 
-from structlib.ground import roots
 from structlib.ground.refusals import BadInput, check_number, is_symbolic
 
 LIMIT = 1e20  # only a guard against nonsense: no unit in use gives a larger number here
-
-
-def square_root(value):
-    """Square root of a float, an array or a sympy expression.
-
-    Parameters
-    ----------
-    value : float or numpy.ndarray or sympy.Expr
-        What to take the root of, not negative [any].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        The root [root of the unit of value].
-
-    Examples
-    --------
-    >>> square_root(9.0)
-    3.0
-    """
-    if not is_symbolic(value):
-        check_number("the number under the root", value, low=0, high=LIMIT**2, hint="for example 9")
-    return roots.square_root(value)
 
 
 def _check_positive(**numbers):

@@ -1,6 +1,7 @@
 """A span fixed at one end and supported at the other; two equal spans; a span fixed at both ends."""
 
-from structlib.mechanics.formulas.inputs import _check_between, _check_load, _check_positive, square_root
+from structlib.ground.roots import square_root
+from structlib.mechanics.formulas.inputs import _check_between, _check_load, _check_positive
 
 
 def propped_uniform_prop_reaction(*, line_load, span):
@@ -328,55 +329,3 @@ def fixed_uniform_wall_moment(*, line_load, span):
     _check_positive(span=span)
     _check_load(line_load=line_load)
     return -line_load * span**2 / 12
-
-
-def fixed_uniform_span_moment(*, line_load, span):
-    """Moment at the middle of a span held by two walls under a uniform load.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Load spread along the member, downward positive [N/mm].
-    span : float or numpy.ndarray or sympy.Expr
-        Distance between the supports [mm].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Moment, sagging positive [N*mm].
-
-    Examples
-    --------
-    >>> fixed_uniform_span_moment(line_load=2.0, span=6.0)
-    3.0
-    """
-    _check_positive(span=span)
-    _check_load(line_load=line_load)
-    return line_load * span**2 / 24
-
-
-def fixed_uniform_deflection(*, line_load, span, bending_stiffness):
-    """Deflection at the middle of a span held by two walls under a uniform load, the greatest.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Load spread along the member, downward positive [N/mm].
-    span : float or numpy.ndarray or sympy.Expr
-        Distance between the supports [mm].
-    bending_stiffness : float or numpy.ndarray or sympy.Expr
-        Modulus of elasticity times moment of inertia, EI [N*mm^2].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Deflection, downward positive [mm].
-
-    Examples
-    --------
-    >>> fixed_uniform_deflection(line_load=2.0, span=6.0, bending_stiffness=3.375)
-    2.0
-    """
-    _check_positive(span=span, bending_stiffness=bending_stiffness)
-    _check_load(line_load=line_load)
-    return line_load * span**4 / (384 * bending_stiffness)

@@ -1,6 +1,6 @@
 """A simple span under one concentrated load."""
 
-from structlib.mechanics.formulas.inputs import _check_between, _check_load, _check_positive, square_root
+from structlib.mechanics.formulas.inputs import _check_between, _check_load, _check_positive
 
 
 def simple_point_left_reaction(*, point_load, span, load_position):
@@ -122,104 +122,6 @@ def simple_point_deflection_left_of_load(*, point_load, span, load_position, ben
     beyond = span - load_position
     shape = beyond * position * (span**2 - beyond**2 - position**2)
     return point_load * shape / (6 * span * bending_stiffness)
-
-
-def simple_point_deflection_right_of_load(*, point_load, span, load_position, bending_stiffness, position):
-    """Deflection between the point load and the right support of a simple span.
-
-    Parameters
-    ----------
-    point_load : float or numpy.ndarray or sympy.Expr
-        Load at one place, downward positive [N].
-    span : float or numpy.ndarray or sympy.Expr
-        Distance between the supports [mm].
-    load_position : float or numpy.ndarray or sympy.Expr
-        Distance from the left support to the load [mm].
-    bending_stiffness : float or numpy.ndarray or sympy.Expr
-        Modulus of elasticity times moment of inertia, EI [N*mm^2].
-    position : float or numpy.ndarray or sympy.Expr
-        Distance from the left support, at least the load's [mm].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Deflection, downward positive [mm].
-
-    Examples
-    --------
-    >>> simple_point_deflection_right_of_load(
-    ...     point_load=9.0, span=6.0, load_position=2.0, bending_stiffness=2.0, position=2.0
-    ... )
-    16.0
-    """
-    _check_positive(span=span, bending_stiffness=bending_stiffness)
-    _check_load(point_load=point_load)
-    _check_between("load_position", load_position, 0, span)
-    _check_between("position", position, load_position, span)
-    back = span - position
-    shape = load_position * back * (span**2 - load_position**2 - back**2)
-    return point_load * shape / (6 * span * bending_stiffness)
-
-
-def simple_point_greatest_deflection_place(*, span, nearer_distance):
-    """Where a simple span under one point load sags most, from the support farther from the load.
-
-    It is never far from the middle: at most 0.0774 of the span away, wherever the load stands.
-
-    Parameters
-    ----------
-    span : float or numpy.ndarray or sympy.Expr
-        Distance between the supports [mm].
-    nearer_distance : float or numpy.ndarray or sympy.Expr
-        Distance from the load to the support nearer to it, at most half the span [mm].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Distance from the farther support [mm].
-
-    Examples
-    --------
-    >>> simple_point_greatest_deflection_place(span=6.0, nearer_distance=3.0)
-    3.0
-    """
-    _check_positive(span=span)
-    _check_between("nearer_distance", nearer_distance, 0, span / 2)
-    return square_root((span**2 - nearer_distance**2) / 3)
-
-
-def simple_point_greatest_deflection(*, point_load, span, nearer_distance, bending_stiffness):
-    """Greatest deflection of a simple span under one point load.
-
-    Parameters
-    ----------
-    point_load : float or numpy.ndarray or sympy.Expr
-        Load at one place, downward positive [N].
-    span : float or numpy.ndarray or sympy.Expr
-        Distance between the supports [mm].
-    nearer_distance : float or numpy.ndarray or sympy.Expr
-        Distance from the load to the support nearer to it, at most half the span [mm].
-    bending_stiffness : float or numpy.ndarray or sympy.Expr
-        Modulus of elasticity times moment of inertia, EI [N*mm^2].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Deflection, downward positive [mm].
-
-    Examples
-    --------
-    >>> simple_point_greatest_deflection(
-    ...     point_load=8.0, span=6.0, nearer_distance=3.0, bending_stiffness=4.0
-    ... )
-    9.0
-    """
-    _check_positive(span=span, bending_stiffness=bending_stiffness)
-    _check_load(point_load=point_load)
-    _check_between("nearer_distance", nearer_distance, 0, span / 2)
-    rest = span**2 - nearer_distance**2
-    shape = nearer_distance * rest * square_root(rest / 3)
-    return point_load * shape / (9 * span * bending_stiffness)
 
 
 def simple_midspan_point_moment(*, point_load, span):

@@ -194,35 +194,3 @@ def simple_uniform_deflection_at(*, line_load, span, bending_stiffness, position
     _check_load(line_load=line_load)
     _check_between("position", position, 0, span)
     return line_load * position * (span**3 - 2 * span * position**2 + position**3) / (24 * bending_stiffness)
-
-
-def simple_uniform_shear_deflection(*, line_load, span, shear_modulus, area):
-    """Extra deflection at the middle of a simple span that comes from shear, solid rectangle.
-
-    Shear spreads unevenly over a rectangle, which counts as 6/5 of an even spread:
-    6/5 times moment over (shear modulus times area). Add it to the deflection from bending.
-
-    Parameters
-    ----------
-    line_load : float or numpy.ndarray or sympy.Expr
-        Load spread along the member, downward positive [N/mm].
-    span : float or numpy.ndarray or sympy.Expr
-        Distance between the supports [mm].
-    shear_modulus : float or numpy.ndarray or sympy.Expr
-        Shear modulus, G [MPa].
-    area : float or numpy.ndarray or sympy.Expr
-        Area of the section [mm^2].
-
-    Returns
-    -------
-    float or numpy.ndarray or sympy.Expr
-        Deflection from shear alone, downward positive [mm].
-
-    Examples
-    --------
-    >>> simple_uniform_shear_deflection(line_load=10.0, span=4.0, shear_modulus=2.0, area=3.0)
-    4.0
-    """
-    _check_positive(span=span, shear_modulus=shear_modulus, area=area)
-    _check_load(line_load=line_load)
-    return 3 * line_load * span**2 / (20 * shear_modulus * area)

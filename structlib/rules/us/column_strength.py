@@ -5,7 +5,7 @@ from typing import Any
 
 import numpy
 
-from structlib.ground.asked_back import asked_back, first_listed
+from structlib.ground.asked_back import first_listed
 from structlib.ground.material import check_design_values
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.showing import show
@@ -420,92 +420,6 @@ def column_capacity(
         governs=out(governs),
         factors=used,
         verified=least_verified(known),
-    )
-
-
-def longest_height(
-    material,
-    *,
-    load,
-    time_factor,
-    ply_width,
-    depth,
-    plies=1,
-    fastening="nailed",
-    held_depth=None,
-    held_width=None,
-    end_factor=1.0,
-    wet=False,
-):
-    """Return the greatest height at which a post still carries a load.
-
-    Parameters
-    ----------
-    material : structlib.ground.lumber.Material
-        The wood [-].
-    load : float
-        Load along the post [N].
-    time_factor : float
-        Load duration factor C_D of the combination [-].
-    ply_width : float
-        Width of one ply, or of a solid post [mm].
-    depth : float
-        Depth of the plies, or the larger size of a solid post [mm].
-    plies : int
-        Plies side by side, 1 to 5 [-].
-    fastening : str
-        'nailed' or 'bolted' [-].
-    held_depth : float or None
-        Distance between points that hold it along its depth; None for the whole height [mm].
-    held_width : float or None
-        Distance between points that hold it across its width [mm].
-    end_factor : float
-        K of the effective length [-].
-    wet : bool
-        Wet service [-].
-
-    Returns
-    -------
-    float
-        Height; never more than a slenderness of 50 allows [mm].
-
-    Raises
-    ------
-    OutsideRule
-        When the load crushes it at any height, or no height up to 60 ft is too much.
-
-    Examples
-    --------
-    >>> from structlib.ground.lumber import find_material
-    >>> from structlib.ground.units import lb
-    >>> fir = find_material("Douglas Fir-Larch", "No.1")
-    >>> round(longest_height(fir, load=6068*lb, time_factor=1.0, ply_width=3.5*inch, depth=3.5*inch) / ft, 2)
-    9.0
-    """
-    check_one_number("load", load, low=0.0, high=1e9, hint="for example 6000*lb")
-    check_one_count("plies", plies, low=1, high=5, hint="for example 3")
-
-    def carries(height):
-        return column_capacity(
-            material,
-            ply_width=ply_width,
-            depth=depth,
-            height=numpy.array([height]),
-            plies=plies,
-            time_factor=time_factor,
-            fastening=fastening,
-            held_depth=held_depth,
-            held_width=held_width,
-            end_factor=end_factor,
-            wet=wet,
-        ).load[0]
-
-    return asked_back(
-        lambda height: 1 + load - carries(height),
-        low=1.0,
-        high=_TALLEST,
-        never="the load crushes this post at any height; take a thicker post or more plies",
-        always="held as it is, this post carries the load at any height up to 60 ft; its height is no limit",
     )
 
 

@@ -31,7 +31,6 @@ from structlib.rules.us.column_strength import (  # noqa: F401
     crushing_value,
     fewest_plies,
     held_length,
-    longest_height,
     shape_constant,
 )
 from structlib.rules.us.inputs import check_member_length

@@ -13,7 +13,7 @@ import numpy
 from structlib.ground.records import measured
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number, is_symbolic
 from structlib.ground.tables import in_library_units, table_row
-from structlib.ground.units import ft, inch, lb, plf
+from structlib.ground.units import inch, lb, plf
 from structlib.mechanics.fastener_groups import fastener_flow, fastener_spacing
 from structlib.mechanics.line_loads import (  # noqa: F401  for callers
     check_plies,
@@ -305,32 +305,6 @@ def spacing_in_practice(*, value, load, lines=1):
     check_amount("load to pass", load, zero=True, hint="for example 400*plf")
     most = _scalar("greatest_ply_spacing")
     return min(fastener_spacing(value=value, flow=load, lines=lines), most) if load > 0 else most
-
-
-def fasteners_per_foot(layout):
-    """Return how many fasteners a layout has in one foot of beam, between each two plies.
-
-    Parameters
-    ----------
-    layout : PlyFastening
-        The layout [-].
-
-    Returns
-    -------
-    float
-        Fasteners in one foot [-].
-
-    Examples
-    --------
-    >>> from structlib.rules.us.dowels import nail
-    >>> found = ply_fastening(plies=2, ply_width=1.5*inch, depth=9.25*inch, side_load=400*plf,
-    ...                       specific_gravity=0.5, fastener=nail("10d common"), rows=2)
-    >>> round(fasteners_per_foot(found), 2)
-    1.71
-    """
-    if not isinstance(layout, PlyFastening):
-        raise BadInput(f"a layout is what ply_fastening returns, got {type(layout).__name__}")
-    return layout.fasteners_per_length * ft
 
 
 def connection_demand(kind, reactions):

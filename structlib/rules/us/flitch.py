@@ -76,7 +76,7 @@ def plate_stress_limit(beam, *, limit="0.60 Fy"):
     >>> [round(plate_stress_limit(beam, limit=name)[0] / ksi, 2) for name in STRESS_LIMITS]
     [21.6, 23.76, 32.34]
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     check_choice("stress limit", limit, STRESS_LIMITS)
     if limit == "F11":
         found = steel_moment(beam.plate, unbraced_length=0.0)
@@ -90,7 +90,7 @@ def plate_stress_limit(beam, *, limit="0.60 Fy"):
     )
 
 
-def plate_check(beam, *, moment, combination="", position=0.0, limit="0.60 Fy", lost=0.0, growth=1.0, when=""):
+def steel_plate_check(beam, *, moment, combination="", position=0.0, limit="0.60 Fy", lost=0.0, growth=1.0, when=""):
     """Check the bending stress in the plate: it bends with the wood, and takes its share of the moment.
 
     Parameters
@@ -123,10 +123,10 @@ def plate_check(beam, *, moment, combination="", position=0.0, limit="0.60 Fy", 
     >>> beam = Flitch(wood=find_material("Douglas Fir-Larch", "No.2"), ply_width=1.5 * inch,
     ...     depth=9.25 * inch,
     ...               plies=2, plate_thickness=0.5 * inch, plate_depth=9.25 * inch)
-    >>> round(plate_check(beam, moment=12000 * lb * ft).share, 2)
+    >>> round(steel_plate_check(beam, moment=12000 * lb * ft).share, 2)
     0.7
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     check_amount("moment", moment, zero=True, hint="its size, for example 12000*lb*ft")
     check_one_number("share lost at a hole", lost, low=0.0, high=0.9, hint="for example 0.08")
     check_one_number("growth by creep", growth, low=1.0, high=3.0, hint="1 on the first day")
@@ -185,7 +185,7 @@ def creep_growth(beam, *, creep_factor):
     >>> round(creep_growth(beam, creep_factor=1.5), 4)
     1.0904
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     check_one_number("creep factor", creep_factor, low=1.0, high=3.0, hint="for example 1.5")
     wood, steel = (part.bending_stiffness for part in beam.parts)
     return (wood + steel) / (wood / creep_factor + steel)
@@ -220,7 +220,7 @@ def hole_loss(beam, *, edge_distance, bolt_diameter):
     >>> round(hole_loss(beam, edge_distance=9.25 / 4 * inch, bolt_diameter=0.5 * inch), 3)
     0.079
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     size = dict(width=beam.ply_width * beam.plies, depth=beam.depth)
     left = drilled_section_modulus(
         diameter=_hole_diameter(bolt_diameter), offset=abs(beam.depth / 2 - edge_distance), **size
@@ -261,7 +261,7 @@ def plate_hole_loss(beam, *, edge_distance, bolt_diameter):
     >>> round(plate_hole_loss(beam, edge_distance=9.25 / 4 * inch, bolt_diameter=0.5 * inch), 3)
     0.084
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     size = dict(width=beam.plate_thickness, depth=beam.plate_depth)
     left = drilled_section_modulus(
         diameter=_hole_diameter(bolt_diameter), offset=abs(beam.depth / 2 - edge_distance), **size
@@ -298,7 +298,7 @@ def plate_pieces(beam, *, length, pieces):
     >>> [round(piece.weight / lb) for piece in plate_pieces(beam, length=12 * ft, pieces=2)]
     [92, 92]
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     check_one_number("length of the plate", length, low=2 * ft, high=40 * ft, hint="for example 12*ft")
     check_one_count("pieces", pieces, low=1, high=6, hint="for example 2")
     one = length / pieces
@@ -335,7 +335,7 @@ def splice_note(pieces):
     )
 
 
-def check_beam(beam):
+def refuse_no_flitch(beam):
     """Refuse anything but a flitch beam.
 
     Parameters
@@ -345,7 +345,7 @@ def check_beam(beam):
 
     Examples
     --------
-    >>> check_beam("2x10")
+    >>> refuse_no_flitch("2x10")
     Traceback (most recent call last):
     ...
     structlib.ground.refusals.BadInput: a flitch beam is made by Flitch, got str

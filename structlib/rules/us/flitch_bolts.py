@@ -23,7 +23,7 @@ from structlib.rules.us.dowels import (
     steel_plate,
     wood_piece,
 )
-from structlib.rules.us.flitch import check_beam, hole_loss
+from structlib.rules.us.flitch import hole_loss, refuse_no_flitch
 from structlib.rules.us.inputs import check_amount, check_yes_or_no
 from structlib.rules.us.notched_ends import tension_notch_shear
 from structlib.rules.us.one_number import check_one_number
@@ -35,7 +35,7 @@ _LEAN_ROW = 4  # staggered bolts closer than a quarter of the gap between lines 
 
 
 @dataclass(frozen=True, kw_only=True)
-class Hole:
+class BoltHole:
     """One hole of a drilling template.
 
     Parameters
@@ -49,7 +49,7 @@ class Hole:
 
     Examples
     --------
-    >>> Hole(along=50.0, up=60.0, group="along").up
+    >>> BoltHole(along=50.0, up=60.0, group="along").up
     60.0
     """
 
@@ -84,7 +84,7 @@ class FlitchBolts:
         Lines from the edges of the wood [mm].
     lines : int
         Lines of bolts [-].
-    holes : tuple of Hole
+    holes : tuple of BoltHole
         Every hole, from left to right [-].
     checks : tuple of Check
         Load along the beam, load at the ends, distances [-].
@@ -153,7 +153,7 @@ def bolt_through_plate(beam, *, bolt_diameter, time_factor=1.0, moisture="dry"):
     >>> round(value / lb, -1), found.mode
     (870.0, 'IIIs')
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     return _passed_by(beam, bolt(bolt_diameter), time_factor, moisture)
 
 
@@ -248,7 +248,7 @@ def flitch_bolts(
     >>> found.end_bolts, round(found.spacing / inch), len(found.holes)
     (3, 16, 14)
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     check_one_number("length of the plate", length, low=2 * ft, high=40 * ft, hint="for example 12*ft")
     check_amount("line load", line_load, hint="for example 500*plf")
     check_amount("reaction", reaction, hint="for example 3000*lb")
@@ -337,7 +337,7 @@ def hole_line(beam, *, bolt_diameter):
     >>> hole_line(beam, bolt_diameter=0.5 * inch) / inch
     2.3125
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     _, found, _ = bolt_through_plate(beam, bolt_diameter=bolt_diameter)
     return _edge(beam, bolt_diameter, _wants(beam, bolt_diameter, found)[0])[0]
 
@@ -384,7 +384,7 @@ def end_bolt_shear(beam, bolts, *, shear_value):
     ...     end_bolt_shear(beam, bolts, shear_value=180 * psi)[1])]
     [1404.8, 176.2]
     """
-    check_beam(beam)
+    refuse_no_flitch(beam)
     if not isinstance(bolts, FlitchBolts):
         raise BadInput(f"bolts are what flitch_bolts lays out, got {type(bolts).__name__}")
     group = [hole for hole in bolts.holes if hole.group == "left end"]
@@ -437,7 +437,7 @@ def _holes(beam, length, first, step, end_bolts, spacing, edge, lines, diameter)
     places = [(x, "left end") for x in group] + [(x, "along") for x in between]
     places += [(length - x, "right end") for x in reversed(group)]
     heights = (edge, beam.depth - edge) if lines == 2 else (beam.depth / 2,)
-    return tuple(Hole(along=x, up=heights[number % lines], group=name) for number, (x, name) in enumerate(places))
+    return tuple(BoltHole(along=x, up=heights[number % lines], group=name) for number, (x, name) in enumerate(places))
 
 
 def _bolt_check(name, asked, given, dimension, found, used):

@@ -14,7 +14,7 @@ _GREATEST_LAYER = 200 * psf
 
 
 @dataclass(frozen=True)
-class Layer:
+class AddedLayer:
     """One layer that is added or taken away: ``name``, and ``area_load`` [MPa] on plan, negative where "
     "taken."""
 
@@ -62,7 +62,7 @@ def layers_load(layers):
 
     Parameters
     ----------
-    layers : iterable of Layer
+    layers : iterable of AddedLayer
         Layers added (positive) and taken away (negative) [MPa].
 
     Returns
@@ -72,10 +72,10 @@ def layers_load(layers):
 
     Examples
     --------
-    >>> round(layers_load([Layer("second roofing", 2.5*psf), Layer("old ceiling out", -1.5*psf)]) / psf, 6)
+    >>> round(layers_load([AddedLayer("second roofing", 2.5*psf), AddedLayer("old ceiling out", -1.5*psf)]) / psf, 6)
     1.0
     """
-    listed = _listed("layers", layers, Layer, "Layer('second roofing', 2.5*psf)")
+    listed = _listed("layers", layers, AddedLayer, "AddedLayer('second roofing', 2.5*psf)")
     for layer in listed:
         _check_name("layer", layer.name)
         check_one_number(
@@ -96,7 +96,7 @@ def layer_changes(members, layers, *, trigger=None, trigger_source=""):
     ----------
     members : iterable of KeptMember
         Members that stay [-].
-    layers : iterable of Layer
+    layers : iterable of AddedLayer
         Layers added and taken away, on plan [MPa].
     trigger : float
         Share of change from which the local code asks for a check, such as 0.05; must be given [-].
@@ -117,7 +117,7 @@ def layer_changes(members, layers, *, trigger=None, trigger_source=""):
     --------
     >>> from structlib.ground.units import plf
     >>> rafter = KeptMember("rafter", dead=13*plf, variable=40*plf, tributary_width=16/12*ft)
-    >>> found, = layer_changes([rafter], [Layer("second roofing", 3*psf)], trigger=0.05,
+    >>> found, = layer_changes([rafter], [AddedLayer("second roofing", 3*psf)], trigger=0.05,
     ...     trigger_source="town building code")
     >>> round(found.change, 4), found.above
     (0.0755, True)

@@ -4,9 +4,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from structlib.ground.records import measured
-from structlib.ground.refusals import check_choice
 from structlib.ground.tables import in_library_units, table_rows
-from structlib.rules.us.inputs import check_yes_or_no
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -95,41 +93,3 @@ def usual_pattern():
     ('16d common', 304.8)
     """
     return min(top_loaded_patterns(), key=lambda one: one.spacing / one.lines)
-
-
-def nailing_may_follow_a_pattern(*, loaded_on, every_ply_on_its_post):
-    """Tell whether a customary nailing pattern is enough, or the fasteners must be worked out.
-
-    Parameters
-    ----------
-    loaded_on : str
-        ``top`` (evenly on all plies) or ``side`` [-].
-    every_ply_on_its_post : bool
-        Whether every ply rests on every support [-].
-
-    Returns
-    -------
-    tuple of (bool, str)
-        The answer and why [-].
-
-    Examples
-    --------
-    >>> nailing_may_follow_a_pattern(loaded_on="side", every_ply_on_its_post=True)[0]
-    False
-    """
-    check_choice("where the load comes in", loaded_on, ("top", "side"))
-    check_yes_or_no("every ply on its post", every_ply_on_its_post)
-    if loaded_on == "side":
-        return (
-            False,
-            "load from a side reaches the outer ply only, so the fasteners must pass the rest inward",
-        )
-    if not every_ply_on_its_post:
-        return (
-            False,
-            "a ply that does not rest on its post must hand its load to the others through the fasteners",
-        )
-    return (
-        True,
-        "the load reaches every ply and every ply rests on its post, so nails only hold the plies together",
-    )

@@ -43,43 +43,6 @@ def tension_notch_shear(*, shear_value, width, depth, remaining, power=2):
     return 2 * shear_value * width * remaining * (remaining / depth) ** power / 3
 
 
-def compression_notch_shear(*, shear_value, width, depth, remaining, reach):
-    """End reaction that a notch on the compression side leaves, (2/3) Fv b [d - ((d - dn)/dn) e].
-
-    Parameters
-    ----------
-    shear_value : float
-        Shear value of the wood with its factors [MPa].
-    width : float
-        Width of the member [mm].
-    depth : float
-        Full depth [mm].
-    remaining : float
-        Depth left at the notch, at most the full depth [mm].
-    reach : float
-        How far the notch reaches past the inner edge of the seat; 0 to the depth left [mm].
-
-    Returns
-    -------
-    float
-        Shear that the notched end can give [N].
-
-    Notes
-    -----
-    NDS 2018 Eq. 3.4-5, recalled. Farther than the depth left, the shear is that of the depth left, as at e =
-    dn.
-
-    Examples
-    --------
-    >>> round(compression_notch_shear(shear_value=180*psi, width=1.5*inch, depth=9.25*inch,
-    ...     remaining=6.9375*inch, reach=3*inch) / lb, 1)
-    1485.0
-    """
-    _check_end_notch(shear_value, width, depth, remaining)
-    check_within("reach of the notch", reach, remaining, "the depth left; beyond that use the depth left alone")
-    return 2 * shear_value * width * (depth - (depth - remaining) / remaining * reach) / 3
-
-
 def _check_end_notch(shear_value, width, depth, remaining):
     check_number("shear value", shear_value, low=0, high=100, low_allowed=False, hint="for example 180*psi")
     for name, size in (("width", width), ("depth", depth), ("depth left", remaining)):

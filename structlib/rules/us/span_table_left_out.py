@@ -11,7 +11,7 @@ from structlib.rules.us.bending import bending_value
 from structlib.rules.us.inputs import at_most
 from structlib.rules.us.span_table_lumber import sharing_members, table_material, table_size
 from structlib.rules.us.span_tables import span_limit
-from structlib.rules.us.stability import effective_length, slenderness_ratio
+from structlib.rules.us.stability import beam_effective_length, slenderness_ratio
 
 
 def left_out(basis, species, grade, nominal, spacing):
@@ -139,7 +139,7 @@ def _total_limit(member):
 
 
 def _bracing(basis, material, size, span, load):
-    length = float(effective_length(unbraced_length=span, depth=size.depth))
+    length = float(beam_effective_length(unbraced_length=span, depth=size.depth))
     slenderness = float(slenderness_ratio(effective_length=length, depth=size.depth, width=size.width))
     greatest = factors.scalar("beam_slenderness_greatest")
     known = factors.verified("beam_slenderness_greatest")

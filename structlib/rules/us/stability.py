@@ -118,7 +118,7 @@ def stability_factor_from_ratio(*, ratio):
     return half - root(half**2 - ratio / factors.scalar("beam_stability_ratio_divisor"))
 
 
-def effective_length(*, unbraced_length, depth, case="single span, uniform"):
+def beam_effective_length(*, unbraced_length, depth, case="single span, uniform"):
     """Return the effective length of a beam between points where its compressed edge is held.
 
     Parameters
@@ -142,9 +142,9 @@ def effective_length(*, unbraced_length, depth, case="single span, uniform"):
 
     Examples
     --------
-    >>> round(float(effective_length(unbraced_length=120.0, depth=19.25)), 1)
+    >>> round(float(beam_effective_length(unbraced_length=120.0, depth=19.25)), 1)
     247.2
-    >>> round(float(effective_length(unbraced_length=240.0, depth=30.0)), 1)
+    >>> round(float(beam_effective_length(unbraced_length=240.0, depth=30.0)), 1)
     481.2
     """
     check_member_length("distance between braces", unbraced_length)
@@ -206,7 +206,7 @@ def beam_stability_factor(
     if numpy.ndim(unbraced_length) == 0 and unbraced_length == 0:
         return 1.0 if numpy.ndim(depth) == 0 else numpy.ones(numpy.shape(depth))
     slenderness = slenderness_ratio(
-        effective_length=effective_length(unbraced_length=unbraced_length, depth=depth, case=case),
+        effective_length=beam_effective_length(unbraced_length=unbraced_length, depth=depth, case=case),
         depth=depth,
         width=width,
     )

@@ -6,7 +6,7 @@ from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, kip  # noqa: F401  the examples use them
 from structlib.rules.check import Check, Factor, least_verified
 from structlib.rules.us.bearing import bearing_stress, plate_below
-from structlib.rules.us.inputs import check_amount, check_member_length
+from structlib.rules.us.inputs import check_amount
 from structlib.rules.us.one_number import check_one_number
 from structlib.rules.us.steel_moments import (  # noqa: F401  for callers
     SteelMoment,
@@ -206,42 +206,6 @@ def steel_beam_checks(section, demands, *, unbraced_length, left, right, divisor
     ]
     checks += _seat_checks(section, demands, left, right)
     return tuple(checks + _sag_checks(section, demands, divisors))
-
-
-def steel_conditions(section, *, unbraced_length):
-    """Return what must hold on site for the checks of a steel beam to mean anything.
-
-    Parameters
-    ----------
-    section : SteelSection
-        A rolled shape or a plate [-].
-    unbraced_length : float
-        Unbraced length that was used [mm].
-
-    Returns
-    -------
-    tuple of str
-        Conditions to verify [-].
-
-    Examples
-    --------
-    >>> steel_conditions(steel_shape("W8x18"), unbraced_length=0.0)[0]
-    'the pushed flange is held sideways all along, by a floor that is fastened to it'
-    """
-    check_steel_section(section)
-    check_member_length("unbraced length", unbraced_length)
-    held = (
-        "the pushed flange is held sideways all along, by a floor that is fastened to it"
-        if unbraced_length == 0
-        else f"the pushed flange is held sideways at least every {unbraced_length / ft:g} ft"
-    )
-    return (
-        held,
-        "a wood nailer on the flange does this only where its bolts and the joists' fasteners are made for it",
-        "both ends are held against rolling over",
-        "the web over the seats and under posts is checked by the engineer (not here)",
-        "the steel's grade is known: old beams are weaker",
-    )
 
 
 # ---- parts ------------------------------------------------------------------------------------------------

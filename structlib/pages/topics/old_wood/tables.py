@@ -182,18 +182,4 @@ def unknowns():
     return Table(("what is not known", "from, to", "least used", "most used"), rows)
 
 
-def range_of_woods():
-    """Show the notebook's joist as each end of the range of woods."""
-    found = old_joist()
-    order = found.best_first()
-    picked = (order[0], order[len(order) // 2], order[-1])
-    return Table(
-        ("compared with", "used", "governs"),
-        [
-            (f"{word}: {found.woods[one].name}", show(float(found.greatest[one]), "ratio"), found.governs(one))
-            for word, one in zip(("best", "middle", "worst"), picked)
-        ],
-    )
-
-
 hold(globals())

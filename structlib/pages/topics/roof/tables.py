@@ -274,23 +274,6 @@ def formula_beside_frame(height_fraction: float = 0.25, system: str = "us"):
     )
 
 
-def steep_against_flat(load: float = 50 * psf, system: str = "us"):
-    """Compare the push of one house under one load on plan at three slopes.
-
-    ``load`` [MPa].
-
-    Examples
-    --------
-    >>> [row[1] for row in steep_against_flat().rows]
-    ['1,200 plf', '600 plf', '300 plf']
-    """
-    rows = []
-    for rise in (3, 6, 12):
-        push = frames.rafter_thrust(line_load=load, building_span=SPAN, rise=rise * ft)
-        rows.append((f"{rise} in 12", show(push, "line load", system)))
-    return Table(("slope", "push along each wall"), rows)
-
-
 def printed_numbers():
     """Give our own numbers for the printed ones of this notebook, by their names in
     data/published_checks.csv.

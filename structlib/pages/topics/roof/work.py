@@ -269,9 +269,9 @@ def layers_added(*, trigger: float, trigger_source: str, system: str = "us"):
         layers.KeptMember("ridge beam", DEAD * half, SNOW * half, half, colder * half),
     ]
     added = [
-        layers.Layer("second layer of shingles", 2 * psf),
-        layers.Layer("insulation and board", 2.2 * psf),
-        layers.Layer("old ceiling taken out", -2 * psf),
+        layers.AddedLayer("second layer of shingles", 2 * psf),
+        layers.AddedLayer("insulation and board", 2.2 * psf),
+        layers.AddedLayer("old ceiling taken out", -2 * psf),
     ]
     rows = [
         (

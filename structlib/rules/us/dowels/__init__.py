@@ -21,11 +21,10 @@ from structlib.rules.us.dowels.records import Fastener, JoinedPiece, LateralValu
 from structlib.rules.us.dowels.value import (
     adjusted_value,
     group_action_factor,
-    lateral_check,
     lateral_value,
-    wet_factor,
+    moisture_factor,
 )
-from structlib.rules.us.dowels.withdrawal import lag_withdrawal, nail_withdrawal
+from structlib.rules.us.dowels.withdrawal import nail_withdrawal
 from structlib.rules.us.dowels.words import DISTANCES, LOAD_DIRECTIONS, MODE_WORDS, MODES, MOISTURE
 from structlib.rules.us.dowels.yielding import (
     mode_I,

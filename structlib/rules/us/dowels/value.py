@@ -3,13 +3,12 @@
 from structlib.ground.refusals import BadInput, OutsideRule, check_choice, check_number
 from structlib.ground.tables import table_rows
 from structlib.ground.units import inch, lb  # noqa: F401 (for the examples)
-from structlib.rules.check import Check, Factor, least_verified
+from structlib.rules.check import Factor, least_verified
 from structlib.rules.us.dowels.bearing_strength import is_thin, piece_bearing_strength
 from structlib.rules.us.dowels.reach import _check_joint, bearing_length_in_main
 from structlib.rules.us.dowels.records import LateralValue, _check_count, _check_fastener
-from structlib.rules.us.dowels.words import MODE_WORDS, MODES, MOISTURE, _scalar, _verified
+from structlib.rules.us.dowels.words import MODES, MOISTURE, _scalar, _verified
 from structlib.rules.us.dowels.yielding import reduction_terms, yield_modes
-from structlib.rules.us.inputs import check_amount
 
 
 def lateral_value(fastener, *, main, side, shear="single"):
@@ -88,7 +87,7 @@ def lateral_value(fastener, *, main, side, shear="single"):
     )
 
 
-def wet_factor(fastener, *, moisture):
+def moisture_factor(fastener, *, moisture):
     """Return the wet service factor on a lateral value.
 
     Parameters
@@ -110,7 +109,7 @@ def wet_factor(fastener, *, moisture):
     Examples
     --------
     >>> from structlib.rules.us.dowels.fasteners import bolt
-    >>> wet_factor(bolt(0.5 * inch), moisture="wet when built")[0]
+    >>> moisture_factor(bolt(0.5 * inch), moisture="wet when built")[0]
     0.4
     """
     _check_fastener(fastener)
@@ -214,7 +213,7 @@ def adjusted_value(found, fastener, *, time_factor=1.0, moisture="dry", geometry
         hint="for example 1.15 for snow; impact does not count for fasteners",
     )
     check_number("geometry factor", geometry, low=0.5, high=1.0, hint="for example 1.0 at full distances")
-    wet, wet_known = wet_factor(fastener, moisture=moisture)
+    wet, wet_known = moisture_factor(fastener, moisture=moisture)
     together = group_action_factor(fastener, in_line=in_line)
     known = least_verified(row["verified"] for row in table_rows("us_fasteners_spacing"))
     used = (
@@ -230,98 +229,3 @@ def adjusted_value(found, fastener, *, time_factor=1.0, moisture="dry", geometry
         Factor("C_delta", geometry, "distances to ends and each other", "NDS 2018 12.5.1", known),
     )
     return found.value * time_factor * wet * together * geometry, used
-
-
-def lateral_check(
-    *,
-    name,
-    force,
-    fastener,
-    main,
-    side,
-    shear="single",
-    fasteners=1,
-    in_line=1,
-    time_factor=1.0,
-    moisture="dry",
-    geometry=1.0,
-    combination="",
-):
-    """Check a group of like fasteners that share a force evenly.
-
-    Parameters
-    ----------
-    name : str
-        What is fastened, in the reader's words [-].
-    force : float
-        Force on the whole group [N].
-    fastener : Fastener
-        The fastener [-].
-    main : JoinedPiece
-        Member that holds the point; in double shear the middle one [-].
-    side : JoinedPiece
-        Member under the head [-].
-    shear : str
-        ``single`` or ``double`` [-].
-    fasteners : int
-        How many share the force [-].
-    in_line : int
-        How many stand in one row along the direction of the load [-].
-    time_factor : float
-        Load duration factor C_D [-].
-    moisture : str
-        ``dry``, ``wet in service`` or ``wet when built`` [-].
-    geometry : float
-        Geometry factor C_delta [-].
-    combination : str
-        Name of the load combination [-].
-
-    Returns
-    -------
-    structlib.rules.check.Check
-        Force on one fastener asked, adjusted value given [-].
-
-    Raises
-    ------
-    OutsideRule
-        When a rule does not cover the case.
-
-    Examples
-    --------
-    >>> from structlib.rules.us.dowels.fasteners import nail
-    >>> from structlib.rules.us.dowels.pieces import wood_piece
-    >>> fir = wood_piece(thickness=1.5 * inch, specific_gravity=0.5)
-    >>> check = lateral_check(name="joist to ledger", force=300 * lb, fastener=nail("16d common"), main=fir,
-    ...                       side=fir, fasteners=3)
-    >>> round(check.share, 2), check.where
-    (0.71, 'mode IV: the fastener bends twice, once in each member')
-    """
-    check_amount("force", force, zero=True, hint="for example 300*lb, its size without a sign")
-    _check_count("fasteners", fasteners)
-    found = lateral_value(fastener, main=main, side=side, shear=shear)
-    given, used = adjusted_value(
-        found, fastener, time_factor=time_factor, moisture=moisture, geometry=geometry, in_line=in_line
-    )
-    asked = force / fasteners
-    return Check(
-        name=name,
-        kind="fastener",
-        sentence=f"each {fastener.name} takes its part of the push across the joint",
-        asked=asked,
-        given=given,
-        share=asked / given,
-        dimension="force",
-        position=0.0,
-        where=f"mode {found.mode}: {MODE_WORDS[found.mode]}",
-        combination=combination,
-        clause="NDS 2018 12.3.1, Table 11.3.1",
-        formula="F / n <= Z' = Z * C_D * C_M * C_g * C_delta",
-        substitute=(
-            ("F", force, "force"),
-            ("n", float(fasteners), "count"),
-            ("Z", found.value, "force"),
-            ("Z'", given, "force"),
-        ),
-        factors=used,
-        verified=least_verified([found.verified] + [factor.verified for factor in used]),
-    )

@@ -1,6 +1,5 @@
-"""What a nail or lag screw holds when it is pulled straight out (NDS 2018 12.2)."""
+"""What a nail holds when it is pulled straight out (NDS 2018 12.2)."""
 
-from structlib.ground.units import inch, lb
 from structlib.rules.us.dowels.pieces import _check_gravity
 from structlib.rules.us.dowels.words import _scalar
 from structlib.rules.us.inputs import check_size
@@ -39,42 +38,3 @@ def nail_withdrawal(*, specific_gravity, diameter):
     _check_gravity(specific_gravity)
     check_size("diameter", diameter)
     return _scalar("nail_withdrawal") * specific_gravity ** _scalar("nail_withdrawal_power") * diameter
-
-
-def lag_withdrawal(*, specific_gravity, diameter):
-    """Return the withdrawal value of a lag screw in the side of wood, by length of thread in the wood.
-
-    Parameters
-    ----------
-    specific_gravity : float, numpy.ndarray or sympy expression
-        Specific gravity of the wood that holds the thread [-].
-    diameter : float, numpy.ndarray or sympy expression
-        Nominal diameter [mm].
-
-    Returns
-    -------
-    float, numpy.ndarray or sympy expression
-        Reference value by length [N/mm].
-
-    Raises
-    ------
-    OutsideRule
-        When the wood is outside the table.
-
-    Notes
-    -----
-    NDS 2018 12.2.1; the formula has the diameter in inches. The screw itself may be weaker.
-
-    Examples
-    --------
-    >>> round(lag_withdrawal(specific_gravity=0.5, diameter=0.5 * inch) / (lb / inch))
-    378
-    """
-    _check_gravity(specific_gravity)
-    check_size("diameter", diameter)
-    by_length = _scalar("lag_withdrawal") * lb / inch
-    return (
-        by_length
-        * specific_gravity ** _scalar("lag_withdrawal_power_G")
-        * (diameter / inch) ** _scalar("lag_withdrawal_power_D")
-    )

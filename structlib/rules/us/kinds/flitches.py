@@ -153,7 +153,7 @@ def _plate(member, demands, lost):
         peaks = [(_with_grown(one, grown).extremes.moment, one.combination.name) for one in demands]
         peak, combination = max(peaks, key=lambda one: abs(one[0].value))
         found.append(
-            flitch.plate_check(
+            flitch.steel_plate_check(
                 member.beam,
                 moment=abs(peak.value),
                 combination=combination,

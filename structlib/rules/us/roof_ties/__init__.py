@@ -9,22 +9,16 @@ from structlib.rules.us.roof_ties.heel_joints import (
     HEEL_EDITION,
     NAIL_CLAUSE,
     HeelCell,
-    HeelComparison,
     HeelCount,
-    HeelLoad,
     HeelNails,
-    compare_heel_table,
     heel_count,
     heel_joint_nails,
-    heel_model,
     heel_table_nails,
 )
 from structlib.rules.us.roof_ties.ridges import RidgeAnswer, ridge_beam_needed, ridge_board_checks
 from structlib.rules.us.roof_ties.ties import (
     TIE_WORDS,
     TieAdjustment,
-    collar_tie_checks,
-    rafter_tie_checks,
     raised_tie_adjustment,
     raised_tie_demand,
     tie_kind,

@@ -7,13 +7,13 @@ from functools import cache
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.tables import in_library_units, table_row, table_rows
 from structlib.ground.units import ft, inch, psf
-from structlib.mechanics.frames import rafter_thrust, raised_tie_factor
+from structlib.mechanics.frames import raised_tie_factor
 from structlib.rules.check import least_verified
 from structlib.rules.us.dowels import adjusted_value, lateral_value
 from structlib.rules.us.one_number import check_one_number, inches_text, length_text
-from structlib.rules.us.roof_ties.numbers import _SLACK, _check_spacing, _check_span, _number
+from structlib.rules.us.roof_ties.numbers import _SLACK, _check_spacing, _check_span
 from structlib.rules.us.roof_ties.ties import raised_tie_adjustment, tie_kind
-from structlib.rules.us.snow import BASIS, GroundSnow
+from structlib.rules.us.snow import GroundSnow
 
 #: The layout of the heel joint table that the cells at hand have.
 HEEL_EDITION = "IRC 2009 to 2015 layout"
@@ -38,22 +38,6 @@ class HeelCell:
     edition: str
     source: str
     verified: str
-
-
-@dataclass(frozen=True)
-class HeelComparison:
-    """The heel joint table beside a thrust calculation: how many cells agree, and by how much others do not.
-
-    ``differences`` are (rise, spacing in, ground snow psf, span ft, printed, worked out) of cells that
-    differ.
-    """
-
-    cells: int
-    same: int
-    worst: int
-    snow_cells: int
-    snow_same: int
-    differences: tuple[tuple, ...]
 
 
 @dataclass(frozen=True)
@@ -84,15 +68,6 @@ class HeelCount:
     by_calculation: int
     words: str
     verified: str
-
-
-@dataclass(frozen=True)
-class HeelLoad:
-    """What one heel joint of the fitted model is pushed with: ``load`` [MPa] on plan and ``thrust`` [N]."""
-
-    load: float
-    thrust: float
-    nails: int
 
 
 def heel_table_nails(*, rise, spacing, ground_snow, building_span, edition):
@@ -190,111 +165,6 @@ def _next(column, value, *, text, down=False):
         edge = f"starts at {listed[0]:g}" if down else f"ends at {listed[-1]:g}"
         raise OutsideRule(f"{text} is outside the heel joint table, which {edge}; the joint is engineered there")
     return fits[-1] if down else fits[0]
-
-
-def heel_model(*, rise, spacing, ground_snow, building_span, nail_value=None):
-    """Work out the nails of a heel joint as the table seems to have been made: a fit, not a rule.
-
-    Parameters
-    ----------
-    rise : float
-        Rise of the roof in 12 [-].
-    spacing : float
-        Spacing of the rafters [mm].
-    ground_snow : structlib.rules.us.snow.GroundSnow
-        Ground snow load [MPa].
-    building_span : float
-        Span of the roof from wall to wall, more than twice the overhang [mm].
-    nail_value : float or None
-        Value of one nail; that of the fit when None [N].
-
-    Returns
-    -------
-    HeelLoad
-        Load on plan, thrust of a pair, nails [MPa, N, -].
-
-    Notes
-    -----
-    Thrust of a pair with an overhang o on either side, w (L^2 - 4 o^2) / (8 h): the overhangs balance part of
-    it. Fitted: dead 10 psf; snow 0.7 p_g or roof live 20 psf, whichever is more; o = 2 ft; 110 lb a nail.
-
-    Examples
-    --------
-    >>> from structlib.ground.units import lb
-    >>> from structlib.rules.us.snow import ground_snow
-    >>> snow = ground_snow(50*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
-    >>> found = heel_model(rise=4, spacing=16*inch, ground_snow=snow, building_span=28*ft)
-    >>> found.nails, round(found.load / psf, 6), round(found.thrust / lb, 1)
-    (12, 45.0, 1234.3)
-    """
-    pg = _checked_snow(ground_snow)
-    check_one_number("rise", rise, low=0.0, high=60, low_allowed=False, hint="for example 6, in 12")
-    _check_spacing(spacing)
-    _check_span(building_span)
-    value = _number("heel_model_nail") if nail_value is None else nail_value
-    check_one_number("nail value", value, low=0.0, high=1e5, low_allowed=False, hint="for example 141*lb")
-    across = 2 * _number("heel_model_overhang")
-    if building_span <= across:
-        raise BadInput(
-            f"the span must be more than the two overhangs, {length_text(across)}, got "
-            f"{length_text(building_span)}; for example 24*ft"
-        )
-    load = _number("heel_model_dead") + max(_number("heel_model_snow_share") * pg, _number("heel_model_roof_live"))
-    height = building_span / 2 * rise / 12
-    # an overhang on both sides takes away as much as a pair that spans the two of them would push
-    thrust = rafter_thrust(line_load=load * spacing, building_span=building_span, rise=height) - rafter_thrust(
-        line_load=load * spacing, building_span=across, rise=height
-    )
-    nails = max(int(_number("heel_least_nails")), math.ceil(thrust / value - 1e-9))
-    return HeelLoad(load, float(thrust), nails)
-
-
-def compare_heel_table(*, nail_value=None):
-    """Set every cell of the heel joint table beside the fitted model, or beside it with another nail.
-
-    Parameters
-    ----------
-    nail_value : float or None
-        Value of one nail; that of the fit when None [N].
-
-    Returns
-    -------
-    HeelComparison
-        Counts, the worst difference in nails, and the cells that differ [-].
-
-    Notes
-    -----
-    The cells under snow all come out of the fit. Under 20 psf, the column that also stands for roof live
-    load, some differ by one nail; no simple load was found that gives them all. A 16d common nail is worth
-    more today (162 lb in Douglas fir under snow) than the 110 lb of the fit, so a count of nails by
-    calculation comes out lower than the table.
-
-    Examples
-    --------
-    >>> found = compare_heel_table()
-    >>> found.cells, found.same, found.worst, found.snow_cells, found.snow_same
-    (288, 274, 1, 216, 216)
-    """
-    cells, differences, snow_cells, snow_same = 0, [], 0, 0
-    # the first column is the one of roof live load: "20 psf or less" of snow
-    least_snow = min(row["ground_snow_psf"] for row in table_rows("us_heel_nails"))
-    for row in table_rows("us_heel_nails"):
-        found = heel_model(
-            rise=row["rise"],
-            spacing=in_library_units(row, "spacing_in"),
-            ground_snow=GroundSnow(in_library_units(row, "ground_snow_psf"), "ASCE 7-16", BASIS),
-            building_span=in_library_units(row, "span_ft"),
-            nail_value=nail_value,
-        ).nails
-        cells += 1
-        snowy = row["ground_snow_psf"] > least_snow
-        snow_cells += snowy
-        snow_same += snowy and found == row["nails"]
-        if found != row["nails"]:
-            where = (row["rise"], row["spacing_in"], row["ground_snow_psf"], row["span_ft"])
-            differences.append((*where, int(row["nails"]), found))
-    worst = max((abs(one[4] - one[5]) for one in differences), default=0)
-    return HeelComparison(cells, cells - len(differences), worst, snow_cells, snow_same, tuple(differences))
 
 
 def heel_joint_nails(*, thrust, fastener, rafter, tie, time_factor, height_fraction=0.0, moisture="dry"):

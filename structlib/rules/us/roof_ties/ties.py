@@ -11,9 +11,8 @@ from structlib.mechanics.frames import (
     raised_tie_greatest_factor,
 )
 from structlib.rules.check import least_verified
-from structlib.rules.us import factors
 from structlib.rules.us.one_number import check_one_number
-from structlib.rules.us.roof_ties.numbers import _FRACTION, _SLACK, _at_least, _at_most, _check_piece, _dressed, _number
+from structlib.rules.us.roof_ties.numbers import _FRACTION, _SLACK, _number
 
 #: What each kind of tie does and does not do, for the reader.
 TIE_WORDS = {
@@ -168,105 +167,3 @@ def _tie_row(adjusts, height_fraction):
     rows = [row for row in table_rows("us_raised_ties") if row["adjusts"] == adjusts]
     fitting = [row for row in rows if 1 / row["height_divisor"] >= height_fraction * (1 - _SLACK)]
     return max(fitting, key=lambda row: row["height_divisor"])
-
-
-def rafter_tie_checks(*, width, depth, spacing):
-    """Return the checks of the least size and greatest spacing of rafter ties.
-
-    Parameters
-    ----------
-    width : float
-        Thickness of the tie [mm].
-    depth : float
-        Depth of the tie [mm].
-    spacing : float
-        Spacing of the ties along the roof [mm].
-
-    Returns
-    -------
-    tuple of structlib.rules.check.Check
-        Thickness, depth, spacing [mm].
-
-    Notes
-    -----
-    IRC 2021 R802.5.2.2: 2x4 and 24 in. Whether such a tie carries its pull is another question.
-
-    Examples
-    --------
-    >>> [round(one.share, 2) for one in rafter_tie_checks(width=1.5*inch, depth=5.5*inch, spacing=16*inch)]
-    [1.0, 0.64, 0.67]
-    """
-    _check_piece(width, depth, spacing)
-    return (
-        _at_least(
-            "thickness of the rafter tie",
-            factors.dressed_of(_number("rafter_tie_thickness")),
-            width,
-            "rafter_tie_thickness",
-        ),
-        _at_least(
-            "depth of the rafter tie",
-            factors.dressed_of(_number("rafter_tie_depth")),
-            depth,
-            "rafter_tie_depth",
-        ),
-        _at_most("spacing of the rafter ties", spacing, _number("rafter_tie_spacing"), "rafter_tie_spacing"),
-    )
-
-
-def collar_tie_checks(*, width, depth, spacing, height_fraction):
-    """Return the checks of collar ties, which hold the ridge together and never the walls.
-
-    Parameters
-    ----------
-    width : float
-        Thickness of the collar tie [mm].
-    depth : float
-        Depth of the collar tie [mm].
-    spacing : float
-        Spacing along the roof [mm].
-    height_fraction : float
-        Height of the tie over the height of the ridge, both above the plate; from two thirds up [-].
-
-    Returns
-    -------
-    tuple of structlib.rules.check.Check
-        Thickness, depth, spacing [mm].
-
-    Raises
-    ------
-    OutsideRule
-        When the tie stands below the upper third, where it is no collar tie.
-
-    Notes
-    -----
-    IRC 2021 R802.4.6: 1x4 and 4 ft, or a ridge strap instead.
-
-    Examples
-    --------
-    >>> found = collar_tie_checks(width=0.75*inch, depth=3.5*inch, spacing=48*inch, height_fraction=0.7)
-    >>> [round(one.share, 2) for one in found]
-    [1.0, 1.0, 1.0]
-    """
-    _check_piece(width, depth, spacing)
-    kind = tie_kind(height_fraction=height_fraction)
-    if kind != "collar tie":
-        raise OutsideRule(
-            f"a tie at {height_fraction:.2f} of the height is no collar tie, which stands in the upper "
-            f"third; {TIE_WORDS[kind]}"
-        )
-    return (
-        _at_least(
-            "thickness of the collar tie",
-            _dressed(_number("collar_tie_thickness")),
-            width,
-            "collar_tie_thickness",
-        ),
-        _at_least(
-            "depth of the collar tie",
-            factors.dressed_of(_number("collar_tie_depth")),
-            depth,
-            "collar_tie_depth",
-        ),
-        _at_most("spacing of the collar ties", spacing, _number("collar_tie_spacing"), "collar_tie_spacing"),
-    )

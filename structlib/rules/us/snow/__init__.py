@@ -13,9 +13,7 @@ from structlib.rules.us.snow.balanced import (
     THERMAL_CONDITIONS,
     exposure_factor,
     flat_roof_snow,
-    importance_factor,
     minimum_low_slope_snow,
-    rain_on_snow,
     roof_snow,
     slope_factor,
     sloped_roof_snow,
@@ -23,5 +21,4 @@ from structlib.rules.us.snow.balanced import (
     thermal_factor,
 )
 from structlib.rules.us.snow.ground_loads import BASIS, EDITION, GroundSnow, ground_snow, snow_density, snow_depth_load
-from structlib.rules.us.snow.live_or_snow import RoofLoadChoice, roof_live_load, roof_live_or_snow
 from structlib.rules.us.snow.moved import GableSnow, StepDrift, drift_height, step_drift, unbalanced_gable

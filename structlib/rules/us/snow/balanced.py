@@ -4,7 +4,7 @@ import numpy
 
 from structlib.ground.refusals import BadInput, NotAsked, OutsideRule, check_choice, check_number
 from structlib.ground.tables import in_library_units, table_row, table_rows
-from structlib.ground.units import deg, ft
+from structlib.ground.units import deg
 from structlib.rules.check import Factor, least_verified
 from structlib.rules.us.inputs import check_yes_or_no
 from structlib.rules.us.one_number import check_one_number
@@ -14,7 +14,6 @@ from structlib.rules.us.snow.ground_loads import (
     _check_importance,
     _check_load,
     _check_thermal,
-    _check_width,
     _number,
     _numbers_of,
     _one_of,
@@ -93,33 +92,6 @@ def thermal_factor(condition):
     """
     check_choice("thermal condition", condition, THERMAL_CONDITIONS)
     return _factor("C_t", "Ct", THERMAL_CONDITIONS[condition])
-
-
-def importance_factor(category="II"):
-    """Return the importance factor I_s by risk category; a house is II.
-
-    Parameters
-    ----------
-    category : str
-        ``I``, ``II``, ``III`` or ``IV`` [-].
-
-    Returns
-    -------
-    structlib.rules.check.Factor
-        I_s with its clause and how it is known [-].
-
-    Notes
-    -----
-    ASCE 7-16 Table 1.5-2.
-
-    Examples
-    --------
-    >>> importance_factor("II").value
-    1.0
-    """
-    check_choice("risk category", category, RISK_CATEGORIES)
-    name = f"Risk Category {category}" + (" (houses)" if category == "II" else "")
-    return _factor("I_s", "Is", name)
 
 
 def _factor(symbol, kind, case):
@@ -374,45 +346,6 @@ def roof_snow(ground, *, rise, exposure, thermal, surface="other", importance=1.
     known = [_verified("flat_roof_share", "sloped_roof_steepest")]
     known += [row["verified"] for row in table_rows("us_snow_slope_curves") if row["surface"] == surface]
     return sloped, "ASCE 7-16 Eq. 7.3-1, 7.4-1", least_verified(known)
-
-
-def rain_on_snow(ground, *, rise, eave_to_ridge, run=12):
-    """Return the rain-on-snow surcharge on a nearly flat roof; it goes with balanced snow only.
-
-    Parameters
-    ----------
-    ground : GroundSnow
-        Ground snow load [MPa].
-    rise : float
-        Rise of the roof in ``run`` [same unit as run].
-    eave_to_ridge : float
-        Horizontal distance from eave to ridge W [mm].
-    run : float
-        Run of the roof [same unit as rise].
-
-    Returns
-    -------
-    float
-        5 psf, or zero where the rule asks for none [MPa].
-
-    Notes
-    -----
-    ASCE 7-16 7.10: where 0 < p_g <= 20 psf and the slope in degrees is under W / 50, W in feet.
-
-    Examples
-    --------
-    >>> from structlib.ground.units import psf
-    >>> from structlib.pages.topics.roof.snow import snow
-    >>> from structlib.rules.us.snow.ground_loads import ground_snow
-    >>> snow = ground_snow(20*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
-    >>> round(rain_on_snow(snow, rise=0.1, eave_to_ridge=40*ft) / psf, 6)
-    5.0
-    """
-    pg = _one_of(ground)
-    angle = _one_slope(rise, run)
-    _check_width(eave_to_ridge)
-    flat = angle / deg < (eave_to_ridge / ft) / _number("rain_width")
-    return _number("rain_on_snow") if 0 < pg <= _number("rain_pg") * (1 + _SLACK) and flat else 0.0
 
 
 def thermal_change(ground, *, before, after, exposure, importance=1.0):
