@@ -1,4 +1,4 @@
-"""The tables of the notebook on posts against hand arithmetic in inches, feet and pounds."""
+"""The tables of the notebooks on posts and on what is under them against hand arithmetic in inches, feet and pounds."""
 
 import math
 from fractions import Fraction
@@ -9,9 +9,9 @@ from structlib.ground.refusals import BadInput
 from structlib.ground.units import ft, inch, lb, plf
 from structlib.pages.kit import show
 from structlib.pages.topics.post import cases as post_cases
-from structlib.pages.topics.post import myths
-from structlib.pages.topics.post import pads as pad_cases
 from structlib.pages.topics.post import transfer as transfer_cases
+from structlib.pages.topics.under_post import myths, steel
+from structlib.pages.topics.under_post import pads as pad_cases
 
 
 def _number(text):
@@ -84,6 +84,16 @@ def test_the_load_goes_all_around_the_stair_opening():
     assert sum(walls) == pytest.approx(brought + pounds * own * 14, abs=1.5)  # each shown to a pound
 
 
+def test_a_stair_across_the_joists_asks_more_of_the_same_trimmers():
+    rows = {row[0]: row[1] for row in transfer_cases.stair_opening(wide=4 * ft, long=8 * ft).rows}
+    push = _number(rows["header brings to each trimmer, its own weight too"])
+    assert _number(rows["tail joists bring to the header"]) == 52 * 5 and push > 260 * 8 / 2
+    # at the header, 10 ft from one wall and 4 ft from the other: 5.5 plf is the weight of two 2x10
+    moment = push * 10 * 4 / 14 + (52 * 8 / 12 + 5.5) * 10 * 4 / 2
+    share = moment * 12 / (2 * 1.5 * 9.25**2 / 6) / (850 * 1.1)  # Hem-Fir No.2, a 2x10
+    assert share > 1.1 and rows["trimmer 2-2x10, share"] == f"{100 * share:.0f} % (bending)"
+
+
 def test_the_stair_itself_is_told_to_be_left_out():
     told = transfer_cases.stair_opening().caption
     assert "Not in: the stair that hangs on the header" in told and "their weight is in" in told
@@ -123,14 +133,19 @@ def test_the_stone_wall_has_no_verdict():
 
 
 def test_telescoping_and_thin_posts_do_not_stay():
-    told = [row[1].split(":")[0] for row in post_cases.adjustable_posts().rows]
+    told = [row[1].split(":")[0] for row in steel.adjustable_posts().rows]
     assert told == ["refused", "refused", "may stay if"]
-    assert "Schedule 40" in post_cases.adjustable_posts().rows[2][1]  # 3 in alone is not what IRC R407.3 asks
+    assert "Schedule 40" in steel.adjustable_posts().rows[2][1]  # 3 in alone is not what IRC R407.3 asks
 
 
 def test_the_printed_columns_come_out():
     lines = [show.published(key, value) for key, value in post_cases.printed_columns().items()]
     assert len(lines) == 5 and all("seen in" in line for line in lines)
+
+
+def test_the_printed_steel_pipes_come_out():
+    lines = [show.published(key, value) for key, value in steel.printed_pipes().items()]
+    assert len(lines) == 3 and all("seen in" in line for line in lines)
 
 
 def test_the_slab_myth_is_answered_by_hand_numbers():

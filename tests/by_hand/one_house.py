@@ -1,4 +1,4 @@
-"""Answers of the problem from plan to pad in notebook 06, by hand arithmetic in feet and pounds."""
+"""Answers of the problem from plan to pad in notebook 07, by hand arithmetic in feet and pounds."""
 
 from math import sqrt
 

@@ -12,10 +12,11 @@ from structlib.pages.topics import (
     roof,
     seat,
     shared_plies,
+    under_post,
     wall,
 )
 
-TOPICS = (beam, boards, meanwhile, old_wood, past_post, path, post, push, roof, seat, shared_plies, wall)
+TOPICS = (beam, boards, meanwhile, old_wood, past_post, path, post, push, roof, seat, shared_plies, under_post, wall)
 
 
 def all_of(room):

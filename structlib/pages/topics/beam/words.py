@@ -45,7 +45,7 @@ def _of_the_place(page, values, result):
     if result.stands:
         notes.append(
             "A post stands on the beam: solid wood under it must press on every ply, and the beam must be kept from "
-            "rolling there. How its load goes on below the seats is not on this page: see notebook 06."
+            "rolling there. How its load goes on below the seats is not on this page: see notebooks 06 and 07."
         )
     if result.answer.refused:
         notes.append(f"Not judged: {result.answer.refused}.")

@@ -1,5 +1,5 @@
-"""The topic of posts, and what is under them."""
+"""The topic of posts."""
 
-from structlib.pages.topics.post import derivations, exercises, myths, one_house, predictions
+from structlib.pages.topics.post import derivations, exercises, myths, predictions
 
-__all__ = ["derivations", "exercises", "myths", "one_house", "predictions"]
+__all__ = ["derivations", "exercises", "myths", "predictions"]

@@ -1,19 +1,20 @@
 """Cases of the notebook on posts, as tables: each number is the library's answer, asked here once."""
 
 from dataclasses import replace
+from math import ceil
 
 from structlib.ground.lumber import find_material
 from structlib.ground.refusals import OutsideRule
 from structlib.ground.showing import show
 from structlib.ground.sizes import dressed_size
-from structlib.ground.units import ft, inch, ksi, lb, psi
+from structlib.ground.units import ft, inch, lb, psi
 from structlib.mechanics import formulas
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.show import Table
 from structlib.rules.check import governing
 from structlib.rules.choice import RULEBOOK
 
-columns, fastening, steel_columns = map(RULEBOOK.room, ("columns", "fastening", "steel_columns"))
+columns, fastening = map(RULEBOOK.room, ("columns", "fastening"))
 _HEIGHTS = tuple(feet * ft for feet in (6, 7, 8, 9, 10, 12))
 #: What a post is asked to carry here, unless it is said otherwise.
 LIVE = RULEBOOK.combinations({"live"})[1]
@@ -41,6 +42,14 @@ def told(ask, *arguments, **named):
         return ask(*arguments, **named)
     except OutsideRule as refusal:
         return str(refusal)
+
+
+def stepped_up(length: float, step: float = 0.5 * inch):
+    """Return a length that is asked for, to the next step up.
+
+    ``length``, ``step`` [mm]; gives [mm].
+    """
+    return ceil(length / step - 1e-6) * step
 
 
 def carries(column):
@@ -187,58 +196,8 @@ def balloon_wall():
     )  # fmt: skip
 
 
-def steel_posts(load: float, height: float = 7 * ft):
-    """List what steel posts carry, pressed in the middle.
-
-    ``load`` [N]; ``height`` [mm].
-
-    Examples
-    --------
-    >>> steel_posts(12000 * lb).rows[0][-1]
-    '36 %'
-    """
-    rows = []
-    for name in ("NPS 3 std", "NPS 3-1/2 std", "NPS 4 std", "HSS 3x3x1/8", "HSS 3x3x1/4"):
-        one = steel_columns.steel_post(name)
-        found = steel_columns.steel_capacity(one, height=height)
-        check = steel_columns.steel_check(one, axial=load, height=height, combination=LIVE)
-        rows.append(
-            (
-                name,
-                f"{one.yield_strength / ksi:.0f} ksi",
-                f"{found.slenderness:.0f}",
-                show(found.load, "force"),
-                show(check.share, "ratio"),
-            )
-        )
-    return Table(
-        ("steel post", "yield", "K L / r", "carries", "share"), rows,
-        f"{show(load, 'force')} in the middle, {show(height, 'length')} tall; {check.clause}; cap and base apart",
-    )  # fmt: skip
-
-
-def adjustable_posts():
-    """Tell which adjustable steel posts may stay, and on what conditions.
-
-    Examples
-    --------
-    >>> adjustable_posts().rows[0][1].startswith("refused: a telescoping post")
-    True
-    """
-    kinds = (
-        ("two tubes that slide, 3 in", 2, 3.0 * inch),
-        ("one piece, 2 3/8 in pipe", 1, 2.375 * inch),
-        ("one piece, 3 1/2 in pipe", 1, 3.5 * inch),
-    )
-    rows = []
-    for name, pieces, outside in kinds:
-        found = told(steel_columns.permanent_post_conditions, pieces=pieces, outside=outside)
-        rows.append((name, f"refused: {found}" if isinstance(found, str) else "may stay if: " + "; ".join(found)))
-    return Table(("adjustable post", "to stay"), rows)
-
-
 def fastening_of_plies(plies: int = 3):
-    """List the nails or bolts on which the strength of a built-up post stands.
+    """List the nails or bolts on which the strength of a built-up post stands, and what must be so beside them.
 
     Examples
     --------
@@ -267,15 +226,9 @@ def fastening_of_plies(plies: int = 3):
             )
         ),
         ("rule, recalled", nails.clause, bolts.clause),
+        ("to verify", "; ".join(nails.conditions), "; ".join(bolts.conditions)),
     ]
     return Table(("three plies of 2x6" if plies == 3 else f"{plies} plies of 2x6", "nailed", "bolted"), rows)
-
-
-def fastening_conditions(fastening: str = "nailed"):
-    """List what must be so for a built-up post to count as one."""
-    given = {} if fastening == "nailed" else {"diameter": 0.5 * inch}
-    found = columns.built_up_fastening(post("2x6", 3, fastening=fastening), **given)
-    return Table((f"to verify, plies {fastening}",), [(one,) for one in found.conditions])
 
 
 def top_and_foot(dead: float, live: float, span: float = 7 * ft):

@@ -1,13 +1,13 @@
 """Predictions of notebook 06."""
 
 from structlib.ground.showing import show
-from structlib.ground.units import ft, inch, lb
+from structlib.ground.units import ft
 from structlib.mechanics.columns import euler_load
 from structlib.pages.kit.prediction import Prediction
 from structlib.pages.topics.post.cases import post
 from structlib.rules.choice import RULEBOOK
 
-columns, footings = RULEBOOK.room("columns"), RULEBOOK.room("footings")
+columns = RULEBOOK.room("columns")
 
 
 def twice_the_height():
@@ -52,29 +52,4 @@ def which_way_first():
         "It is thinner that way, and nails do not make one piece of three. It carries "
         f"{show(found.load, 'force')}. In a wall "
         f"that holds it that way all along it would carry {show(walled.load, 'force')}.",
-    )
-
-
-def softer_soil():
-    """Ask what half the bearing of the soil does to the side of the pad.
-
-    Examples
-    --------
-    >>> softer_soil().right
-    '1.41 times as long'
-    """
-    firm, soft = footings.find_soil("gravel or sandy gravel"), footings.find_soil("clay or silt")
-    sides = [
-        footings.pad_side(load=10000 * lb, soil_pressure=soil.pressure, thickness=0 * inch) for soil in (firm, soft)
-    ]
-    words = {1.0: "the same", 1.41: "1.41 times as long", 2.0: "2 times as long", 4.0: "4 times as long"}
-    return Prediction(
-        f"A pad on gravel ({show(firm.pressure, 'area load')}) is moved to clay "
-        f"({show(soft.pressure, 'area load')}). Leave out "
-        "its weight. How long is its side now?",
-        tuple(words.values()),
-        words[round(sides[1] / sides[0], 2)],
-        "Half the bearing asks for twice the area, and area is side times side: "
-        f"{show(sides[0], 'section length')} become "
-        f"{show(sides[1], 'section length')}.",
     )

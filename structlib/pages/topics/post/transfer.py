@@ -8,8 +8,7 @@ from structlib.house.beam import BeamChoice, BeamJob, TypedLoad, check_beam
 from structlib.mechanics.beams import Beam, LineLoad, PointLoad, Support, solve
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.show import Table
-from structlib.pages.topics.post.cases import LIVE, carries, columns, post, told
-from structlib.pages.topics.post.pads import stepped_up
+from structlib.pages.topics.post.cases import LIVE, carries, columns, post, stepped_up, told
 from structlib.rules.check import Seat
 from structlib.rules.choice import RULEBOOK
 

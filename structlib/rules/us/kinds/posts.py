@@ -177,7 +177,7 @@ class Posts:
             return ()
         return (
             f"A built-up post: its plies must be {post.fastening} by NDS 15.3.3 or 15.3.4, and every ply must bear at "
-            "both ends. See Connections below.",
+            "both ends.",
         )
 
 

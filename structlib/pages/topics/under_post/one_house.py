@@ -1,4 +1,4 @@
-"""One problem over the whole path, in notebook 06: a fresh house from its floors down to a pad, one number a step.
+"""One problem over the whole path, in notebook 07: a fresh house from its floors down to a pad, one number a step.
 
 The same seed brings the same house in every step. The answers are read off the path of the load itself.
 """
@@ -106,7 +106,7 @@ def _drawn(draw):
         draw.choice((1500, 2000, 3000)) * psf)  # fmt: skip
 
 
-@asks("06", "house_width", "One house, step 1: how wide a strip?", family="one house")
+@asks("07", "house_width", "One house, step 1: how wide a strip?", family="one house")
 def _width(draw):
     house = _drawn(draw)
     answer = (house.left + house.right) / 2
@@ -127,7 +127,7 @@ def _width(draw):
     )  # fmt: skip
 
 
-@asks("06", "house_line", "One house, step 2: what comes down on the beam?", family="one house")
+@asks("07", "house_line", "One house, step 2: what comes down on the beam?", family="one house")
 def _line(draw):
     house = _drawn(draw)
     width, answer = (house.left + house.right) / 2, house.line
@@ -159,7 +159,7 @@ def _line(draw):
     )  # fmt: skip
 
 
-@asks("06", "house_push", "One house, step 3: what does each post get?", family="one house")
+@asks("07", "house_push", "One house, step 3: what does each post get?", family="one house")
 def _push(draw):
     house = _drawn(draw)
     line, answer = house.line, house.push
@@ -185,7 +185,7 @@ def _push(draw):
     )  # fmt: skip
 
 
-@asks("06", "house_pad", "One house, step 4: how wide is the pad?", family="one house")
+@asks("07", "house_pad", "One house, step 4: how wide is the pad?", family="one house")
 def _pad(draw):
     house = _drawn(draw)
     push = house.push

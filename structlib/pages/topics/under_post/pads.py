@@ -1,23 +1,13 @@
-"""Cases of the notebook on posts: pads, footings, slabs and walls under them, as tables."""
-
-from math import ceil
+"""Cases of notebook 07: pads, footings, slabs and walls under a post, as tables."""
 
 from structlib.ground.showing import show
 from structlib.ground.units import ft, inch, lb, plf  # noqa: F401 (some: in examples)
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.show import Table
-from structlib.pages.topics.post.cases import told
+from structlib.pages.topics.post.cases import stepped_up, told
 from structlib.rules.choice import RULEBOOK
 
 footings = RULEBOOK.room("footings")
-
-
-def stepped_up(length: float, step: float = 0.5 * inch):
-    """Return a length that is asked for, to the next step up.
-
-    ``length``, ``step`` [mm]; gives [mm].
-    """
-    return ceil(length / step - 1e-6) * step
 
 
 def concrete():
