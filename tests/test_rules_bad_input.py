@@ -306,3 +306,9 @@ def test_an_unknown_word_or_a_thing_of_another_kind_is_refused(ask, word):
 def test_a_length_is_refused_where_a_plain_number_stands():
     with pytest.raises(BadInput, match="not a length in inches"):
         factors.length("creep_dry")
+
+
+@pytest.mark.parametrize("name", [None, 5, ["footings"], {"footings": 1}], ids=repr)
+def test_a_room_is_named_by_a_word(name):
+    with pytest.raises(BadInput, match="named by a word such as 'footings'"):
+        RULEBOOK.room(name)

@@ -1,5 +1,6 @@
 """Which rule answers for which kind of member: the one place where the rooms of this rulebook are put together."""
 
+from structlib.ground.refusals import BadInput
 from structlib.rules.check import BeamMember, BeamUse
 from structlib.rules.members import FlitchMember, JoistMember, NotCovered, found_by_kind
 from structlib.rules.us import (
@@ -102,6 +103,8 @@ class Members(
         >>> Members().room("footings").pad_side.__name__
         'pad_side'
         """
+        if not isinstance(name, str):
+            raise BadInput(f"a room of rules must be named by a word such as 'footings', got {name!r}")
         if name not in _ROOMS:
             raise NotCovered(f"the rulebook of {self.name} has no rules of {name.replace('_', ' ')}")
         return _ROOMS[name]
