@@ -11,8 +11,9 @@ from structlib.ground.units import ft, inch, lb, psf, psi
 from structlib.house.old_floor import compared
 from structlib.pages.kit.controls import Pick, Slide
 from structlib.pages.kit.show import start_values
-from structlib.pages.topics.old_wood import floors, tables
+from structlib.pages.topics.old_wood import tables
 from structlib.pages.topics.old_wood.page import OldWoodPage
+from structlib.pages.topics.sag import floors
 from structlib.pictures.scene import Polygon, flat, outside
 from structlib.rules.choice import RULEBOOK
 from structlib.rules.members import MeasuredJoist

@@ -10,13 +10,14 @@ from structlib.pages.topics import (
     post,
     push,
     roof,
+    sag,
     seat,
     shared_plies,
     under_post,
     wall,
 )
 
-TOPICS = (beam, boards, meanwhile, old_wood, past_post, path, post, push, roof, seat, shared_plies, under_post, wall)
+TOPICS = (beam, boards, meanwhile, old_wood, past_post, path, post, push, roof, sag, seat, shared_plies, under_post, wall)
 
 
 def all_of(room):

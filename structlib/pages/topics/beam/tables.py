@@ -17,7 +17,6 @@ from structlib.house.asked_back import (
     widest_spacing,
 )  # fmt: skip
 from structlib.house.beam import BeamJob, TypedLoad
-from structlib.mechanics import vibration
 from structlib.mechanics.beams import Beam, LineLoad, Support, solve
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.show import Table, start_values
@@ -128,31 +127,6 @@ def each_span(system: str = "us"):
     return Table(
         head, rows, "Two 2x10 in one piece over 12 ft and 8 ft: 100 plf on the long span, nothing on the short one."
     )
-
-
-def joists_on_a_beam(
-    spans: tuple[float, ...] = (8 * ft, 10 * ft, 12 * ft, 14 * ft), joist_span: float = 13 * ft, system: str = "us"
-):
-    """Let joists swing on a beam that swings too, for beams of several spans.
-
-    ``spans``, ``joist_span`` [mm].
-    """
-    one = 1.5 * inch, 9.25 * inch
-    stiffness = 1.3e6 * psi * rectangle_inertia(width=one[0], depth=one[1])
-    floor = 10 * psf
-    joists = vibration.simple_span_frequency(
-        bending_stiffness=stiffness, line_weight=floor * 16 * inch, span=joist_span
-    )
-    rows = []
-    for span in spans:
-        beam = vibration.simple_span_frequency(
-            bending_stiffness=3 * stiffness, line_weight=floor * joist_span, span=span
-        )
-        both = vibration.frequency_in_series(upper=joists, lower=beam)
-        rows.append((show(span, "length", system), *(f"{swings:.1f} Hz" for swings in (joists, beam, both))))
-    head = ("span of the beam", "joists on walls", "beam alone", "joists on the beam")
-    return Table(head, rows, f"2x10 joists of {show(joist_span, 'length', system)} every 16 in on a beam of three 2x10, floor of "
-                             "10 psf, E 1.3 million psi. Computed, not published; together up to a fifth too low, the careful side.")  # fmt: skip
 
 
 hold(globals())

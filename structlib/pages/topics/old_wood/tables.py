@@ -14,6 +14,7 @@ from structlib.ground.sizes import stock_sizes
 from structlib.ground.units import ft, inch, psf
 from structlib.house.old_floor import compared
 from structlib.house.unknown_wood import Unknown, measured_unknowns, unknown_range
+from structlib.mechanics import formulas
 from structlib.mechanics.round_taper import tapered_log
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.show import Table
@@ -180,6 +181,27 @@ def unknowns():
     rows = [(one.name, ends[one.name], show(one.least, "ratio"), show(one.greatest, "ratio")) for one in found.swings]
     rows.append(("all of them", "", show(found.least.answer, "ratio"), show(found.greatest.answer, "ratio")))
     return Table(("what is not known", "from, to", "least used", "most used"), rows)
+
+
+def printed_examples():
+    """Rework a printed example by an older rule: how deep a notched end must stay.
+
+    Gives [as the row says].
+
+    Examples
+    --------
+    >>> [round(value, 1) for value in printed_examples().values()]
+    [15.2, 250.0]
+    """
+    push = formulas.simple_point_left_reaction(point_load=30.36e3, span=8000.0, load_position=4000.0)
+    power = RULEBOOK.room("notches").cut_limit("older_end_notch_shear_power")
+    depth = RULEBOOK.room("notched_ends").remaining_depth_for(
+        shear=push, shear_value=0.85, width=150.0, depth=350.0, power=power
+    )
+    return {
+        "push of a 150 x 350 mm beam, 8 m, 30.36 kN in the middle": push / 1000,
+        "depth that its notched end must keep, older rule": depth,
+    }
 
 
 hold(globals())
