@@ -248,7 +248,8 @@ def _near_choice(name, value, choices, shown):
         if _same_number(value, choice):
             return choice
     words = [choice for choice in choices if isinstance(choice, str)]
-    near = difflib.get_close_matches(str(value), words, n=3, cutoff=0.5)
+    near = difflib.get_close_matches(str(value), words, n=len(words) or 1, cutoff=0.5)
+    near = sorted(near, key=lambda one: not one.endswith(str(value)))[:3]  # '1' is '01' before it is '14'
     if near:
         ask = "did you mean " + " or ".join(shown(n) for n in near) + "?"
     else:
