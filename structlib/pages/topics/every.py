@@ -17,7 +17,22 @@ from structlib.pages.topics import (
     wall,
 )
 
-TOPICS = (beam, boards, meanwhile, old_wood, past_post, path, post, push, roof, sag, seat, shared_plies, under_post, wall)
+TOPICS = (
+    beam,
+    boards,
+    meanwhile,
+    old_wood,
+    past_post,
+    path,
+    post,
+    push,
+    roof,
+    sag,
+    seat,
+    shared_plies,
+    under_post,
+    wall,
+)
 
 
 def all_of(room):
