@@ -3,11 +3,16 @@
 import pytest
 from label_boxes import label_overlaps
 
-from structlib.ground.refusals import BadInput
+from structlib.ground.reading import read
+from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch, psf
+from structlib.pages.topics.ridge import myths as ridge_myths
+from structlib.pages.topics.ridge import predictions as ridge_predictions
+from structlib.pages.topics.ridge import snow as roof_snow
+from structlib.pages.topics.ridge import tables as ridge_tables
+from structlib.pages.topics.ridge import work as ridge_work
 from structlib.pages.topics.roof import example as roof_example
 from structlib.pages.topics.roof import myths, predictions
-from structlib.pages.topics.roof import snow as roof_snow
 from structlib.pages.topics.roof import tables as roof_tables
 from structlib.pages.topics.roof import work as roof_work
 from structlib.pictures.drawings import parts
@@ -19,11 +24,12 @@ TABLES = [
     roof_snow.snow_steps,
     roof_snow.colder_roof,
     roof_snow.one_side_snow,
+    roof_snow.blown_from_above,
     roof_tables.collar_tie,
     roof_tables.what_ties_are_called,
-    roof_tables.board_or_beam,
-    roof_tables.stiff_peak,
-    roof_work.dormer,
+    ridge_tables.board_or_beam,
+    ridge_tables.stiff_peak,
+    ridge_work.dormer,
     roof_work.heel_nails,
     roof_work.slipping_joints,
     roof_work.bolted_joint,
@@ -81,22 +87,34 @@ def test_snow_on_one_side_by_hand():
     assert rows["load on the wall of the loaded side"][1] == f"{strip * 24 * (3 * 55 + 15) / 8:.0f} lb"
 
 
+def test_snow_blown_from_a_higher_roof_by_hand():
+    """Height by the formula of the figure in feet and psf; 30 lb a cubic foot at most; four heights wide."""
+    for feet, row in zip((20, 40, 100), roof_snow.blown_from_above(ground=50 * psf).rows, strict=True):
+        height = 0.43 * feet ** (1 / 3) * (50 + 10) ** 0.25 - 1.5
+        assert row[0] == f"{feet} ft"
+        assert _pounds(row[2]) == pytest.approx(height * (0.13 * 50 + 14), abs=0.06)
+        assert read(row[1], "length") / ft == pytest.approx(height, abs=1 / 12 / 16)
+        assert read(row[3], "length") / ft == pytest.approx(4 * height, abs=1 / 12 / 2)
+    with pytest.raises(OutsideRule):
+        roof_snow.blown_from_above(clear_height=1 * ft)
+
+
 def test_ridge_board_and_beam_by_hand():
-    rows = _by_name(roof_tables.board_or_beam(ridge_span=10 * ft))
+    rows = _by_name(ridge_tables.board_or_beam(ridge_span=10 * ft))
     assert rows["load along it"] == ("none", "540 plf")
     assert rows["bending in it"][1] == f"{540 * 100 / 8:,.0f} lb-ft"
     assert rows["under it"][1] == "end posts 2,700 lb, middle post 5,400 lb"
 
 
 def test_stiff_peak_shows_the_demand_and_the_gate_only():
-    table = roof_tables.stiff_peak()
+    table = ridge_tables.stiff_peak()
     assert table.caption.startswith("Stop and call first") and "engineered" in table.caption
     assert table.rows[0][1] == f"{60 * 24**2 / 8:,.0f} lb-ft" and table.rows[1][1] == "1,080 lb-ft"
     assert not any("%" in cell for row in table.rows for cell in row)
 
 
 def test_dormer_headers_by_hand():
-    rows = _by_name(roof_work.dormer(rafters_cut=2, below=3 * ft, above=5 * ft))
+    rows = _by_name(ridge_work.dormer(rafters_cut=2, below=3 * ft, above=5 * ft))
     assert rows["opening between trimmers"][1] == "4 ft"
     assert rows["load along the headers"][1] == "lower 67.5 plf, upper 113 plf"  # 112.5, whole from 100 on
     assert rows["each header hangs on each trimmer with"][1] == "135 lb and 225 lb"
@@ -120,7 +138,7 @@ def test_dormer_headers_by_hand():
     ids=str,
 )
 def test_dormer_plan_is_drawn_in_every_frame(changes, frame, system):
-    scene = roof_work.dormer_plan(frame=frame, system=system, **changes).scene
+    scene = ridge_work.dormer_plan(frame=frame, system=system, **changes).scene
     assert label_overlaps(scene) == [] and outside(scene) == []
     assert scene.title in scene.alt and "cut for an opening" in scene.alt
 
@@ -128,7 +146,7 @@ def test_dormer_plan_is_drawn_in_every_frame(changes, frame, system):
 def test_dormer_plan_refuses_what_is_no_opening():
     for bad in ({"rafters_cut": 6}, {"below": 6 * ft, "above": 6 * ft}):
         with pytest.raises(BadInput):
-            roof_work.dormer_plan(**bad)
+            ridge_work.dormer_plan(**bad)
 
 
 def test_slipping_joints_by_hand():
@@ -155,14 +173,14 @@ def test_bolts_share_the_pull():
 
 
 def test_layers_need_a_trigger_and_where_it_comes_from():
-    rows = _by_name(roof_work.layers_added(trigger=0.15, trigger_source="an example"))
+    rows = _by_name(ridge_work.layers_added(trigger=0.15, trigger_source="an example"))
     # 45 psf before; 2.2 psf more dead and a tenth more snow after
     change = f"{100 * (2.2 + 3) / 45:+.1f} %"
     assert all(row[2] == change and row[3] == "below the trigger" for row in rows.values())
     with pytest.raises(BadInput):
-        roof_work.layers_added(trigger=0.05, trigger_source="")
+        ridge_work.layers_added(trigger=0.05, trigger_source="")
     with pytest.raises(TypeError):
-        roof_work.layers_added()
+        ridge_work.layers_added()
 
 
 def test_names_of_ties_and_their_demands():
@@ -201,8 +219,9 @@ def test_myths_and_predictions_by_hand():
     for rise in (3, 6, 12):
         assert f"{50 * 24**2 / (8 * rise):,.0f} plf" in steep
     assert "2,880 lb" in myths.collar_ties_stop_spreading()  # 720 lb over a quarter of the lever
-    assert predictions.steeper_or_flatter().right == "half as hard"
-    assert predictions.colder_roof().right == "it carries more snow"
+    assert "540 plf" in ridge_myths.a_bigger_ridge_board_carries()  # 45 psf on half of 24 ft
+    assert ridge_predictions.share_of_the_ridge().right == "half of it"
+    assert ridge_predictions.colder_roof().right == "it carries more snow"
     for ask in (predictions.tie_a_third_up, predictions.collar_under_weight):
         found = ask()
         assert found.right in found.choices and found.because.endswith(".")
@@ -215,7 +234,7 @@ def test_size_of_the_demo_roof_is_that_of_the_page():
     values = start_values(RoofPage())
     assert (2 * values["span"], values["rise"] * 2 * ft / 2, values["spacing"]) == (
         roof_example.SPAN,
-        roof_tables.RISE,
+        roof_example.RISE,
         roof_example.SPACING,
     )
     assert (values["dead"], values["snow"]) == (roof_example.DEAD, roof_example.SNOW)

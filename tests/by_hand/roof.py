@@ -18,8 +18,6 @@ def _which(n):
 BY_HAND = {
     "eave_push": lambda n: _push(n) * plf,
     "raised_tie_pull": lambda n: _push(n) * (n["spacing"] / ft) * n["part"] / (n["part"] - 1) * lb,
-    "ridge_end_post": lambda n: (n["load"] / psf) * (n["width"] / ft / 2) * (n["ends"] * n["span"] / ft / 2) * lb,
     "steeper_push": lambda n: n["before"] / n["after"],
-    "peak_without_tie": lambda n: (n["load"] / psf) * (n["spacing"] / ft) * (n["width"] / ft) ** 2 / 8 * lb * ft,
     "name_of_the_tie": _which,
 }

@@ -9,6 +9,7 @@ from structlib.pages.topics import (
     path,
     post,
     push,
+    ridge,
     roof,
     sag,
     seat,
@@ -18,21 +19,8 @@ from structlib.pages.topics import (
 )
 
 TOPICS = (
-    beam,
-    boards,
-    meanwhile,
-    old_wood,
-    past_post,
-    path,
-    post,
-    push,
-    roof,
-    sag,
-    seat,
-    shared_plies,
-    under_post,
-    wall,
-)
+    beam, boards, meanwhile, old_wood, past_post, path, post, push, ridge, roof, sag, seat, shared_plies, under_post, wall
+)  # fmt: skip
 
 
 def all_of(room):

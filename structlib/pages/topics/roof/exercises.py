@@ -1,7 +1,7 @@
 """Questions of notebook 08: what keeps the roof from spreading?"""
 
 from structlib.ground.units import ft, psf
-from structlib.mechanics import frames, frames_spread
+from structlib.mechanics import frames
 from structlib.pages.kit.questions.question import Mistake, Question, asks
 from structlib.pages.kit.questions.wording import any_unit, carried, one_word, say, say_length, times
 from structlib.rules.choice import RULEBOOK
@@ -117,56 +117,6 @@ def _raised_tie_pull(draw):
     )
 
 
-@asks("08", "ridge_end_post", "What does the post under a ridge beam carry?")
-def _ridge_end_post(draw):
-    load, width = draw.randrange(30, 71, 5) * psf, draw.randrange(16, 33, 2) * ft
-    span = draw.randrange(8, 17) * ft
-    ends = draw.choice((1, 2))
-    line = frames.ridge_beam_load(line_load=load, building_span=width)
-    answer = frames.ridge_post_load(ridge_load=line, spans=ends * span)
-    which = "an end post" if ends == 1 else "a middle post, where two such spans end"
-    return Question(
-        prompt=(
-            f"A gable roof is {say_length(width)} wide and carries {say(load, 'area load')} on plan. A ridge "
-            f"beam spans"
-            f" {say_length(span)} from post to post. Leave its own weight out. What does {which} carry? "
-            f"{any_unit('pounds (lb)')}"
-        ),
-        dimension="force",
-        answer=answer,
-        mistakes=(
-            Mistake(2 * answer, "whole width", "You gave the ridge all of the width. The walls keep half."),
-            Mistake(
-                answer / 2,
-                "a quarter of the width",
-                "You gave the ridge what one wall gets. The ridge gets twice that.",
-            ),
-            Mistake(
-                line * span * (2 if ends == 1 else 0.5),
-                "ends mixed up",
-                "Count the spans that end on this post.",
-            ),
-            Mistake(
-                load * span * width / 8 * ends,
-                "an eighth",
-                "An eighth belongs to bending. A post gets half a span.",
-            ),
-            Mistake(line * 1 * ft, "one foot only", "That is the load on one foot of ridge."),
-        ),
-        hints=(
-            "Half of the roof lands on the ridge. Half of each span lands on a post.",
-            "post = w × (L / 2) × ____ / 2.",
-            f"post = {say(line, 'line load')} × {say_length(ends * span)} / 2.",
-        ),
-        solution=(
-            f"Along the ridge: {say(load, 'area load')} × {say_length(width)} / 2 = {say(line, 'line load')}.\n\n"
-            f"Half of {say_length(ends * span)} ends on this post.\n\npost = "
-            f"{say(line, 'line load')} × {say_length(ends * span)} / 2 = **{say(answer, 'force')}**."
-        ),
-        numbers={"load": load, "width": width, "span": span, "ends": ends},
-    )
-
-
 @asks("08", "steeper_push", "A steeper roof: how much does the push change?")
 def _steeper_push(draw):
     before, after = draw.choice(
@@ -199,58 +149,6 @@ def _steeper_push(draw):
         ),
         solution=f"push = w L² / (8 h). Only h changes.\n\n{before} / {after} = **{say(answer, 'ratio')}**.",
         numbers={"before": before, "after": after},
-    )
-
-
-@asks("08", "peak_without_tie", "A stiff peak and no tie: what moment?")
-def _peak_without_tie(draw):
-    load, width, _ = _roof(draw)
-    spacing = draw.choice((16, 24)) / 12 * ft
-    given = dict(line_load=load * spacing, building_span=width)
-    answer = frames_spread.stiff_peak_moment(**given)
-    (pair,) = carried([(load * spacing, "line load")], lambda shown: shown * width**2 / 8, "moment")
-    return Question(
-        prompt=(
-            f"A gable roof is {say_length(width)} wide and carries {say(load, 'area load')} on plan. Rafters "
-            f"stand every"
-            f" {say(spacing, 'section length')}. There is no tie and no ridge beam. Someone wants to "
-            f"stiffen the peak."
-            f" What moment would it have to carry, at each pair? {any_unit('pound-feet (lb-ft)')}"
-        ),
-        dimension="moment",
-        answer=answer,
-        mistakes=(
-            Mistake(
-                answer / 4,
-                "moment of one rafter",
-                "That is a rafter with a tie. Without one, the span is the whole width.",
-            ),
-            Mistake(8 * answer, "the 8 forgotten", "You stopped at w L². Divide by 8."),
-            Mistake(answer / 2, "shared by two", "Both rafters meet in one joint. It carries the whole moment."),
-            Mistake(
-                answer / (spacing / ft),
-                "spacing forgotten",
-                "That is one foot of roof. A pair carries its spacing.",
-            ),
-            Mistake(
-                12 * answer,
-                "pound-inches written as pound-feet (x12)",
-                "The number is in pound-inches. Divide by 12, or name the unit lb-in.",
-            ),
-        ),
-        hints=(
-            "The two rafters are then one bent beam, as long as the house is wide.",
-            "M = w × ____² / 8.",
-            f"M = {pair} × ({say_length(width)})² / 8.",
-        ),
-        solution=(
-            f"A pair carries {say(load, 'area load')} × {say(spacing, 'section length')} = "
-            f"{pair}."
-            f"\n\nM = w L² / 8 = {pair} × ({say_length(width)})² / 8 ="
-            f" **{say(answer, 'moment')}**.\n\nSuch a peak is engineered. No nailed "
-            f"ridge carries it."
-        ),
-        numbers={"load": load, "width": width, "spacing": spacing},
     )
 
 

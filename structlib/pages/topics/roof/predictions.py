@@ -1,36 +1,10 @@
 """Predictions of notebook 08."""
 
 from structlib.ground.showing import show
-from structlib.ground.units import ft, psf
 from structlib.mechanics import frames
 from structlib.pages.kit.prediction import Prediction
 from structlib.pages.topics.roof.example import DEAD, RISE, SNOW, SPACING, SPAN
 from structlib.pages.topics.roof.tables import collar_tie
-from structlib.rules.choice import RULEBOOK
-
-snow = RULEBOOK.room("snow")
-
-_PUSHES = {0.5: "half as hard", 1: "as hard as before", 2: "twice as hard"}
-
-
-def steeper_or_flatter():
-    """Ask what happens to the push when the same house gets a roof twice as steep.
-
-    Examples
-    --------
-    >>> steeper_or_flatter().right
-    'half as hard'
-    """
-    flat, steep = (frames.rafter_thrust(line_load=50 * psf, building_span=24 * ft, rise=rise * ft) for rise in (6, 12))
-    return Prediction(
-        "A roof rises 6 in 12. The same house gets a roof of 12 in 12, with the same load on plan. How "
-        "hard does it push now?",
-        tuple(_PUSHES.values()),
-        _PUSHES[steep / flat],
-        f"24 ft wide, 50 psf: {show(flat, 'line load')} before, {show(steep, 'line load')} after. The "
-        f"rise is the lever of the "
-        "push: twice the lever, half the push.",
-    )
 
 
 def tie_a_third_up():
@@ -51,26 +25,6 @@ def tie_a_third_up():
         right,
         f"{bend:.2f} times as much, and the tie is pulled {pull:.2f} times as hard. Below the tie the "
         f"rafter hangs out alone.",
-    )
-
-
-def colder_roof():
-    """Ask what insulation does to the snow on an old roof.
-
-    Examples
-    --------
-    >>> colder_roof().right
-    'it carries more snow'
-    """
-    ground = snow.ground_snow(40 * psf, edition=snow.EDITION, basis=snow.BASIS)
-    before, after, change = snow.thermal_change(ground, before="heated", after="cold ventilated roof", exposure=1.0)
-    choices = ("it carries less snow", "the snow stays the same", "it carries more snow")
-    return Prediction(
-        "An attic gets insulation and ventilation. What does that do to the snow on the roof?",
-        choices,
-        choices[(change > 0) - (change < 0) + 1],
-        f"Less heat leaks out, so less snow melts: {show(before, 'area load')} before, "
-        f"{show(after, 'area load')} after.",
     )
 
 

@@ -125,7 +125,6 @@ def flat_roof_snow(ground, *, exposure, thermal, importance=1.0):
     Examples
     --------
     >>> from structlib.ground.units import psf
-    >>> from structlib.pages.topics.roof.snow import snow
     >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(40*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> round(flat_roof_snow(snow, exposure=1.0, thermal=1.1) / psf, 1)
@@ -278,7 +277,6 @@ def minimum_low_slope_snow(ground, *, rise, importance=1.0, run=12):
     Examples
     --------
     >>> from structlib.ground.units import psf
-    >>> from structlib.pages.topics.roof.snow import snow
     >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(15*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> round(minimum_low_slope_snow(snow, rise=0, importance=0.8) / psf, 6)
@@ -328,7 +326,6 @@ def roof_snow(ground, *, rise, exposure, thermal, surface="other", importance=1.
     Examples
     --------
     >>> from structlib.ground.units import psf
-    >>> from structlib.pages.topics.roof.snow import snow
     >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(15*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> [round(roof_snow(snow, rise=r, exposure=1.0, thermal=1.0)[0] / psf, 6) for r in (2, 6)]
@@ -376,7 +373,6 @@ def thermal_change(ground, *, before, after, exposure, importance=1.0):
     Examples
     --------
     >>> from structlib.ground.units import psf
-    >>> from structlib.pages.topics.roof.snow import snow
     >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(40*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> found = thermal_change(snow, before="heated", after="cold ventilated roof", exposure=1.0)

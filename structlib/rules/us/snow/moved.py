@@ -82,7 +82,6 @@ def drift_height(ground, *, fetch, importance=1.0):
 
     Examples
     --------
-    >>> from structlib.pages.topics.roof.snow import snow
     >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(40*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> round(drift_height(snow, fetch=100*ft) / ft, 3)
@@ -136,7 +135,6 @@ def step_drift(ground, *, upper_length, clear_height, importance=1.0):
 
     Examples
     --------
-    >>> from structlib.pages.topics.roof.snow import snow
     >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(40*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> found = step_drift(snow, upper_length=100*ft, clear_height=9*ft)
@@ -198,7 +196,6 @@ def unbalanced_gable(ground, *, rise, eave_to_ridge, simple_rafters, balanced=No
 
     Examples
     --------
-    >>> from structlib.pages.topics.roof.snow import snow
     >>> from structlib.rules.us.snow.ground_loads import ground_snow
     >>> snow = ground_snow(40*psf, edition="ASCE 7-16", basis="allowable-stress ground snow of ASCE 7-16")
     >>> narrow = unbalanced_gable(snow, rise=6, eave_to_ridge=16*ft, simple_rafters=True)

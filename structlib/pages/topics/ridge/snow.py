@@ -3,14 +3,16 @@
 from structlib.ground.refusals import NotAsked
 from structlib.ground.showing import show
 from structlib.ground.tables import table_row
-from structlib.ground.units import psf
+from structlib.ground.units import ft, psf
 from structlib.mechanics import frames, frames_uneven
 from structlib.pages.kit.door import hold
 from structlib.pages.kit.show import Table
 from structlib.pages.topics.roof.example import DEAD, RISE, SPACING, SPAN, pair
+from structlib.rules.check import least_verified
 from structlib.rules.choice import RULEBOOK
 
 snow = RULEBOOK.room("snow")
+_UPPER = (20 * ft, 40 * ft, 100 * ft)
 
 
 def snow_steps(
@@ -150,6 +152,41 @@ def one_side_snow(ground: float = 40 * psf, system: str = "us"):
         rows.append((name, *(show(ask(*case), dimension, system) for case in cases)))
     caption = f"A pair of rafters every 16 in, with {show(DEAD, 'area load', system)} dead load."
     return Table(("", "balanced", "all on one side"), rows, caption)
+
+
+def blown_from_above(
+    ground: float = 40 * psf, clear_height: float = 9 * ft, upper_lengths: tuple = _UPPER, system: str = "us"
+):
+    """Show how much snow the wind heaps on a lower roof against a higher wall, by the length of the higher roof.
+
+    ``ground`` [MPa]; ``clear_height``, ``upper_lengths`` [mm].
+
+    Examples
+    --------
+    >>> blown_from_above().rows[2]
+    ('100 ft', '3 ft 9 11/16 in', '73.1 psf', '15 ft 2 3/4 in')
+    """
+    found = snow.ground_snow(ground, edition=snow.EDITION, basis=snow.BASIS)
+    drifts = [
+        (length, snow.step_drift(found, upper_length=length, clear_height=clear_height)) for length in upper_lengths
+    ]
+    rows = [
+        (
+            show(length, "length", system),
+            show(one.height, "length", system),
+            show(one.greatest_load, "area load", system),
+            show(one.width, "length", system),
+        )
+        for length, one in drifts
+    ]
+    caption = (
+        f"On top of the even snow of the lower roof, under a wall of {show(clear_height, 'length', system)} above that "
+        f"snow; ground snow {show(ground, 'area load', system)}. A triangle: most at the wall, nothing where it ends. "
+        f"{snow.EDITION} 7.7.1, {least_verified([one.verified for _, one in drifts])}."
+    )
+    return Table(
+        ("higher roof, along the wind", "height of the drift", "more snow at the wall", "it ends after"), rows, caption
+    )
 
 
 hold(globals())
