@@ -26,7 +26,6 @@ EXEMPT = {
     "point_load_limit": PUBLISHED,
     "table_penetration_factor": PUBLISHED,
     "nail_withdrawal": PUBLISHED,
-    "pipe_of_size": PUBLISHED,
     "JointLoad": "loads on joints: how the plane frame is held against finite elements",
     "all_of": "how tests walk over a room of every topic",
 }
