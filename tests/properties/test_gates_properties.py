@@ -17,7 +17,7 @@ from structlib.pages.topics.beam.page import BeamPage
 from structlib.rules.us.steel_sections import steel_shape
 
 PAGE = BeamPage()
-PLATES = ("spf", "hem-fir", "fir")
+PLATES = ("spf", "hem-fir", "fir", "southern pine")
 SAWN = tuple(one.key for one in WOODS if one.kind == "dimension")
 SEATS = (*PLATES, "plate", "post", "masonry")
 #: A control, its option that knows less, and each option that knows more.

@@ -381,6 +381,7 @@ def beam_end_restraint(*, depth, width, moment):
 
     Examples
     --------
+    >>> from structlib.ground.units import ft
     >>> held = beam_end_restraint(depth=9.25 * inch, width=3 * inch, moment=5000 * lb * ft)
     >>> held.needed, round(held.force / lb)
     (True, 195)

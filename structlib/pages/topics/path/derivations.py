@@ -17,7 +17,9 @@ def floor_to_post():
     on_line = factor(expand((left + right).subs(ends) / b))
     push = on_line * S / 2
     steps = (
-        Step("Cut a strip out of the floor, across the beam. Half of its left span leans on it.", Eq(left, ends[left])),
+        Step(
+            "Think of one strip of the floor, across the beam. Half of its left span leans on it.", Eq(left, ends[left])
+        ),
         Step("Half of its right span does the same.", Eq(right, ends[right])),
         Step("The beam gets both, on the width of the strip. Divide by it.", Eq(line, (left + right) / b)),
         Step("The width of the strip cancels. An area load has become a line load.", Eq(line, on_line)),

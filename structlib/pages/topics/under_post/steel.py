@@ -78,7 +78,7 @@ def printed_pipes():
         ("pipe of 4.5 by 0.237 in, 18 ft, by the rule of 1989", worked, 18 * ft),
     )
     return {
-        name: float(steel_columns.steel_capacity(pipe, height=height, method="AISC 1989").load / kip)
+        name: float(steel_columns.steel_capacity(pipe, height=height, method=steel_columns.METHODS[-1]).load / kip)
         for name, pipe, height in cases
     }
 

@@ -32,6 +32,7 @@ def nail_withdrawal(*, specific_gravity, diameter):
 
     Examples
     --------
+    >>> from structlib.ground.units import inch, lb
     >>> round(nail_withdrawal(specific_gravity=0.5, diameter=0.162 * inch) / (lb / inch), 1)
     39.5
     """
