@@ -80,6 +80,16 @@ def test_a_tied_pair_by_hand():
     assert not found.gates and any("40 psf on one slope and 0 psf on the other" in note for note in found.notes)
 
 
+def test_ties_too_thin_or_too_far_apart_are_over_the_code_s_limit_and_those_within_it_are_asked_for_their_pull_alone():
+    kinds = lambda tie: [check.kind for check in answers(judged(tie=tie), TieMember)[0].checks]  # noqa: E731
+    assert kinds(Tie(**FIR, size="2x4", spacing=24 * inch)) == ["tie"]
+    far = answers(judged(tie=Tie(**FIR, size="2x6", spacing=32 * inch)), TieMember)[0].checks
+    assert [check.kind for check in far] == ["size", "tie"]
+    assert far[0].share == pytest.approx(32 / 24) and "spacing" in far[0].name  # IRC R802.5.2.2: 24 in
+    low = answers(judged(tie=Tie(**FIR, size="2x3")), TieMember)[0].checks[0]
+    assert low.share == pytest.approx(3.5 / 2.5) and "depth" in low.name  # 2x4 at least
+
+
 def test_a_raised_tie_bends_the_rafter_more_and_is_pulled_more():
     (rafter,) = answers(judged(tie=Tie(**FIR, size="2x6", height=0.25)), RafterMember)
     most = next(one for one in rafter.demands if one.combination.name == "D + S")

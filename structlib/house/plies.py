@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import inch
+from structlib.house.factored import factored_loads
 from structlib.mechanics.beams import LineLoad
 from structlib.mechanics.line_loads import greatest_line_load
 from structlib.rules.members import Crossing, Fasteners, NotCovered, PlyJointMember, ask
@@ -83,8 +84,6 @@ def ply_layout(job, choice, rulebook):
 
 def _from_the_side(job, combination):
     """The greatest load by length of one combination; the beam's own weight is in every ply already."""
-    from structlib.house.beam import factored_loads
-
     loads = factored_loads(job, combination, own_weight=0.0, keep=lambda load_type: True)
     ends = ((one.start, one.end, one.intensity, one.end_intensity) for one in loads)
     return greatest_line_load((start, end, low, low if high is None else high) for start, end, low, high in ends)

@@ -11,7 +11,8 @@ import numpy
 
 from structlib.ground.refusals import BadInput, OutsideRule
 from structlib.ground.units import ft, inch
-from structlib.house.beam import BeamChoice, as_put_in, check_job, evenly_loaded, factored_loads
+from structlib.house.beam import BeamChoice, as_put_in, check_job, evenly_loaded
+from structlib.house.factored import factored_loads
 from structlib.house.inputs import (
     check_list,
     check_material,

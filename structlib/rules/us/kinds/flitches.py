@@ -9,7 +9,7 @@ from structlib.mechanics.line_loads import greatest_line_load
 from structlib.rules.check import BeamMember, Check, least_verified
 from structlib.rules.members.asking import Partly
 from structlib.rules.members.plies import FlitchMember  # noqa: F401  the examples use it
-from structlib.rules.us import deflection, flitch, flitch_bolts
+from structlib.rules.us import deflection, flitch, flitch_bolts, shear
 
 _WITH_THE_WOOD = ("bending", "sag")  # the wood has its share of these even where it alone is on the seats
 _GROWS = ("M", "f_b", "V", "f_v", "R", "f")  # what of a check grows with the load
@@ -212,8 +212,11 @@ def _past_end_bolts(member, bolts, demands):
     """Shear of the wood below the highest end bolt, which brings all of the push down."""
     beam, wood = member.beam, member.beam.wood
 
+    def value(demand):
+        return shear.shear_value(wood, time_factor=demand.combination.time_factor)[0]
+
     def given(demand):
-        return flitch_bolts.end_bolt_shear(beam, bolts, shear_value=wood.shear * demand.combination.time_factor)
+        return flitch_bolts.end_bolt_shear(beam, bolts, shear_value=value(demand))
 
     worst = max(demands, key=lambda demand: _push(demand).force / given(demand)[0])
     push, (most, counts) = _push(worst), given(worst)
@@ -233,7 +236,7 @@ def _past_end_bolts(member, bolts, demands):
         formula="R <= (2/3) F_v' b d_e (d_e / d)^2",
         substitute=(
             ("R", push.force, "force"),
-            ("F_v'", wood.shear * worst.combination.time_factor, "stress"),
+            ("F_v'", value(worst), "stress"),
             ("b", beam.ply_width * beam.plies, "section length"),
             ("d", beam.depth, "section length"),
             ("d_e", counts, "section length"),

@@ -14,7 +14,17 @@ from structlib.rules.members.plies import (
     SharedBeamMember,
     SteelBeamMember,
 )
-from structlib.rules.us import bending, deflection, dowels, factors, fastening, flitch, nailing_patterns, steel_beams
+from structlib.rules.us import (
+    bending,
+    deflection,
+    dowels,
+    factors,
+    fastening,
+    flitch,
+    nailing_patterns,
+    shear,
+    steel_beams,
+)
 from structlib.rules.us.kinds.flitches import holes_take
 
 
@@ -279,7 +289,7 @@ def _after_years(check, beam):
 
 def _sheared(piece, shears):
     stress, demand = _worst(shears)
-    given = piece.material.shear * demand.combination.time_factor
+    given, _ = shear.shear_value(piece.material, time_factor=demand.combination.time_factor)
     known = piece.material.verified
     return _piece_check("shear", f"shear in {piece.name}", stress, given, "NDS 2018 3.4.2", demand, known)
 

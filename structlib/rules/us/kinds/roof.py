@@ -24,7 +24,7 @@ from structlib.rules.members import (
     TieJointMember,
     TieMember,
 )  # fmt: skip
-from structlib.rules.us import combined, deflection, dowels, factors, roof_ties, snow
+from structlib.rules.us import combined, deflection, dowels, factors, roof_ties, shear, snow
 
 _NAIL = "16d common"
 _STEEP, _FLAT = "rafter steeper than 3:12, no finished ceiling", "any other structural member"
@@ -322,7 +322,7 @@ def _rafter_shear(rafter, demands):
     """Shear where the wall, or the tie, takes hold; nothing left out near the seat."""
     one = _asking(demands, "shear")[0]
     stress = rectangle_shear_stress(shear=one.shear, width=rafter.width, depth=rafter.depth)
-    given = rafter.material.shear * one.combination.time_factor
+    given, used = shear.shear_value(rafter.material, time_factor=one.combination.time_factor)
     return Check(
         "shear in the rafter",
         "shear",
@@ -336,6 +336,7 @@ def _rafter_shear(rafter, demands):
         one.combination.name,
         "NDS 2018 3.4.2",
         "f_v = 3 V / (2 b d) <= F_v C_D",
+        factors=used,
         verified=rafter.material.verified,
     )
 
@@ -365,13 +366,15 @@ def _rafter_sag(rafter, demands):
 
 
 def _tie(tie, demands):
-    """The pull in a tie against its tension value, holes and joints left out."""
+    """The pull in a tie against its tension value, holes and joints left out; its least size and spacing where they fail."""
     one = _asking(demands, "force")[0]
     value, used = _tension_value(
         tie.material, width=tie.ply_width, depth=tie.depth, time_factor=one.combination.time_factor
     )
     stress = one.force / rectangle_area(width=tie.ply_width * tie.plies, depth=tie.depth)
+    least = roof_ties.rafter_tie_checks(width=tie.ply_width * tie.plies, depth=tie.depth, spacing=tie.spacing)
     return (
+        *(one for one in least if one.share > 1 + 1e-9),  # a limit that is kept is no question of strength
         Check(
             f"pull in a {tie.nominal} tie",
             "tie",

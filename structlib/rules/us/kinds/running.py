@@ -4,7 +4,7 @@ from structlib.ground.refusals import OutsideRule
 from structlib.mechanics.formulas import bending_stress, rectangle_shear_stress
 from structlib.rules.check import Factor, least_verified
 from structlib.rules.members import ArrangedCheck, ContinuousMember, HoldDown, Partly, SeatMember
-from structlib.rules.us import bearing, bending, deflection, factors, uplift
+from structlib.rules.us import bearing, bending, deflection, factors, shear, uplift
 
 _NOTHING = 1.0  # N*mm: a smaller moment is rounding
 _SEATS = ("first", "second", "third", "fourth", "fifth", "sixth")
@@ -104,26 +104,25 @@ def _bending(member, demands, name, peak_of, braces):
 
 
 def _shear(member, demands):
-    found, wet = [], bending.wet_factor(member.material, value="shear", wet=member.wet)
-    known = bending.wet_verified(member.material, value="shear", wet=member.wet)
+    found = []
     for one in demands:
         peak = one.all_load.shear
         stress = rectangle_shear_stress(shear=peak.value, width=member.width, depth=member.depth)
-        given = member.material.shear * bending.check_time_factor(member.material, one.combination.time_factor) * wet
+        given, used = shear.shear_value(member.material, time_factor=one.combination.time_factor, wet=member.wet)
         found.append(_check(
             "shear, the whole push counts", "shear", "the fibres slide along each other beside a support", stress, given, peak,
-            one.combination, "NDS 2018 3.4.2", "f_v = 3 V / (2 b d) <= F_v' = F_v * C_D * C_M", member, (),
+            one.combination, "NDS 2018 3.4.2", "f_v = 3 V / (2 b d) <= F_v' = F_v * C_D * C_M", member, used,
             (("V", peak.value, "force"), ("b", member.width, "section length"), ("d", member.depth, "section length"),
-             ("f_v", stress, "stress"), ("F_v", member.material.shear, "stress"), ("F_v'", given, "stress")), (known,),
+             ("f_v", stress, "stress"), ("F_v", member.material.shear, "stress"), ("F_v'", given, "stress")),
         ))  # fmt: skip
     return _worst(found)
 
 
-def _check(name, kind, sentence, asked, given, peak, combination, clause, formula, member, used, numbers, known=()):
+def _check(name, kind, sentence, asked, given, peak, combination, clause, formula, member, used, numbers):
     return ArrangedCheck(
         name=name, kind=kind, sentence=sentence, asked=asked, given=given, share=asked / given, dimension="stress",
         position=peak.position, where="", combination=combination.name, clause=clause, formula=formula, substitute=numbers,
-        factors=used, verified=least_verified([member.material.verified, combination.verified, *known,
+        factors=used, verified=least_verified([member.material.verified, combination.verified,
                                                *(one.verified for one in used)]), on=peak.on,
     )  # fmt: skip
 

@@ -19,6 +19,7 @@ from structlib.rules.us.roof_ties.ridges import RidgeAnswer, ridge_beam_needed, 
 from structlib.rules.us.roof_ties.ties import (
     TIE_WORDS,
     TieAdjustment,
+    rafter_tie_checks,
     raised_tie_adjustment,
     raised_tie_demand,
     tie_kind,

@@ -11,8 +11,9 @@ from structlib.mechanics.frames import (
     raised_tie_greatest_factor,
 )
 from structlib.rules.check import least_verified
+from structlib.rules.us import factors
 from structlib.rules.us.one_number import check_one_number
-from structlib.rules.us.roof_ties.numbers import _FRACTION, _SLACK, _number
+from structlib.rules.us.roof_ties.numbers import _FRACTION, _SLACK, _at_least, _at_most, _check_piece, _number
 
 #: What each kind of tie does and does not do, for the reader.
 TIE_WORDS = {
@@ -167,3 +168,47 @@ def _tie_row(adjusts, height_fraction):
     rows = [row for row in table_rows("us_raised_ties") if row["adjusts"] == adjusts]
     fitting = [row for row in rows if 1 / row["height_divisor"] >= height_fraction * (1 - _SLACK)]
     return max(fitting, key=lambda row: row["height_divisor"])
+
+
+def rafter_tie_checks(*, width, depth, spacing):
+    """Return the checks of the least size and greatest spacing of rafter ties.
+
+    Parameters
+    ----------
+    width : float
+        Thickness of the tie [mm].
+    depth : float
+        Depth of the tie [mm].
+    spacing : float
+        Spacing of the ties along the roof [mm].
+
+    Returns
+    -------
+    tuple of structlib.rules.check.Check
+        Thickness, depth, spacing [mm].
+
+    Notes
+    -----
+    IRC 2021 R802.5.2.2: 2x4 and 24 in. Whether such a tie carries its pull is another question.
+
+    Examples
+    --------
+    >>> [round(one.share, 2) for one in rafter_tie_checks(width=1.5*inch, depth=5.5*inch, spacing=16*inch)]
+    [1.0, 0.64, 0.67]
+    """
+    _check_piece(width, depth, spacing)
+    return (
+        _at_least(
+            "thickness of the rafter tie",
+            factors.dressed_of(_number("rafter_tie_thickness")),
+            width,
+            "rafter_tie_thickness",
+        ),
+        _at_least(
+            "depth of the rafter tie",
+            factors.dressed_of(_number("rafter_tie_depth")),
+            depth,
+            "rafter_tie_depth",
+        ),
+        _at_most("spacing of the rafter ties", spacing, _number("rafter_tie_spacing"), "rafter_tie_spacing"),
+    )
