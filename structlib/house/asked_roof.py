@@ -97,7 +97,7 @@ def _rafters(level, pair, rulebook):
     """Both rafters with what every combination asks; of stretches along the house, the one that asks most of each."""
     joist = level.joist
     piece = piece_of(joist)
-    stiffness = piece.material.modulus * piece.plies * piece.ply_width * piece.depth**3 / 12
+    stiffness = piece.bending_stiffness
     present = {
         kind
         for one in pair.stretches

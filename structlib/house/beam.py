@@ -23,6 +23,7 @@ from structlib.rules.check import (
     BeamDemand,
     BeamMember,
     BeamUse,
+    OfPlies,
     Seat,
     governing,
 )
@@ -87,7 +88,7 @@ class BeamJob:
 
 
 @dataclass(frozen=True)
-class BeamChoice:
+class BeamChoice(OfPlies):
     """A beam that could be put in: material, width of one ply, depth (mm) and number of plies."""
 
     material: Any
@@ -97,14 +98,9 @@ class BeamChoice:
     name: str = ""
 
     @property
-    def width(self):
-        """Width of all plies together [mm]."""
-        return self.ply_width * self.plies
-
-    @property
     def weight(self):
-        """Weight by length of all plies together [N/mm]."""
-        return self.material.weight_density * self.width * self.depth
+        """Weight by length, as a beam with steel in it has one too [N/mm]."""
+        return self.weight_per_length
 
 
 @dataclass(frozen=True)

@@ -69,7 +69,7 @@ class Judged:
 
     @property
     def evidence(self):
-        """The least well known of everything that was used; 'recalled' where nothing was judged."""
+        """The least well known of everything that was used; the last word of all where nothing was judged."""
         words = [check.verified for check in self.checks]
         return least_verified([*words, *(one.verified for check in self.checks for one in check.factors)])
 

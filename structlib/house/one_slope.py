@@ -117,8 +117,9 @@ def _solved(member, loads, places, factor_of, cut):
                 square.append(PointLoad(a * slant, amount / slant))
             elif b - a > _SAME:
                 square.append(LineLoad(a * slant, b * slant, amount / slant**2))
-    stiffness = member.material.modulus * member.width * member.depth**3 / 12
-    return solve(Beam(places[2] * slant, stiffness, tuple(map(Support, _supports(member, places))), tuple(square)))
+    return solve(
+        Beam(places[2] * slant, member.bending_stiffness, tuple(map(Support, _supports(member, places))), tuple(square))
+    )
 
 
 def _between(start, end, places):

@@ -7,7 +7,7 @@ from typing import Any
 import numpy
 
 from structlib.ground.units import inch
-from structlib.rules.check import Combination
+from structlib.rules.check import Combination, OfPlies
 from structlib.rules.members.asking import ask
 
 _THICKEST_PLY = 2 * inch  # what is thicker is a solid post, not a ply
@@ -25,7 +25,7 @@ class Push:
 
 
 @dataclass(frozen=True)
-class PostMember:
+class PostMember(OfPlies):
     """A post: its wood, one ply [mm], how many, its height [mm], and the distance between braces across its plies [mm].
 
     ``held_width`` is None for the whole height, and 0 where it is held all along. ``stands_free`` is True of a post
@@ -41,16 +41,6 @@ class PostMember:
     held_width: float | None = None
     stands_free: bool = False
     wet: bool = False
-
-    @property
-    def width(self):
-        """Width of all plies together [mm]."""
-        return self.ply_width * self.plies
-
-    @property
-    def area(self):
-        """Area of the cross-section [mm2]."""
-        return self.width * self.depth
 
 
 @dataclass(frozen=True)

@@ -3,14 +3,14 @@
 from dataclasses import dataclass
 from typing import Any
 
-from structlib.rules.check import Combination
+from structlib.rules.check import Combination, OfPlies
 
 #: The question of a rafter that may be refused while its others are answered.
 STRENGTH = "bending and compression"
 
 
 @dataclass(frozen=True)
-class RafterMember:
+class RafterMember(OfPlies):
     """A rafter: its wood, one ply [mm], plies, its length on the slope from eave to ridge [mm], its rise in 12, spacing [mm].
 
     Its pressed edge and its narrow way are held by the sheathing.
@@ -23,11 +23,6 @@ class RafterMember:
     length: float
     rise: float
     spacing: float
-
-    @property
-    def width(self):
-        """Width of all plies together [mm]."""
-        return self.ply_width * self.plies
 
 
 @dataclass(frozen=True)
@@ -50,7 +45,7 @@ class RafterDemand:
 
 
 @dataclass(frozen=True)
-class TieMember:
+class TieMember(OfPlies):
     """A tie between two rafters: its wood, one ply [mm], plies, its nominal size, its height as a share of the rise, spacing [mm]."""
 
     material: Any

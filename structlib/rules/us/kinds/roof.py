@@ -7,7 +7,6 @@ from functools import lru_cache
 import numpy
 
 from structlib.ground.refusals import OutsideRule
-from structlib.ground.sections import rectangle_area
 from structlib.ground.showing import show
 from structlib.mechanics.formulas.stress import rectangle_shear_stress
 from structlib.rules.check import Check, Factor, least_verified
@@ -371,8 +370,8 @@ def _tie(tie, demands):
     value, used = _tension_value(
         tie.material, width=tie.ply_width, depth=tie.depth, time_factor=one.combination.time_factor
     )
-    stress = one.force / rectangle_area(width=tie.ply_width * tie.plies, depth=tie.depth)
-    least = roof_ties.rafter_tie_checks(width=tie.ply_width * tie.plies, depth=tie.depth, spacing=tie.spacing)
+    stress = one.force / tie.area
+    least = roof_ties.rafter_tie_checks(width=tie.width, depth=tie.depth, spacing=tie.spacing)
     return (
         *(one for one in least if one.share > 1 + 1e-9),  # a limit that is kept is no question of strength
         Check(
